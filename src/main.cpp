@@ -1,0 +1,6 @@
+// SPDX-License-Identifier: MIT
+#include "cli/cli.hpp"
+
+int main(int argc, char** argv) {
+    return pelt::cli::run(argc, argv);
+}

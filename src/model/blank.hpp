@@ -1,0 +1,54 @@
+// SPDX-License-Identifier: MIT
+// A panel developed flat: true lengths, panel frame, millimetres, before the grid.
+#pragma once
+
+#include "model/polygon.hpp"
+
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace pelt {
+
+/// An edge of a developed panel: what an `edges` entry can name, and what the edge asks.
+struct BlankEdge {
+    std::string number; ///< "2-3"; "top" and so on for girth panels
+    std::string name;   ///< `name:`, empty where there is none
+    Point normal;       ///< outward unit normal of the chord, panel frame
+    bool seam = false;  ///< made by a seam line, not by the panel's outline
+};
+
+/// A ring with an edge tag on every segment: segment i runs from points[i] to the next point and
+/// belongs to edges[edge[i]] of the blank.
+struct TaggedRing {
+    std::vector<Point> points;
+    std::vector<int> edge;
+};
+
+struct BlankOpening {
+    std::string name;
+    TaggedRing ring; ///< clockwise; tags are 0
+};
+
+/// How far the film must stretch to cover the panel in one piece.
+struct StretchAsked {
+    enum class Is { exact, estimate, unknown };
+    Is is = Is::unknown;
+    double percent = 0; ///< meaningless when unknown; never print it then
+};
+
+/// One flat part of a panel.
+struct Blank {
+    TaggedRing outline; ///< counter-clockwise, simple
+    std::vector<BlankEdge> edges;
+    std::vector<BlankOpening> openings; ///< inside the outline, apart from one another
+};
+
+/// A panel developed: one blank, or several where the surface needs cuts.
+struct DevelopedPanel {
+    std::vector<Blank> blanks;
+    StretchAsked stretch;
+    double visible_mm2 = 0; ///< outline less openings, true lengths
+};
+
+} // namespace pelt

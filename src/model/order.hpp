@@ -1,0 +1,35 @@
+// SPDX-License-Identifier: MIT
+// What to buy.
+#pragma once
+
+#include "model/length.hpp"
+#include "model/money.hpp"
+
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace pelt {
+
+/// One uncut length: `count` times `by`.
+struct OrderLine {
+    Length by;
+    std::int64_t count = 0;
+    std::optional<Money> price; ///< of one `by`; none: not known
+    std::string batch;          ///< empty: not known
+    Length length() const { return count * by; }
+};
+
+struct Order {
+    std::vector<OrderLine> lines; ///< one per new roll of the plan, in their order
+    std::optional<Money> total;   ///< none where a price is not known
+    std::string currency;
+    Length length() const {
+        Length sum;
+        for (const OrderLine& line : lines)
+            sum = sum + line.length();
+        return sum;
+    }
+};
+
+} // namespace pelt

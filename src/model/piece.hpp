@@ -1,0 +1,48 @@
+// SPDX-License-Identifier: MIT
+// Pieces to cut, on the grid. Piece frame: forward is +x, seen from outside; a right piece is its
+// left twin with y negated. Pieces are never turned over.
+#pragma once
+
+#include "model/polygon.hpp"
+#include "model/vehicle.hpp"
+
+#include <string>
+#include <vector>
+
+namespace pelt {
+
+enum class CutBy { straight, contour };
+std::string_view name_of(CutBy by);
+
+enum class PieceKind { main, inlay };
+std::string_view name_of(PieceKind kind);
+
+/// Which thing on the vehicle a piece is for.
+struct PieceId {
+    int vehicle = 0; ///< index into the vehicles of the job
+    int panel = 0;   ///< index into that vehicle's panels
+    Side side = Side::centre;
+    int copy = 1; ///< 1 … count × faces × times
+    int part = 1; ///< 1 … parts
+    int parts = 1;
+    PieceKind kind = PieceKind::main;
+    std::string inlay; ///< the inlay's name
+    friend auto operator<=>(const PieceId&, const PieceId&) = default;
+};
+
+/// One way to cut a piece, and the turns in which it may lie on the roll.
+struct CutShape {
+    Polygon outline; ///< piece frame; straight cutting: the rectangle with its margins
+    std::vector<Turn> turns;
+};
+
+/// Pieces that are cut alike. `ids.size()` is the demand.
+struct Piece {
+    std::vector<PieceId> ids;
+    Polygon wrapped; ///< the film that stays on, piece frame
+    Direction direction = Direction::one_way;
+    std::vector<CutShape> shapes; ///< alternatives; at least one
+    bool batch_free = false;
+};
+
+} // namespace pelt

@@ -1,0 +1,52 @@
+// SPDX-License-Identifier: MIT
+// A layout that has been checked. Only `verify` can make one, so nothing unchecked is printed.
+#pragma once
+
+#include "model/film.hpp"
+#include "model/layout.hpp"
+#include "model/piece.hpp"
+
+#include <memory>
+#include <utility>
+#include <vector>
+
+namespace pelt {
+
+/// A panel's side whose pieces are left out on purpose (`--only`, `--without`, extras).
+struct LeftOut {
+    int vehicle = 0; ///< index into the job's vehicles
+    int panel = 0;   ///< index into that vehicle's panels
+    Side side = Side::centre;
+    friend auto operator<=>(const LeftOut&, const LeftOut&) = default;
+};
+
+/// Everything a layout is about. Plain data; says nothing of whether the layout is right.
+struct Job {
+    std::vector<Vehicle> vehicles;
+    Film film;
+    CutBy by = CutBy::straight;
+    int times = 1;
+    std::vector<Piece> pieces;
+    std::vector<Roll> rolls;
+    std::vector<LeftOut> left_out;
+};
+
+namespace verify {
+class Seal;
+}
+
+/// A job and a layout of it that passed every check.
+class Plan {
+  public:
+    const Job& job() const { return *job_; }
+    const Layout& layout() const { return layout_; }
+
+  private:
+    friend class verify::Seal;
+    Plan(std::shared_ptr<const Job> job, Layout layout)
+        : job_(std::move(job)), layout_(std::move(layout)) {}
+    std::shared_ptr<const Job> job_;
+    Layout layout_;
+};
+
+} // namespace pelt

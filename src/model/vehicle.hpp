@@ -1,0 +1,174 @@
+// SPDX-License-Identifier: MIT
+// A vehicle as its file describes it, validated: names are unique, numbers are finite and within
+// bounds, outlines are simple. Panel frame: seen from outside, x right, y up, millimetres.
+#pragma once
+
+#include "model/fault.hpp"
+#include "model/length.hpp"
+#include "model/polygon.hpp"
+
+#include <array>
+#include <optional>
+#include <string>
+#include <string_view>
+#include <variant>
+#include <vector>
+
+namespace pelt {
+
+enum class Side { left, right, centre };
+std::string_view name_of(Side side);
+
+/// `sides:` of a panel. `both` is drawn as the left one.
+enum class Sides { left, right, both, centre };
+std::vector<Side> sides_of(Sides sides);
+
+/// The way towards the nose (on a front face down, on a rear face up) in the panel's drawing.
+enum class Heading { right, up, left, down };
+
+/// How a film may lie: 0 degrees; 0 and 180; quarter turns (finer on request).
+enum class Direction { one_way, two_way, any };
+std::string_view name_of(Direction direction);
+
+/// Margin around a rectangle in straight cutting.
+struct Handling {
+    Um want = 0;
+    Um least = 0;
+};
+
+/// The allowances that a panel may override.
+struct PanelAllowances {
+    std::optional<Um> wrap;
+    std::optional<Um> bleed;
+    std::optional<Handling> handling;
+    std::optional<Um> overlap;
+    std::optional<Um> flush;
+};
+
+/// One stretch of an outline: from the previous corner to `to`, straight or through a point (an arc).
+struct OutlineSegment {
+    Point to;
+    std::optional<Point> through;
+    std::string name; ///< `name:`, empty where there is none
+    Place place;
+};
+
+/// Corners in the order typed: corner i+1 is the end of segment i (0-based) except that segment 0
+/// ends at corner 1, that is: segment 0 is the closing edge n-1 and segment i the edge i-(i+1).
+/// The corners may run clockwise; `develop` turns them round and keeps the numbers.
+struct OutlineForm {
+    std::vector<OutlineSegment> segments;
+    bool from_size = false; ///< typed as `size`
+};
+
+/// Girths along a spine: how far up and down at each station.
+struct GirthStation {
+    double at_mm = 0;
+    double up_mm = 0;
+    double down_mm = 0;
+    Place place;
+};
+struct GirthsForm {
+    std::vector<GirthStation> stations; ///< at least two, `at` rising
+    bool smooth = false;                ///< `through stations: smooth`
+};
+
+/// A scanned surface, in the scan's frame.
+struct SurfaceForm {
+    std::string file;
+    Unit unit = Unit::mm;
+    std::array<double, 3> forward{};
+    std::array<double, 3> up{};
+};
+
+/// Rise over the full extent along x (`wide`) and y (`high`); signs matter to the stretch only.
+struct Crown {
+    double wide_mm = 0;
+    double high_mm = 0;
+    bool measured_over = false; ///< `measured: over`: lengths are already true
+};
+
+/// What an `edges` entry asks of the edges it names.
+struct EdgeRule {
+    std::string word; ///< `all`, `top`, `2-3`, a name …
+    std::optional<Um> wrap;
+    std::optional<Um> stop;
+    std::string behind; ///< hardware, empty where there is none
+    Place place;
+};
+
+enum class OpeningCut { on_vehicle, at_table };
+
+struct Opening {
+    std::string name;
+    OutlineForm form;
+    std::optional<Um> wrap;
+    OpeningCut cut = OpeningCut::on_vehicle;
+    std::string behind;
+    std::string keep_clear;
+    Place place;
+};
+
+struct SeamLine {
+    std::vector<Point> line; ///< at least two points
+    bool always = false;     ///< else only when needed
+    Place place;
+};
+enum class SeamRule { never, at_lines, anywhere };
+
+struct Inlay {
+    std::string name;
+    Point at; ///< centre
+    double wide_mm = 0;
+    double high_mm = 0;
+    std::optional<Um> overlap;
+    Place place;
+};
+
+/// A part to take off before wrapping.
+struct Hardware {
+    std::string name;
+    std::string tool;
+    int count = 1;
+    std::optional<double> minutes_each;
+    int clips_each = 0;
+    std::vector<std::string> after;
+    Place place;
+};
+
+struct Panel {
+    std::string name;
+    Place place;
+    std::variant<OutlineForm, GirthsForm, SurfaceForm> form;
+    Sides sides = Sides::centre;
+    int faces = 1; ///< 2 adds the mirrored inner face
+    int count = 1; ///< per side and face
+    std::string group;
+    std::string extra; ///< left out unless asked for by this name
+    std::optional<Heading> forward;
+    std::optional<Direction> direction;
+    std::optional<Crown> crown;
+    std::vector<EdgeRule> edges;
+    bool edges_none = false;
+    std::vector<Opening> openings;
+    std::vector<SeamLine> seam_lines;
+    SeamRule seam = SeamRule::anywhere;
+    std::vector<Inlay> inlays;
+    PanelAllowances allowances;
+    std::optional<double> redo_percent;
+    std::string keep_clear;
+    bool batch_free = false;
+};
+
+struct Vehicle {
+    std::string name;
+    std::string file; ///< as messages call it
+    Place place;
+    bool demonstration = false;
+    std::string body; ///< empty: not said
+    Unit unit = Unit::mm;
+    std::vector<Panel> panels; ///< in the file's order
+    std::vector<Hardware> hardware;
+};
+
+} // namespace pelt

@@ -1,0 +1,32 @@
+// SPDX-License-Identifier: MIT
+// From files to vehicles and films: strict YAML, every mistake with its place and a remedy.
+#pragma once
+
+#include "model/fault.hpp"
+#include "model/film.hpp"
+#include "model/vehicle.hpp"
+
+#include <cstddef>
+#include <memory>
+#include <optional>
+#include <string>
+#include <variant>
+
+namespace pelt::read {
+
+/// A value, or what is wrong with the file; warnings and notes come beside a value.
+template <class T>
+struct Reading {
+    std::optional<T> value;
+    Faults faults;
+    std::size_t unlisted = 0; ///< faults beyond the first hundred
+};
+
+/// Reads a whole file ("-": standard input). A file that cannot be read is a fault of severity
+/// access; one over 8 MiB, or not UTF-8 text, of severity file.
+Reading<std::shared_ptr<const Source>> load(const std::string& path);
+
+Reading<Vehicle> vehicle(std::shared_ptr<const Source> source);
+Reading<Film> film(std::shared_ptr<const Source> source);
+
+} // namespace pelt::read

@@ -1,0 +1,37 @@
+// SPDX-License-Identifier: MIT
+// A checked plan in the words and layouts that people and programs read. Returns bytes; writing
+// them anywhere is the caller's business.
+#pragma once
+
+#include "model/blank.hpp"
+#include "model/fault.hpp"
+#include "model/order.hpp"
+#include "model/plan.hpp"
+
+#include <string>
+#include <vector>
+
+namespace pelt::report {
+
+/// Everything that a cut sheet says.
+struct Sheet {
+    Plan plan;
+    Order order;
+    std::vector<std::vector<DevelopedPanel>> developed; ///< [vehicle][panel]
+    Faults warnings;
+};
+
+/// Exact areas over a plan, in doubled square micrometres.
+struct Areas {
+    DoubleArea film = 0;    ///< length times roll width, summed over the rolls
+    DoubleArea cut = 0;     ///< the pieces as they leave the roll
+    DoubleArea wrapped = 0; ///< the film that stays on
+    DoubleArea bleed() const { return cut - wrapped; }
+    DoubleArea offcut() const { return film - cut; }
+};
+Areas areas_of(const Plan& plan);
+
+/// The interface of programs: schema pelt.cut/1, always in mm.
+std::string to_json(const Sheet& sheet);
+
+} // namespace pelt::report
