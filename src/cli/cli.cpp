@@ -5,10 +5,10 @@
 #include "read/read.hpp"
 #include "report/report.hpp"
 
+#include <CLI/CLI.hpp>
+
 #include <cstdio>
 #include <iostream>
-
-#include <CLI/CLI.hpp>
 
 namespace pelt::cli {
 namespace {
@@ -37,7 +37,7 @@ int cut(const std::string& vehicle_path, const std::string& film_path) {
     order::Outcome outcome = order::run(std::move(request));
     if (!outcome.plan)
         return tell(outcome.faults);
-    std::cout << report::to_json({*outcome.plan, outcome.order, outcome.developed, outcome.faults});
+    std::cout << report::to_json({*outcome.plan, outcome.order, outcome.faults, Unit::mm});
     return 0;
 }
 

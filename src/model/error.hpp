@@ -8,7 +8,7 @@ namespace pelt {
 /// A mistake of the program, never of the user: caught once, in cli/, as exit status 5 with a
 /// request for a bug report.
 class ProgramError : public std::logic_error {
-  public:
+public:
     using std::logic_error::logic_error;
 };
 

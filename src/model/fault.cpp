@@ -25,7 +25,8 @@ std::string prefix_of(const Fault& fault) {
     if (fault.place.source) {
         text += fault.place.source->name + ":";
         if (fault.place.line > 0)
-            text += std::to_string(fault.place.line) + ":" + std::to_string(fault.place.column) + ":";
+            text +=
+                std::to_string(fault.place.line) + ":" + std::to_string(fault.place.column) + ":";
         text += " ";
     }
     if (!fault.panel.empty())

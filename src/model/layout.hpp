@@ -48,8 +48,8 @@ struct Cut {
 };
 
 struct UsedRoll {
-    std::size_t roll = 0; ///< index into the rolls that were offered
-    Um length = 0;        ///< from the free end to the far side of the last piece
+    std::size_t roll = 0;              ///< index into the rolls that were offered
+    Um length = 0;                     ///< from the free end to the far side of the last piece
     std::vector<Placement> placements; ///< in the order in which they come free: numbers 1, 2, …
     std::vector<Cut> cuts;             ///< straight cutting only, in the order made
 };

@@ -33,7 +33,7 @@ std::optional<Unit> unit_named(std::string_view name);
 /// An exact length. One count is a picometre, so every decimal of a millimetre down to 1e-9 and
 /// every 1/128 in is exact; the range is about nine thousand kilometres.
 class Length {
-  public:
+public:
     static constexpr std::int64_t pm_per_um = 1'000'000;
 
     constexpr Length() = default;
@@ -52,7 +52,7 @@ class Length {
     friend constexpr Length operator-(Length a, Length b) { return Length{a.pm_ - b.pm_}; }
     friend constexpr Length operator*(std::int64_t n, Length a) { return Length{n * a.pm_}; }
 
-  private:
+private:
     constexpr explicit Length(std::int64_t pm) : pm_(pm) {}
     std::int64_t pm_ = 0;
 };

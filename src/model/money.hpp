@@ -9,7 +9,7 @@ namespace pelt {
 
 /// An amount of money: a whole number of 10^-6 of the currency's unit.
 class Money {
-  public:
+public:
     static constexpr std::int64_t per_unit = 1'000'000;
 
     constexpr Money() = default;
@@ -21,7 +21,7 @@ class Money {
     friend constexpr Money operator-(Money a, Money b) { return Money{a.micros_ - b.micros_}; }
     friend constexpr Money operator*(std::int64_t n, Money a) { return Money{n * a.micros_}; }
 
-  private:
+private:
     constexpr explicit Money(std::int64_t micros) : micros_(micros) {}
     std::int64_t micros_ = 0;
 };

@@ -45,4 +45,18 @@ struct Piece {
     bool batch_free = false;
 };
 
+/// Where two pieces of one panel meet. The upper piece ends at the line and lies on top, laid
+/// second; the under piece runs `overlap` past it.
+struct Seam {
+    int vehicle = 0;
+    int panel = 0;
+    Side side = Side::centre;
+    int upper_part = 1;
+    int under_part = 2;
+    Um overlap = 0;
+    Um length = 0;      ///< of the line within the panel
+    bool added = false; ///< not one of the vehicle file's `seam lines`
+    std::string where;  ///< in the trade's words: "across, 720 mm from the front edge"
+};
+
 } // namespace pelt

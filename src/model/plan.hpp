@@ -2,11 +2,14 @@
 // A layout that has been checked. Only `verify` can make one, so nothing unchecked is printed.
 #pragma once
 
+#include "model/blank.hpp"
 #include "model/film.hpp"
 #include "model/layout.hpp"
 #include "model/piece.hpp"
 
 #include <memory>
+#include <optional>
+#include <string>
 #include <utility>
 #include <vector>
 
@@ -26,9 +29,14 @@ struct Job {
     Film film;
     CutBy by = CutBy::straight;
     int times = 1;
-    std::vector<Piece> pieces;
+    std::vector<std::vector<DevelopedPanel>> developed; ///< [vehicle][panel]
+    std::vector<Piece> pieces;                          ///< in canonical order: by shape first
+    std::vector<Seam> seams;
     std::vector<Roll> rolls;
     std::vector<LeftOut> left_out;
+    std::vector<std::string> left_on; ///< hardware that stays on while wrapping (`--leave`)
+    bool free_turns = false;          ///< `--turns any`
+    std::optional<int> stages = 3; ///< straight: how often film is turned on the table; none: any
 };
 
 namespace verify {
@@ -37,11 +45,11 @@ class Seal;
 
 /// A job and a layout of it that passed every check.
 class Plan {
-  public:
+public:
     const Job& job() const { return *job_; }
     const Layout& layout() const { return layout_; }
 
-  private:
+private:
     friend class verify::Seal;
     Plan(std::shared_ptr<const Job> job, Layout layout)
         : job_(std::move(job)), layout_(std::move(layout)) {}

@@ -45,7 +45,8 @@ struct PanelAllowances {
     std::optional<Um> flush;
 };
 
-/// One stretch of an outline: from the previous corner to `to`, straight or through a point (an arc).
+/// One stretch of an outline: from the previous corner to `to`, straight or through a point (an
+/// arc).
 struct OutlineSegment {
     Point to;
     std::optional<Point> through;

@@ -16,24 +16,25 @@ namespace pelt::nest {
 /// What the layout must respect besides the rolls.
 struct Goal {
     CutBy by = CutBy::straight;
-    Um gap = 0;                ///< contour cutting: least distance between two cut outlines
-    Um ruler = um_per_mm;      ///< straight cutting: sides and cut positions are whole steps
-    std::optional<int> stages; ///< straight cutting: how often film is turned on the table; none: any
-    std::optional<Um> table;   ///< straight cutting: longest film that the table takes
+    Um gap = 0;           ///< contour cutting: least distance between two cut outlines
+    Um ruler = um_per_mm; ///< straight cutting: sides and cut positions are whole steps
+    std::optional<int>
+        stages;              ///< straight cutting: how often film is turned on the table; none: any
+    std::optional<Um> table; ///< straight cutting: longest film that the table takes
 };
 
 /// How hard to look, in work units, so that every machine does the same work.
 struct Effort {
-    int amount = 1; ///< 1 … 100
+    int amount = 1;  ///< 1 … 100
     int threads = 1; ///< never changes the result
     std::uint64_t seed = 1;
 };
 
 /// How far a search has come.
 struct Progress {
-    Um best = 0;       ///< shortest length so far, 0 before there is one
-    Um bound = 0;      ///< proven least length
-    double share = 0;  ///< of the effort, 0 … 1
+    Um best = 0;      ///< shortest length so far, 0 before there is one
+    Um bound = 0;     ///< proven least length
+    double share = 0; ///< of the effort, 0 … 1
 };
 /// Called from time to time, from one thread; false asks the search to stop with what it has.
 using Watch = std::function<bool(const Progress&)>;

@@ -24,22 +24,25 @@ Outcome run(Request request) {
     job->times = request.times;
     job->vehicles = std::move(request.vehicles);
     for (std::size_t v = 0; v < job->vehicles.size(); ++v) {
-        out.developed.emplace_back();
+        job->developed.emplace_back();
         for (std::size_t p = 0; p < job->vehicles[v].panels.size(); ++p) {
             const Panel& panel = job->vehicles[v].panels[p];
-            out.developed.back().push_back(develop::develop(panel, out.faults));
+            job->developed.back().push_back(develop::develop(panel, out.faults));
             if (stops(out.faults))
                 return out;
-            auto pieces = piece::pieces_of(panel, out.developed.back().back(), job->film,
-                                           {request.by, request.times}, static_cast<int>(v),
-                                           static_cast<int>(p), out.faults);
-            for (Piece& piece : pieces)
+            auto ways = piece::ways_to_cut(panel, job->developed.back().back(), job->film,
+                                           {request.by, request.times, {}, true},
+                                           static_cast<int>(v), static_cast<int>(p), out.faults);
+            if (ways.empty())
+                return out;
+            for (Piece& piece : ways.front().pieces)
                 job->pieces.push_back(std::move(piece));
         }
     }
     if (stops(out.faults))
         return out;
-    job->rolls.push_back({"new 1", true, "", job->film.width, job->film.trim, std::nullopt, true, {}});
+    job->rolls.push_back(
+        {"new 1", true, "", job->film.width, job->film.trim, std::nullopt, true, {}});
     const nest::Goal goal{request.by, job->film.allowances.gap, job->film.allowances.ruler, 3, {}};
     nest::Result result = nest::nest(job->pieces, job->rolls, goal, request.effort, request.watch);
     if (!result.layout)

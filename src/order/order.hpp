@@ -2,7 +2,6 @@
 // The driver: from files that were read to what to buy and how to cut it.
 #pragma once
 
-#include "model/blank.hpp"
 #include "model/order.hpp"
 #include "model/plan.hpp"
 #include "nest/nest.hpp"
@@ -26,7 +25,6 @@ struct Request {
 struct Outcome {
     std::optional<Plan> plan;
     Order order;
-    std::vector<std::vector<DevelopedPanel>> developed; ///< [vehicle][panel]
     Faults faults; ///< warnings too
 };
 

@@ -24,10 +24,10 @@ Ring rectangle(Box b) {
 
 } // namespace
 
-std::vector<Piece> pieces_of(const Panel& panel, const DevelopedPanel& developed, const Film& film,
+std::vector<Way> ways_to_cut(const Panel& panel, const DevelopedPanel& developed, const Film& film,
                              const Wishes& wishes, int vehicle_index, int panel_index,
                              Faults& faults) {
-    std::vector<Piece> out;
+    Way out;
     for (const Side side : sides_of(panel.sides)) {
         Piece piece;
         piece.direction = panel.direction.value_or(film.direction);
@@ -39,15 +39,17 @@ std::vector<Piece> pieces_of(const Panel& panel, const DevelopedPanel& developed
         box.high = {box.low.x + up_to(box.along() + margin, ruler),
                     box.low.y + up_to(box.across() + margin, ruler)};
         if (box.across() > film.usable_width()) {
-            faults.push_back({Severity::job, panel.place, panel.name, "is wider than the film", ""});
+            faults.push_back(
+                {Severity::job, panel.place, panel.name, "is wider than the film", ""});
             return {};
         }
         piece.shapes.push_back({{rectangle(box), {}}, {no_turn}});
         for (int copy = 1; copy <= panel.count * panel.faces * wishes.times; ++copy)
-            piece.ids.push_back({vehicle_index, panel_index, side, copy, 1, 1, PieceKind::main, ""});
-        out.push_back(std::move(piece));
+            piece.ids.push_back(
+                {vehicle_index, panel_index, side, copy, 1, 1, PieceKind::main, ""});
+        out.pieces.push_back(std::move(piece));
     }
-    return out;
+    return {out};
 }
 
 } // namespace pelt::piece

@@ -14,11 +14,20 @@ namespace pelt::piece {
 struct Wishes {
     CutBy by = CutBy::straight;
     int times = 1;
+    std::vector<std::string> left_on; ///< hardware that stays on (`--leave`)
+    bool split = true;                ///< `--seams auto`: panels that are too wide may be split
 };
 
-/// The pieces of one panel, on one side after the other. `vehicle` and `panel` index the ids.
-/// What cannot be made is added to `faults`.
-std::vector<Piece> pieces_of(const Panel& panel, const DevelopedPanel& developed, const Film& film,
+/// One way to cut a panel: its pieces, for one side after the other, and the seams between them.
+struct Way {
+    std::vector<Piece> pieces;
+    std::vector<Seam> seams;
+};
+
+/// Every way worth trying to cut one panel, the plain one first; a few at most. Empty when there
+/// is none: then `faults` says why (severity job where the film is too narrow).
+/// `vehicle_index` and `panel_index` go into the ids.
+std::vector<Way> ways_to_cut(const Panel& panel, const DevelopedPanel& developed, const Film& film,
                              const Wishes& wishes, int vehicle_index, int panel_index,
                              Faults& faults);
 

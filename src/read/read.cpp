@@ -31,7 +31,8 @@ Um um(const Node* node) {
 std::optional<Panel> panel(const Entry& entry, Faults& faults) {
     const Node* size = entry.value.find("size");
     if (size == nullptr || size->items.size() != 2) {
-        faults.push_back({Severity::file, entry.place, entry.key, "has no size", "give size: [x, y]"});
+        faults.push_back(
+            {Severity::file, entry.place, entry.key, "has no size", "give size: [x, y]"});
         return std::nullopt;
     }
     const double x = number(&size->items[0]).value_or(0);
@@ -98,7 +99,8 @@ Reading<Film> film(std::shared_ptr<const Source> source) {
             made.roll_length = um(length);
     }
     if (const Node* a = root->find("allowances")) {
-        made.allowances.handling = {um(a->find("handling")), std::min<Um>(um(a->find("handling")), 15'000)};
+        made.allowances.handling = {um(a->find("handling")),
+                                    std::min<Um>(um(a->find("handling")), 15'000)};
         made.allowances.gap = um(a->find("gap"));
     }
     out.value = std::move(made);

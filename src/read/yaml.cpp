@@ -1,19 +1,19 @@
 // SPDX-License-Identifier: MIT
 #include "read/yaml.hpp"
 
-#include <sstream>
-
 #include <yaml-cpp/eventhandler.h>
 #include <yaml-cpp/exceptions.h>
 #include <yaml-cpp/mark.h>
 #include <yaml-cpp/parser.h>
+
+#include <sstream>
 
 namespace pelt::read {
 namespace {
 
 /// Builds the tree from yaml-cpp's events, which carry the place of everything.
 class TreeBuilder : public YAML::EventHandler {
-  public:
+public:
     explicit TreeBuilder(std::shared_ptr<const Source> source) : source_(std::move(source)) {}
 
     std::optional<Node> take() { return std::move(root_); }
@@ -44,7 +44,7 @@ class TreeBuilder : public YAML::EventHandler {
     }
     void OnMapEnd() override { close(); }
 
-  private:
+private:
     struct Open {
         Node node;
         std::optional<Node> key;
@@ -100,8 +100,11 @@ std::optional<Node> parse(std::shared_ptr<const Source> source, Faults& faults) 
         YAML::Parser parser(text);
         parser.HandleNextDocument(builder);
     } catch (const YAML::Exception& e) {
-        faults.push_back({Severity::file, {source, e.mark.line + 1, e.mark.column + 1}, "",
-                          "not YAML", "check the indent and the brackets here"});
+        faults.push_back({Severity::file,
+                          {source, e.mark.line + 1, e.mark.column + 1},
+                          "",
+                          "not YAML",
+                          "check the indent and the brackets here"});
         return std::nullopt;
     }
     return builder.take();

@@ -3,7 +3,6 @@
 // them anywhere is the caller's business.
 #pragma once
 
-#include "model/blank.hpp"
 #include "model/fault.hpp"
 #include "model/order.hpp"
 #include "model/plan.hpp"
@@ -17,8 +16,8 @@ namespace pelt::report {
 struct Sheet {
     Plan plan;
     Order order;
-    std::vector<std::vector<DevelopedPanel>> developed; ///< [vehicle][panel]
     Faults warnings;
+    Unit unit = Unit::mm; ///< for people's formats
 };
 
 /// Exact areas over a plan, in doubled square micrometres.

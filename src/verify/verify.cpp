@@ -6,7 +6,7 @@
 namespace pelt::verify {
 
 class Seal {
-  public:
+public:
     static Plan on(std::shared_ptr<const Job> job, Layout layout) {
         return Plan(std::move(job), std::move(layout));
     }
@@ -30,8 +30,10 @@ Verdict verify(std::shared_ptr<const Job> job, Layout layout) {
     for (std::size_t v = 0; v < job->vehicles.size(); ++v)
         for (std::size_t p = 0; p < job->vehicles[v].panels.size(); ++p)
             for (const Side side : sides_of(job->vehicles[v].panels[p].sides))
-                if (seen.count({static_cast<int>(v), static_cast<int>(p), side, 1, 1, 1, PieceKind::main, ""}) == 0)
-                    verdict.faults.push_back("panel '" + job->vehicles[v].panels[p].name + "' is missing");
+                if (seen.count({static_cast<int>(v), static_cast<int>(p), side, 1, 1, 1,
+                                PieceKind::main, ""}) == 0)
+                    verdict.faults.push_back("panel '" + job->vehicles[v].panels[p].name +
+                                             "' is missing");
     if (verdict.faults.empty())
         verdict.plan = Seal::on(std::move(job), std::move(layout));
     return verdict;
