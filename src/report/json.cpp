@@ -1,108 +1,208 @@
 // SPDX-License-Identifier: MIT
-#include "report/report.hpp"
-
-#include <nlohmann/json.hpp>
+#include "report/decimal.hpp"
+#include "report/facts.hpp"
+#include "report/findings.hpp"
+#include "report/json_text.hpp"
 
 namespace pelt::report {
 namespace {
 
-using Json = nlohmann::ordered_json;
-
-double mm(Um um) {
-    return static_cast<double>(um) / 1000.0;
-}
-Json point(GridPoint p) {
-    return Json::array({mm(p.x), mm(p.y)});
-}
-Json ring(const Ring& r) {
-    Json out = Json::array();
-    for (const GridPoint& p : r)
-        out.push_back(point(p));
-    return out;
-}
-Json rings(const std::vector<Ring>& many) {
-    Json out = Json::array();
-    for (const Ring& r : many)
-        out.push_back(ring(r));
-    return out;
+std::string_view name_of(StretchAsked::Is is) {
+    switch (is) {
+    case StretchAsked::Is::exact:
+        return "exact";
+    case StretchAsked::Is::estimate:
+        return "estimate";
+    case StretchAsked::Is::unknown:
+        return "unknown";
+    }
+    return "unknown";
 }
 
-Json piece(const Plan& plan, const Placement& p, int number) {
-    const Job& job = plan.job();
-    const Piece& piece = job.pieces[p.piece];
-    const PieceId& id = piece.ids[p.copy];
-    const Vehicle& vehicle = job.vehicles[static_cast<std::size_t>(id.vehicle)];
-    const CutShape& shape = piece.shapes[p.shape];
-    const Polygon lying = placed(shape.outline, p.turn, p.at);
-    const Box box = box_of(lying.outer);
-    return {{"number", number},
-            {"vehicle", vehicle.name},
-            {"panel", vehicle.panels[static_cast<std::size_t>(id.panel)].name},
-            {"side", name_of(id.side)},
-            {"copy", id.copy},
-            {"part", id.part},
-            {"parts", id.parts},
-            {"kind", name_of(id.kind)},
-            {"name", id.kind == PieceKind::inlay ? Json(id.inlay) : Json(nullptr)},
-            {"direction", name_of(piece.direction)},
-            {"at_mm", point(box.low)},
-            {"size_mm", Json::array({mm(box.along()), mm(box.across())})},
-            {"turn_deg", p.turn.millidegrees / 1000.0},
-            {"wrapped_mm", ring(piece.wrapped.outer)},
-            {"blank_mm", ring(shape.outline.outer)},
-            {"blank_holes_mm", rings(shape.outline.holes)},
-            {"outline_mm", ring(lying.outer)},
-            {"holes_mm", rings(lying.holes)}};
+Json stretch_percent(const StretchAsked& stretch) {
+    return stretch.is == StretchAsked::Is::unknown ? json_null : json_rounded(stretch.percent);
+}
+
+Json money(const std::optional<Money>& amount, int digits) {
+    return amount ? json_text(to_string(*amount, digits)) : json_null;
+}
+
+JsonObject piece_names(const PlacedPiece& p) {
+    JsonObject out;
+    out.add("number", json_whole(p.number))
+        .add("vehicle", json_text(p.vehicle.name))
+        .add("panel", json_text(p.panel.name))
+        .add("side", json_text(name_of(p.id.side)))
+        .add("copy", json_whole(p.id.copy))
+        .add("part", json_whole(p.id.part))
+        .add("parts", json_whole(p.id.parts))
+        .add("kind", json_text(name_of(p.id.kind)))
+        .add("name", p.id.kind == PieceKind::inlay ? json_text(p.id.inlay) : json_null)
+        .add("direction", json_text(name_of(p.piece.direction)));
+    return out;
+}
+
+Json piece(const Job& job, const PlacedPiece& p) {
+    const Box box = p.cut_box();
+    const StretchAsked stretch = stretch_of(job, p.id);
+    JsonObject out = piece_names(p);
+    out.add("at_mm", json_point(box.low))
+        .add("size_mm", json_point({box.along(), box.across()}))
+        .add("turn_deg", json_number(decimal(p.turn.millidegrees, 3, 0)))
+        .add("cut_mm2", json_mm2(doubled_area(p.shape.outline)))
+        .add("wrapped_mm2", json_mm2(doubled_area(p.piece.wrapped)))
+        .add("stretch_percent", stretch_percent(stretch))
+        .add("stretch_is", json_text(name_of(stretch.is)))
+        .add("wrapped_mm", json_ring(p.piece.wrapped.outer))
+        .add("wrapped_holes_mm", json_rings(p.piece.wrapped.holes))
+        .add("blank_mm", json_ring(p.shape.outline.outer))
+        .add("blank_holes_mm", json_rings(p.shape.outline.holes))
+        .add("outline_mm", json_ring(p.outline.outer))
+        .add("holes_mm", json_rings(p.outline.holes));
+    return out.on_one_line();
+}
+
+Json cut(const Cut& cut) {
+    return JsonObject()
+        .add("from_mm", json_point(cut.from))
+        .add("to_mm", json_point(cut.to))
+        .on_one_line();
+}
+
+Json roll(const Sheet& sheet, const std::vector<PlacedPiece>& pieces, std::size_t index) {
+    const UsedRoll& used = sheet.plan.layout().rolls[index];
+    const Roll& roll = sheet.plan.job().rolls.at(used.roll);
+    std::vector<Json> own_pieces;
+    for (const PlacedPiece& p : pieces)
+        if (p.roll == index)
+            own_pieces.push_back(piece(sheet.plan.job(), p));
+    std::vector<Json> cuts;
+    for (const Cut& c : used.cuts)
+        cuts.push_back(cut(c));
+    const std::optional<Length> available = available_of(sheet, index);
+    return JsonObject()
+        .add("roll", json_text(roll.name))
+        .add("batch", json_text_or_null(roll.batch))
+        .add("width_mm", json_mm(roll.width))
+        .add("trim_mm", json_mm(roll.trim))
+        .add("length_mm", json_mm(used.length))
+        .add("available_mm", available ? json_mm(*available) : json_null)
+        .add("pieces", json_lines(own_pieces))
+        .add("cuts", json_lines(cuts))
+        .on_lines();
+}
+
+Json order_line(const OrderLine& line, int digits) {
+    return JsonObject()
+        .add("by_mm", json_mm(line.by))
+        .add("count", json_whole(line.count))
+        .add("length_mm", json_mm(line.length()))
+        .add("price", money(line.price, digits))
+        .add("batch", json_text_or_null(line.batch))
+        .on_one_line();
+}
+
+Json order(const Order& order, int digits) {
+    std::vector<Json> lines;
+    for (const OrderLine& line : order.lines)
+        lines.push_back(order_line(line, digits));
+    return JsonObject()
+        .add("length_mm", json_mm(order.length()))
+        .add("spare_mm", json_mm(Um{0}))
+        .add("sure_percent", json_null)
+        .add("total", money(order.total, digits))
+        .add("currency", json_text_or_null(order.currency))
+        .add("lines", json_array(lines))
+        .on_one_line();
+}
+
+Json areas(const Plan& plan) {
+    const Areas a = areas_of(plan);
+    const std::optional<std::int64_t> visible = visible_of(plan);
+    return JsonObject()
+        .add("film", json_mm2(a.film))
+        .add("cut", json_mm2(a.cut))
+        .add("wrapped", json_mm2(a.wrapped))
+        .add("visible", visible ? json_number(decimal(*visible, 3, 1)) : json_null)
+        .add("bleed", json_mm2(a.bleed()))
+        .add("offcut", json_mm2(a.offcut()))
+        .on_one_line();
+}
+
+Json seam(const Job& job, const Seam& s) {
+    const Vehicle& vehicle = job.vehicles.at(static_cast<std::size_t>(s.vehicle));
+    return JsonObject()
+        .add("vehicle", json_text(vehicle.name))
+        .add("panel", json_text(vehicle.panels.at(static_cast<std::size_t>(s.panel)).name))
+        .add("side", json_text(name_of(s.side)))
+        .add("upper_part", json_whole(s.upper_part))
+        .add("under_part", json_whole(s.under_part))
+        .add("overlap_mm", json_mm(s.overlap))
+        .add("length_mm", json_mm(s.length))
+        .add("added", json_bool(s.added))
+        .add("where", json_text(s.where))
+        .on_one_line();
+}
+
+Json stopped(const Sheet& sheet) {
+    if (!sheet.plan.layout().stopped)
+        return json_null;
+    return json_text(sheet.stopped_by.empty() ? "early" : sheet.stopped_by);
+}
+
+Json warnings(const Sheet& sheet) {
+    std::vector<Json> items;
+    for (const Finding& finding : findings_of(sheet))
+        items.push_back(JsonObject()
+                            .add("panel", json_text_or_null(finding.panel))
+                            .add("text", json_text(finding.text))
+                            .on_one_line());
+    return json_lines(items);
+}
+
+Json rolls(const Sheet& sheet) {
+    const std::vector<PlacedPiece> pieces = pieces_by_number(sheet.plan);
+    std::vector<Json> items;
+    for (std::size_t i = 0; i < sheet.plan.layout().rolls.size(); ++i)
+        items.push_back(roll(sheet, pieces, i));
+    return json_lines(items);
+}
+
+Json seams(const Job& job) {
+    std::vector<Json> items;
+    for (const Seam& s : job.seams)
+        items.push_back(seam(job, s));
+    return json_lines(items);
 }
 
 } // namespace
 
 std::string to_json(const Sheet& sheet) {
     const Job& job = sheet.plan.job();
-    Json rolls = Json::array();
-    Um length = 0;
-    int number = 0;
-    for (const UsedRoll& used : sheet.plan.layout().rolls) {
-        const Roll& roll = job.rolls[used.roll];
-        Json pieces = Json::array();
-        for (const Placement& p : used.placements)
-            pieces.push_back(piece(sheet.plan, p, ++number));
-        Json cuts = Json::array();
-        for (const Cut& cut : used.cuts)
-            cuts.push_back({{"from_mm", point(cut.from)}, {"to_mm", point(cut.to)}});
-        rolls.push_back({{"roll", roll.name},
-                         {"width_mm", mm(roll.width)},
-                         {"trim_mm", mm(roll.trim)},
-                         {"length_mm", mm(used.length)},
-                         {"pieces", pieces},
-                         {"cuts", cuts}});
-        length += used.length;
-    }
-    const Json out = {{"schema", "pelt.cut/1"},
-                      {"by", name_of(job.by)},
-                      {"length_mm", mm(length)},
-                      {"bound_mm", mm(sheet.plan.layout().bound.length)},
-                      {"rolls", rolls}};
-    return out.dump(1) + "\n";
-}
-
-Areas areas_of(const Plan& plan) {
-    Areas areas;
-    for (const UsedRoll& used : plan.layout().rolls) {
-        areas.film += static_cast<DoubleArea>(2) * used.length * plan.job().rolls[used.roll].width;
-        for (const Placement& p : used.placements) {
-            const Piece& piece = plan.job().pieces[p.piece];
-            const auto area = [](const Polygon& polygon) {
-                DoubleArea sum = doubled_area(polygon.outer);
-                for (const Ring& hole : polygon.holes)
-                    sum += doubled_area(hole);
-                return sum;
-            };
-            areas.cut += area(piece.shapes[p.shape].outline);
-            areas.wrapped += area(piece.wrapped);
-        }
-    }
-    return areas;
+    JsonObject out;
+    out.add("schema", json_text("pelt.cut/1"))
+        .add("vehicle", json_text(vehicles_of(job)))
+        .add("film", json_text(job.film.name))
+        .add("check_code", json_text_or_null(check_code_of(sheet)))
+        .add("by", json_text(name_of(job.by)))
+        .add("demonstration", json_bool(is_demonstration(job)))
+        .add("direction", json_text(name_of(job.film.direction)))
+        .add("turns", json_text(job.free_turns ? "any" : "quarter"))
+        .add("stopped", stopped(sheet))
+        .add("roll_width_mm", json_mm(job.film.width))
+        .add("usable_width_mm", json_mm(job.film.usable_width()))
+        .add("gap_mm", json_mm(job.film.allowances.gap))
+        .add("handling_least_mm", json_mm(handling_least_of(sheet.plan)))
+        .add("length_mm", json_mm(length_of(sheet.plan)))
+        .add("bound_mm", json_mm(sheet.plan.layout().bound.length))
+        .add("bound_by", json_text_or_null(sheet.plan.layout().bound.argument))
+        .add("area_mm2", areas(sheet.plan))
+        .add("waste_percent", json_number(decimal(waste_micropercent(areas_of(sheet.plan)), 6, 4)))
+        .add("order", order(sheet.order, job.film.money_digits))
+        .add("rolls", rolls(sheet))
+        .add("seams", seams(job))
+        .add("warnings", warnings(sheet));
+    return out.on_lines().text + "\n";
 }
 
 } // namespace pelt::report

@@ -17,7 +17,10 @@ struct Sheet {
     Plan plan;
     Order order;
     Faults warnings;
-    Unit unit = Unit::mm; ///< for people's formats
+    Unit unit = Unit::mm;        ///< for people's formats
+    std::string check_code = {}; ///< of all files read; empty: of the vehicles' and the film's text
+    std::string stopped_by =
+        {}; ///< what ended the search early ("time"); shown if the layout says so
 };
 
 /// Exact areas over a plan, in doubled square micrometres.
@@ -30,7 +33,7 @@ struct Areas {
 };
 Areas areas_of(const Plan& plan);
 
-/// The interface of programs: schema pelt.cut/1, always in mm.
+/// The interface of programs: schema pelt.cut/1, always in mm, exact to the grid.
 std::string to_json(const Sheet& sheet);
 
 } // namespace pelt::report
