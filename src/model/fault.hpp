@@ -27,6 +27,7 @@ struct Place {
 enum class Severity {
     note,    ///< shown at -v only
     warning, ///< top of the sheet and standard error; the job goes on
+    usage,   ///< the command line is wrong: exit 2
     file,    ///< an input file is wrong: exit 3
     access,  ///< a file could not be opened, read or written: exit 4
     job,     ///< the job cannot be met: exit 1

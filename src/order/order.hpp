@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MIT
-// The driver: from files that were read to what to buy and how to cut it.
+// The driver: from files that were read to what to buy and how to cut it. Drives develop, piece,
+// nest and verify; knows prices, which none of them does.
 #pragma once
 
 #include "model/order.hpp"
@@ -7,27 +8,42 @@
 #include "nest/nest.hpp"
 
 #include <optional>
+#include <string>
 #include <vector>
 
 namespace pelt::order {
+
+/// Which panels to cut, in the words of the command line: a panel's name, `name/side`, or a group.
+struct Selection {
+    std::vector<std::string> only;    ///< empty: all but the extras
+    std::vector<std::string> without; ///< taken away from those
+    std::vector<std::string> with;    ///< extras to add, by their name
+};
 
 /// One run of `pelt cut`.
 struct Request {
     std::vector<Vehicle> vehicles;
     Film film;
     CutBy by = CutBy::straight;
+    Selection selection;
+    std::vector<std::string> leave; ///< hardware that stays on
+    bool split = true;              ///< `--seams auto`
     int times = 1;
+    std::optional<Um> width; ///< `--width`: instead of the film's own
+    std::optional<int> stages = 3;
+    std::optional<Um> table;
     nest::Effort effort;
     nest::Watch watch; ///< may be empty
 };
 
-/// What came of it. Without a plan `faults` says why.
+/// What came of it. Without a plan `faults` says why; with one they are warnings and notes.
 struct Outcome {
     std::optional<Plan> plan;
     Order order;
-    Faults faults; ///< warnings too
+    Faults faults;
 };
 
+/// Plans one job. Throws ProgramError when the layout fails its check.
 Outcome run(Request request);
 
 /// For every new roll of the plan the cheapest single purchase that holds its length uncut.

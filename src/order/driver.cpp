@@ -1,0 +1,255 @@
+// SPDX-License-Identifier: MIT
+#include "develop/develop.hpp"
+#include "model/error.hpp"
+#include "order/canonical.hpp"
+#include "order/order.hpp"
+#include "order/purchase.hpp"
+#include "order/selection.hpp"
+#include "piece/piece.hpp"
+#include "verify/verify.hpp"
+
+#include <algorithm>
+#include <array>
+#include <map>
+#include <span>
+
+namespace pelt::order {
+namespace {
+
+/// One panel's ways to be cut, less what is left out.
+using Ways = std::vector<piece::Way>;
+
+/// Which way each panel is cut: an index into its ways.
+using Choice = std::vector<std::size_t>;
+
+bool is_left_out(const Job& job, const PieceId& id) {
+    const LeftOut place{id.vehicle, id.panel, id.side};
+    return std::binary_search(job.left_out.begin(), job.left_out.end(), place);
+}
+
+bool is_left_out(const Job& job, int vehicle, int panel, Sides sides) {
+    const std::vector<Side> all = sides_of(sides);
+    return std::all_of(all.begin(), all.end(), [&](Side side) {
+        return std::binary_search(job.left_out.begin(), job.left_out.end(),
+                                  LeftOut{vehicle, panel, side});
+    });
+}
+
+void take_away_what_is_left_out(const Job& job, piece::Way& way) {
+    for (Piece& piece : way.pieces)
+        std::erase_if(piece.ids, [&](const PieceId& id) { return is_left_out(job, id); });
+    std::erase_if(way.pieces, [](const Piece& piece) { return piece.ids.empty(); });
+    std::erase_if(way.seams, [&](const Seam& seam) {
+        return is_left_out(job,
+                           {seam.vehicle, seam.panel, seam.side, 1, 1, 1, PieceKind::main, ""});
+    });
+}
+
+void develop_all(Job& job, Faults& faults) {
+    for (const Vehicle& vehicle : job.vehicles) {
+        std::vector<DevelopedPanel>& developed = job.developed.emplace_back();
+        for (const Panel& panel : vehicle.panels)
+            developed.push_back(develop::develop(panel, faults));
+    }
+}
+
+std::vector<Ways> ways_of_all(const Job& job, bool split, Faults& faults) {
+    const piece::Wishes wishes{job.by, job.times, job.left_on, split};
+    std::vector<Ways> out;
+    for (std::size_t v = 0; v < job.vehicles.size(); ++v) {
+        for (std::size_t p = 0; p < job.vehicles[v].panels.size(); ++p) {
+            const Panel& panel = job.vehicles[v].panels[p];
+            const int vehicle_index = static_cast<int>(v);
+            const int panel_index = static_cast<int>(p);
+            if (is_left_out(job, vehicle_index, panel_index, panel.sides))
+                continue;
+            Ways ways = piece::ways_to_cut(panel, job.developed[v][p], job.film, wishes,
+                                           vehicle_index, panel_index, faults);
+            for (piece::Way& way : ways)
+                take_away_what_is_left_out(job, way);
+            if (!ways.empty())
+                out.push_back(std::move(ways));
+        }
+    }
+    return out;
+}
+
+/// As many new rolls as the job could ever need: one a piece, or a single endless one.
+std::vector<Roll> new_rolls(const Film& film, std::size_t copies) {
+    const std::optional<Um> longest = longest_purchase(film);
+    std::vector<Roll> rolls;
+    for (std::size_t i = 0; i < (longest ? copies : 1); ++i)
+        rolls.push_back(
+            {"new " + std::to_string(i + 1), true, "", film.width, film.trim, longest, true, {}});
+    return rolls;
+}
+
+void choose(Job& job, const std::vector<Ways>& panels, const Choice& choice) {
+    job.pieces.clear();
+    job.seams.clear();
+    for (std::size_t i = 0; i < panels.size(); ++i) {
+        const piece::Way& way = panels[i][choice[i]];
+        job.pieces.insert(job.pieces.end(), way.pieces.begin(), way.pieces.end());
+        job.seams.insert(job.seams.end(), way.seams.begin(), way.seams.end());
+    }
+    sort_canonically(job.pieces);
+    std::size_t copies = 0;
+    for (const Piece& piece : job.pieces)
+        copies += piece.ids.size();
+    job.rolls = new_rolls(job.film, copies);
+}
+
+/// What a layout is judged by, the least first (design: cost of what is taken, then new length,
+/// rolls, last roll's length, cuts).
+std::array<std::int64_t, 5> judged(const Job& job, const Layout& layout) {
+    Money cost;
+    Um length = 0;
+    std::int64_t cuts = 0;
+    for (const UsedRoll& used : layout.rolls) {
+        const std::optional<OrderLine> line = cheapest_purchase(job.film, used.length);
+        if (line && line->price)
+            cost = cost + line->count * *line->price;
+        length += used.length;
+        cuts += static_cast<std::int64_t>(used.cuts.size());
+    }
+    return {cost.micros(), length, static_cast<std::int64_t>(layout.rolls.size()),
+            layout.rolls.empty() ? 0 : layout.rolls.back().length, cuts};
+}
+
+nest::Result nested(const Job& job, const Request& request, const nest::Effort& effort) {
+    nest::Goal goal;
+    goal.by = job.by;
+    goal.gap = job.film.allowances.gap;
+    goal.ruler = job.film.allowances.ruler;
+    goal.stages = job.stages;
+    goal.table = request.table;
+    return nest::nest(job.pieces, job.rolls, goal, effort, request.watch);
+}
+
+/// Settles which way each panel is cut, one panel after the other, by quick trial layouts.
+Choice best_choice(Job& job, const std::vector<Ways>& panels, const Request& request) {
+    Choice choice(panels.size(), 0);
+    nest::Effort quick = request.effort;
+    quick.amount = 1;
+    std::optional<std::array<std::int64_t, 5>> best;
+    const auto tried = [&]() -> std::optional<std::array<std::int64_t, 5>> {
+        choose(job, panels, choice);
+        const nest::Result result = nested(job, request, quick);
+        return result.layout ? std::optional(judged(job, *result.layout)) : std::nullopt;
+    };
+    for (std::size_t i = 0; i < panels.size(); ++i) {
+        std::size_t kept = 0;
+        for (std::size_t way = 0; panels[i].size() > 1 && way < panels[i].size(); ++way) {
+            if (way == 0 && best)
+                continue;
+            choice[i] = way;
+            const auto score = tried();
+            if (score && (!best || *score < *best)) {
+                best = score;
+                kept = way;
+            }
+        }
+        choice[i] = kept;
+    }
+    return choice;
+}
+
+std::string size_in_mm(const Piece& piece) {
+    const Box box = box_of(piece.shapes.front().outline.outer);
+    const auto mm = [](Um um) { return std::to_string((um + um_per_mm - 1) / um_per_mm); };
+    return mm(box.along()) + " mm along × " + mm(box.across()) + " mm across";
+}
+
+/// Pieces that no roll takes although they are narrow enough: they are longer than a roll.
+void tell_misfits(const Job& job, const std::vector<std::size_t>& misfits, Faults& faults) {
+    for (const std::size_t i : misfits) {
+        const PieceId& id = job.pieces[i].ids.front();
+        const Panel& panel = job.vehicles[static_cast<std::size_t>(id.vehicle)]
+                                 .panels[static_cast<std::size_t>(id.panel)];
+        faults.push_back({Severity::job, panel.place, panel.name,
+                          "its piece, " + size_in_mm(job.pieces[i]) + ", fits on no roll",
+                          "a seam line, a longer roll or a wider film would help"});
+    }
+}
+
+/// A new roll is cut from the length that is bought for it.
+void set_what_is_bought(Job& job, const Layout& layout) {
+    for (const UsedRoll& used : layout.rolls)
+        if (const auto line = cheapest_purchase(job.film, used.length))
+            job.rolls[used.roll].available = line->length().floor_um();
+}
+
+Job job_from(Request& request, Faults& faults) {
+    Job job;
+    job.film = request.film;
+    if (request.width && *request.width != job.film.width) {
+        job.film.width = *request.width;
+        if (!job.film.sold.empty())
+            faults.push_back({Severity::warning,
+                              {},
+                              "",
+                              "the prices are the film file's, for its own roll width",
+                              "ask the price for this width"});
+    }
+    job.by = request.by;
+    job.times = request.times;
+    job.stages = request.stages;
+    job.vehicles = std::move(request.vehicles);
+    job.left_out = left_out_by(request.selection, job.vehicles, faults);
+    job.left_on = left_on_by(request.leave, job.vehicles, faults);
+    return job;
+}
+
+} // namespace
+
+Order buy(const Plan& plan) {
+    Order order;
+    const Film& film = plan.job().film;
+    order.currency = film.currency;
+    order.total = Money{};
+    for (const UsedRoll& used : plan.layout().rolls) {
+        if (!plan.job().rolls[used.roll].is_new)
+            continue;
+        const std::optional<OrderLine> line = cheapest_purchase(film, used.length);
+        if (!line)
+            throw ProgramError("a roll was planned that cannot be bought");
+        order.total = order.total && line->price
+                          ? std::optional(*order.total + line->count * *line->price)
+                          : std::nullopt;
+        order.lines.push_back(*line);
+    }
+    return order;
+}
+
+Outcome run(Request request) {
+    Outcome out;
+    auto job = std::make_shared<Job>(job_from(request, out.faults));
+    if (stops(out.faults))
+        return out;
+    develop_all(*job, out.faults);
+    if (stops(out.faults))
+        return out;
+    const std::vector<Ways> panels = ways_of_all(*job, request.split, out.faults);
+    if (stops(out.faults))
+        return out;
+    const Choice choice = best_choice(*job, panels, request);
+    choose(*job, panels, choice);
+    nest::Result result = nested(*job, request, request.effort);
+    if (!result.layout) {
+        tell_misfits(*job, result.misfits, out.faults);
+        return out;
+    }
+    set_what_is_bought(*job, *result.layout);
+    verify::Verdict verdict = verify::verify(job, std::move(*result.layout));
+    if (!verdict.plan) {
+        std::string all;
+        for (const std::string& fault : verdict.faults)
+            all += "\n  " + fault;
+        throw ProgramError("the layout failed its check:" + all);
+    }
+    out.order = buy(*verdict.plan);
+    out.plan = std::move(verdict.plan);
+    return out;
+}
+
+} // namespace pelt::order

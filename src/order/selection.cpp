@@ -1,0 +1,131 @@
+// SPDX-License-Identifier: MIT
+#include "order/selection.hpp"
+
+#include <algorithm>
+#include <set>
+#include <string_view>
+
+namespace pelt::order {
+namespace {
+
+using Words = std::vector<std::string>;
+
+/// One side of one panel of one vehicle, and the words that select it.
+struct Candidate {
+    LeftOut place;
+    const Panel* panel;
+
+    bool named_by(std::string_view word) const {
+        return word == panel->name || word == panel->name + "/" + std::string(name_of(place.side));
+    }
+    bool selected_by(std::string_view word) const {
+        return named_by(word) || (!panel->group.empty() && word == panel->group);
+    }
+};
+
+std::vector<Candidate> candidates_in(const std::vector<Vehicle>& vehicles) {
+    std::vector<Candidate> out;
+    for (std::size_t v = 0; v < vehicles.size(); ++v)
+        for (std::size_t p = 0; p < vehicles[v].panels.size(); ++p)
+            for (const Side side : sides_of(vehicles[v].panels[p].sides))
+                out.push_back(
+                    {{static_cast<int>(v), static_cast<int>(p), side}, &vehicles[v].panels[p]});
+    return out;
+}
+
+std::string listed(const std::set<std::string>& names) {
+    std::string text;
+    for (const std::string& name : names)
+        text += (text.empty() ? "" : ", ") + name;
+    return text;
+}
+
+void must_select(std::string_view option, const Words& words,
+                 const std::vector<Candidate>& candidates, Faults& faults) {
+    for (const std::string& word : words) {
+        if (std::any_of(candidates.begin(), candidates.end(),
+                        [&](const Candidate& c) { return c.selected_by(word); }))
+            continue;
+        std::set<std::string> known;
+        for (const Candidate& c : candidates)
+            known.insert(c.panel->name);
+        faults.push_back({Severity::usage,
+                          {},
+                          "",
+                          std::string(option) + " '" + word + "' names no panel and no group",
+                          "the panels are: " + listed(known)});
+    }
+}
+
+void must_be_extras(const Words& with, const std::vector<Candidate>& candidates, Faults& faults) {
+    std::set<std::string> extras;
+    for (const Candidate& c : candidates)
+        if (!c.panel->extra.empty())
+            extras.insert(c.panel->extra);
+    for (const std::string& word : with)
+        if (extras.count(word) == 0)
+            faults.push_back(
+                {Severity::usage,
+                 {},
+                 "",
+                 "--with '" + word + "' names no extra",
+                 extras.empty() ? "the vehicle has none" : "the extras are: " + listed(extras)});
+}
+
+template <class Test>
+bool any_word(const Words& words, Test test) {
+    return std::any_of(words.begin(), words.end(), test);
+}
+
+/// An extra comes in by `--with`, or when `--only` calls the panel itself by its name.
+bool wanted(const Candidate& c, const Selection& selection) {
+    const auto selects = [&](const std::string& word) { return c.selected_by(word); };
+    const auto names = [&](const std::string& word) { return c.named_by(word); };
+    const bool extra_asked =
+        c.panel->extra.empty() || any_word(selection.only, names) ||
+        any_word(selection.with, [&](const std::string& word) { return word == c.panel->extra; });
+    const bool in_choice = selection.only.empty() || any_word(selection.only, selects) ||
+                           (!c.panel->extra.empty() && extra_asked);
+    return extra_asked && in_choice && !any_word(selection.without, selects);
+}
+
+} // namespace
+
+std::vector<LeftOut> left_out_by(const Selection& selection, const std::vector<Vehicle>& vehicles,
+                                 Faults& faults) {
+    const std::vector<Candidate> candidates = candidates_in(vehicles);
+    must_select("--only", selection.only, candidates, faults);
+    must_select("--without", selection.without, candidates, faults);
+    must_be_extras(selection.with, candidates, faults);
+    std::vector<LeftOut> out;
+    for (const Candidate& c : candidates)
+        if (!wanted(c, selection))
+            out.push_back(c.place);
+    if (out.size() == candidates.size() && !stops(faults))
+        faults.push_back({Severity::usage,
+                          {},
+                          "",
+                          "nothing is left to cut",
+                          "--only, --without and --with leave out every panel"});
+    std::sort(out.begin(), out.end());
+    return out;
+}
+
+std::vector<std::string> left_on_by(const std::vector<std::string>& leave,
+                                    const std::vector<Vehicle>& vehicles, Faults& faults) {
+    std::set<std::string> known;
+    for (const Vehicle& vehicle : vehicles)
+        for (const Hardware& part : vehicle.hardware)
+            known.insert(part.name);
+    for (const std::string& word : leave)
+        if (known.count(word) == 0)
+            faults.push_back({Severity::usage,
+                              {},
+                              "",
+                              "--leave '" + word + "' names no part that comes off",
+                              known.empty() ? "the vehicle lists no hardware"
+                                            : "the parts are: " + listed(known)});
+    return leave;
+}
+
+} // namespace pelt::order
