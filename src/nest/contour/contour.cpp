@@ -1,0 +1,110 @@
+// SPDX-License-Identifier: MIT
+#include "nest/contour/contour.hpp"
+
+#include "nest/contour/bounds.hpp"
+#include "nest/contour/finish.hpp"
+#include "nest/contour/problem.hpp"
+#include "nest/contour/strand.hpp"
+#include "nest/contour/strands.hpp"
+
+#include <memory>
+
+namespace pelt::nest::contour {
+namespace {
+
+constexpr std::size_t strand_count = 8;
+// One unit of effort, in field look-ups over all strands.
+constexpr std::uint64_t work_a_unit = 60'000'000;
+constexpr std::uint64_t epochs_a_unit = 20;
+
+// The search from start to end: epochs of all strands, joined after each.
+class Search {
+public:
+    Search(const Problem& problem, const Finisher& finisher, const Effort& effort, Um bound,
+           const Watch& watch)
+        : problem_(problem), finisher_(finisher), effort_(effort), bound_(bound), watch_(watch) {
+        Random seeds(effort.seed);
+        for (std::size_t i = 0; i < strand_count; ++i)
+            strands_.push_back(std::make_unique<Strand>(problem, seeds.bits(), i));
+    }
+
+    std::optional<Layout> run() {
+        const bool endless = effort_.amount <= 0;
+        const auto units = static_cast<std::uint64_t>(std::max(effort_.amount, 1));
+        const std::uint64_t epochs = epochs_a_unit * units;
+        const std::uint64_t quota = work_a_unit / epochs_a_unit / strand_count;
+        bool stopped = false;
+        for (std::uint64_t epoch = 0; (endless || epoch < epochs) && !stopped; ++epoch) {
+            run_all(strand_count, effort_.threads, [&](std::size_t i) { strands_[i]->run(quota); });
+            join();
+            const double share =
+                endless ? 0 : static_cast<double>(epoch + 1) / static_cast<double>(epochs);
+            if (watch_ && !watch_({layout_ ? length_of(*layout_) : 0, bound_, share}))
+                stopped = epoch + 1 < epochs || endless;
+            if (layout_ && length_of(*layout_) <= bound_)
+                break;
+        }
+        if (layout_)
+            layout_->stopped = stopped;
+        return std::move(layout_);
+    }
+
+private:
+    // The shortest layout that holds on the grid goes to every strand.
+    void join() {
+        while (true) {
+            const Found* shortest = nullptr;
+            std::size_t owner = 0;
+            for (std::size_t i = 0; i < strands_.size(); ++i)
+                if (const std::optional<Found>& best = strands_[i]->best())
+                    if (shortest == nullptr || best->end < shortest->end) {
+                        shortest = &*best;
+                        owner = i;
+                    }
+            if (shortest == nullptr || (best_ && shortest->end >= best_->end))
+                return;
+            if (std::optional<Layout> layout = finisher_.layout(shortest->poses)) {
+                layout_ = std::move(layout);
+                best_ = *shortest;
+                for (const auto& strand : strands_)
+                    strand->adopt(*best_);
+                return;
+            }
+            strands_[owner]->reject();
+        }
+    }
+
+    const Problem& problem_;
+    const Finisher& finisher_;
+    const Effort& effort_;
+    Um bound_;
+    const Watch& watch_;
+    std::vector<std::unique_ptr<Strand>> strands_;
+    std::optional<Found> best_;
+    std::optional<Layout> layout_;
+};
+
+} // namespace
+
+Result nest(std::span<const Piece> pieces, std::span<const Roll> rolls, const Goal& goal,
+            const Effort& effort, const Watch& watch) {
+    Result result;
+    const Problem problem = prepare(pieces, rolls, goal.gap, result.misfits);
+    if (!result.misfits.empty())
+        return result;
+    Layout empty;
+    if (problem.items.empty()) {
+        result.layout = empty;
+        return result;
+    }
+    const Um usable = rolls.front().width - 2 * rolls.front().trim;
+    const Bound bound = bound_of(pieces, usable, goal.gap, rolls.size());
+    const Finisher finisher(problem, pieces, rolls, goal.gap);
+    Search search(problem, finisher, effort, bound.length, watch);
+    result.layout = search.run();
+    if (result.layout)
+        result.layout->bound = bound;
+    return result;
+}
+
+} // namespace pelt::nest::contour

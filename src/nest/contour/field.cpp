@@ -1,0 +1,209 @@
+// SPDX-License-Identifier: MIT
+#include "nest/contour/field.hpp"
+
+#include "model/error.hpp"
+
+#include <algorithm>
+#include <limits>
+
+namespace pelt::nest::contour {
+
+// Fills the grid by halving blocks: a segment can be nearest somewhere in a block only if it is at
+// most a block's diagonal farther from the middle than the nearest one.
+class FieldBuilder {
+public:
+    FieldBuilder(Field& field, double reach) : field_(field), reach_(reach) {
+        measure();
+        std::vector<std::uint16_t> all(field_.sides_.size());
+        for (std::size_t i = 0; i < all.size(); ++i)
+            all[i] = static_cast<std::uint16_t>(i);
+        visit(0, 0, field_.columns_, all);
+    }
+
+private:
+    static constexpr std::size_t deep_list = 6;
+    static constexpr double deep_share = 0.1;
+
+    void measure() {
+        Vec low = field_.boundary_.front().from;
+        Vec high = low;
+        for (const Segment& s : field_.boundary_)
+            for (const Vec p : {s.from, s.to}) {
+                low = {std::min(low.x, p.x), std::min(low.y, p.y)};
+                high = {std::max(high.x, p.x), std::max(high.y, p.y)};
+            }
+        deep_ = deep_share * std::min(high.x - low.x, high.y - low.y);
+        low = low - Vec{reach_, reach_};
+        high = high + Vec{reach_, reach_};
+        const std::size_t n = field_.sides_.size();
+        field_.columns_ = n <= 12 ? 16 : n <= 400 ? 32 : 64;
+        const auto columns = static_cast<double>(field_.columns_);
+        field_.low_ = low;
+        field_.size_ = {columns, columns};
+        field_.cells_per_um_ = {columns / (high.x - low.x), columns / (high.y - low.y)};
+        cell_ = {(high.x - low.x) / columns, (high.y - low.y) / columns};
+        field_.cells_.resize(field_.columns_ * field_.columns_);
+    }
+
+    void visit(std::size_t column, std::size_t row, std::size_t size,
+               const std::vector<std::uint16_t>& sides) {
+        const auto cells = static_cast<double>(size);
+        const Vec half = {cells * cell_.x / 2, cells * cell_.y / 2};
+        const Vec middle =
+            field_.low_ +
+            Vec{static_cast<double>(column) * cell_.x, static_cast<double>(row) * cell_.y} + half;
+        const double radius = norm(half);
+        const Field::Nearest best =
+            field_.nearest(middle, sides.data(), static_cast<std::uint32_t>(sides.size()));
+        const double least = std::sqrt(best.distance2);
+        if (best.perpendicular > 0 && least - radius > reach_)
+            return;
+        const std::vector<std::uint16_t> kept = near(middle, least + 2 * radius, sides);
+        if (size == 1) {
+            const bool deep = best.perpendicular < 0 && least - radius > deep_;
+            store(column, row, deep ? few(middle, kept) : kept);
+            return;
+        }
+        const std::size_t next = size / 2;
+        for (const std::size_t down : {std::size_t{0}, next})
+            for (const std::size_t over : {std::size_t{0}, next})
+                visit(column + over, row + down, next, kept);
+    }
+
+    double distance(Vec p, std::uint16_t side) const {
+        return std::sqrt(field_.nearest(p, &side, 1).distance2);
+    }
+
+    std::vector<std::uint16_t> near(Vec p, double within,
+                                    const std::vector<std::uint16_t>& sides) const {
+        std::vector<std::uint16_t> kept;
+        for (const std::uint16_t side : sides)
+            if (distance(p, side) <= within)
+                kept.push_back(side);
+        return kept;
+    }
+
+    std::vector<std::uint16_t> few(Vec p, std::vector<std::uint16_t> sides) const {
+        if (sides.size() <= deep_list)
+            return sides;
+        std::vector<std::pair<double, std::uint16_t>> order;
+        for (const std::uint16_t side : sides)
+            order.emplace_back(distance(p, side), side);
+        std::sort(order.begin(), order.end());
+        sides.clear();
+        for (std::size_t i = 0; i < deep_list; ++i)
+            sides.push_back(order[i].second);
+        return sides;
+    }
+
+    void store(std::size_t column, std::size_t row, const std::vector<std::uint16_t>& sides) {
+        Field::Cell& cell = field_.cells_[row * field_.columns_ + column];
+        cell.count = static_cast<std::uint32_t>(sides.size());
+        if (sides == last_) {
+            cell.first = last_first_;
+            return;
+        }
+        cell.first = static_cast<std::uint32_t>(field_.lists_.size());
+        field_.lists_.insert(field_.lists_.end(), sides.begin(), sides.end());
+        last_ = sides;
+        last_first_ = cell.first;
+    }
+
+    Field& field_;
+    double reach_;
+    double deep_ = 0;
+    Vec cell_;
+    std::vector<std::uint16_t> last_;
+    std::uint32_t last_first_ = 0;
+};
+
+Field::Field(std::vector<Segment> boundary, double reach) : boundary_(std::move(boundary)) {
+    if (boundary_.empty() || boundary_.size() > std::numeric_limits<std::uint16_t>::max())
+        throw ProgramError("contour field: a forbidden region has no usable boundary");
+    for (const Segment& s : boundary_) {
+        const double length = norm(s.to - s.from);
+        sides_.push_back({s.from, (1 / length) * (s.to - s.from), length});
+    }
+    FieldBuilder(*this, reach);
+    cells_.shrink_to_fit();
+    lists_.shrink_to_fit();
+}
+
+const Field::Cell* Field::cell_at(Vec p) const {
+    const double column = (p.x - low_.x) * cells_per_um_.x;
+    const double row = (p.y - low_.y) * cells_per_um_.y;
+    if (!(column >= 0 && row >= 0 && column < size_.x && row < size_.y))
+        return nullptr;
+    const Cell* cell =
+        &cells_[static_cast<std::size_t>(row) * columns_ + static_cast<std::size_t>(column)];
+    return cell->count > 0 ? cell : nullptr;
+}
+
+// Squared distances count as equal when they differ by less than this share and amount.
+namespace {
+constexpr double tie_share = 1e-8;
+constexpr double tie_um2 = 1e-6;
+} // namespace
+
+// Two segments that share the nearest corner are equally near; the one that the point stands more
+// squarely to tells inside from outside, and inside wins where both do (a slot that just fits).
+Field::Nearest Field::nearest(Vec p, const std::uint16_t* sides, std::uint32_t count) const {
+    Nearest best;
+    best.distance2 = std::numeric_limits<double>::infinity();
+    for (std::uint32_t k = 0; k < count; ++k) {
+        const Side& side = sides_[sides[k]];
+        const Vec r = p - side.from;
+        const double along = dot(r, side.along);
+        const double perpendicular = cross(r, side.along);
+        double distance2 = perpendicular * perpendicular;
+        if (along < 0)
+            distance2 += along * along;
+        else if (along > side.length)
+            distance2 += (along - side.length) * (along - side.length);
+        const double slack = tie_share * distance2 + tie_um2;
+        if (distance2 - slack > best.distance2)
+            continue;
+        const bool tie = distance2 + slack >= best.distance2;
+        const double square = std::abs(perpendicular);
+        const double best_square = std::abs(best.perpendicular);
+        if (tie && (square < best_square * (1 - 1e-9) ||
+                    (square <= best_square * (1 + 1e-9) && perpendicular >= 0)))
+            continue;
+        best = {distance2, perpendicular, sides[k]};
+    }
+    return best;
+}
+
+double Field::distance(Vec p) const {
+    const Cell* cell = cell_at(p);
+    if (cell == nullptr)
+        return beyond_reach;
+    const Nearest best = nearest(p, &lists_[cell->first], cell->count);
+    const double distance = std::sqrt(best.distance2);
+    return best.perpendicular > 0 ? distance : -distance;
+}
+
+bool Field::clearance(Vec p, Clearance& out) const {
+    const Cell* cell = cell_at(p);
+    if (cell == nullptr)
+        return false;
+    const Nearest best = nearest(p, &lists_[cell->first], cell->count);
+    const Side& side = sides_[best.side];
+    const double distance = std::sqrt(best.distance2);
+    const bool outside = best.perpendicular > 0;
+    out.distance = outside ? distance : -distance;
+    const double along = std::min(std::max(dot(p - side.from, side.along), 0.0), side.length);
+    const Vec from_foot = p - side.from - along * side.along;
+    if (distance > 1e-3)
+        out.away = (outside ? 1 / distance : -1 / distance) * from_foot;
+    else
+        out.away = {side.along.y, -side.along.x};
+    return true;
+}
+
+std::size_t Field::bytes() const {
+    return boundary_.size() * sizeof(Segment) + sides_.size() * sizeof(Side) +
+           cells_.size() * sizeof(Cell) + lists_.size() * sizeof(std::uint16_t);
+}
+
+} // namespace pelt::nest::contour

@@ -1,0 +1,72 @@
+// SPDX-License-Identifier: MIT
+#include "nest/contour/fields.hpp"
+
+#include <algorithm>
+
+namespace pelt::nest::contour {
+namespace {
+
+// Beyond the distance that is asked, fields know this share of the pair's size more, so that local
+// moves see what they are about to touch.
+constexpr double look_ahead = 0.06;
+
+Ring turned(const Ring& ring, int quarters) {
+    Ring out;
+    out.reserve(ring.size());
+    for (const GridPoint& p : ring) {
+        switch (quarters & 3) {
+        case 0:
+            out.push_back(p);
+            break;
+        case 1:
+            out.push_back({-p.y, p.x});
+            break;
+        case 2:
+            out.push_back({-p.x, -p.y});
+            break;
+        default:
+            out.push_back({p.y, -p.x});
+            break;
+        }
+    }
+    return out;
+}
+
+double extent(const Form& form) {
+    return form.box.high.x - form.box.low.x + form.box.high.y - form.box.low.y;
+}
+
+} // namespace
+
+Fields::Fields(std::vector<Form> forms, double need, double need_obstacle)
+    : forms_(std::move(forms)), need_(need), need_obstacle_(need_obstacle),
+      slot_count_(forms_.size() * (forms_.size() + 1) / 2 * 4),
+      slots_(std::make_unique<std::atomic<const Field*>[]>(slot_count_)) {}
+
+Fields::~Fields() {
+    for (std::size_t i = 0; i < slot_count_; ++i)
+        delete slots_[i].load();
+}
+
+const Field* Fields::build(std::size_t slot, std::uint32_t a, std::uint32_t b, int relative) const {
+    const std::lock_guard lock(building_[slot % building_.size()]);
+    if (const Field* done = slots_[slot].load(std::memory_order_acquire))
+        return done;
+    std::vector<Ring> moving;
+    for (const Ring& part : forms_[b].parts)
+        moving.push_back(turned(part, relative));
+    const double reach = need(a, b) + look_ahead * (extent(forms_[a]) + extent(forms_[b])) / 2;
+    auto made = std::make_unique<Field>(forbidden_boundary(forms_[a].parts, moving), reach);
+    slots_[slot].store(made.get(), std::memory_order_release);
+    return made.release();
+}
+
+std::size_t Fields::bytes() const {
+    std::size_t sum = 0;
+    for (std::size_t i = 0; i < slot_count_; ++i)
+        if (const Field* field = slots_[i].load())
+            sum += field->bytes();
+    return sum;
+}
+
+} // namespace pelt::nest::contour

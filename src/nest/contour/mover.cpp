@@ -1,0 +1,220 @@
+// SPDX-License-Identifier: MIT
+#include "nest/contour/mover.hpp"
+
+namespace pelt::nest::contour {
+namespace {
+
+// Descent: so many steps, so many borders, and how far ahead borders are heeded (share of the
+// item's half side).
+constexpr int most_steps = 8;
+constexpr std::size_t most_borders = 8;
+constexpr double ahead_share = 0.2;
+constexpr double nearby_share = 0.5;
+
+Vec point_in(const Span& span, Random& random) {
+    const double x = random.between(span.low.x, span.high.x);
+    return {x, random.between(span.low.y, span.high.y)};
+}
+
+Vec clamped(Vec p, const Span& span) {
+    return {std::min(std::max(p.x, span.low.x), span.high.x),
+            std::min(std::max(p.y, span.low.y), span.high.y)};
+}
+
+} // namespace
+
+std::optional<Span> room_before(const Problem& problem, std::uint32_t option, std::uint32_t bay,
+                                double end) {
+    const Bay& film = problem.bays[bay];
+    const Span& box = problem.options[option].box;
+    const Span span{film.film.low - box.low,
+                    {std::min(film.film.high.x, end) - box.high.x, film.film.high.y - box.high.y}};
+    if (span.low.x > span.high.x || span.low.y > span.high.y)
+        return std::nullopt;
+    return span;
+}
+
+Mover::Mover(const Problem& problem, Random& random)
+    : problem_(&problem), random_(&random),
+      weight_(problem.items.size() + problem.obstacles.size(), 1.0F) {}
+
+void Mover::load(const Weights& weights, std::size_t item) {
+    for (const Weights::Raised& entry : weights.raised(item))
+        weight_[entry.other] = entry.weight;
+}
+
+void Mover::unload(const Weights& weights, std::size_t item) {
+    for (const Weights::Raised& entry : weights.raised(item))
+        weight_[entry.other] = 1;
+}
+
+double Mover::cost(const Scene& scene, std::size_t item, std::uint32_t option, Vec at,
+                   double bound) {
+    const Fields& fields = *problem_->fields;
+    const Option& own = problem_->options[option];
+    double sum = 0;
+    scene.near(
+        scene.box_at(option, at), fields.most_need(), [&](std::uint32_t j, const Pose& pose) {
+            if (j == item)
+                return true;
+            ++work_;
+            const Option& other = problem_->options[pose.option];
+            const FieldUse use = fields.between(other.form, other.quarters, own.form, own.quarters);
+            const double distance = use.field->distance(quarter_turned(at - pose.at, use.quarters));
+            const double violation = fields.need(own.form, other.form) - distance;
+            if (violation > tolerance_um)
+                sum += static_cast<double>(weight_[j]) * violation;
+            return sum < bound;
+        });
+    return sum;
+}
+
+void Mover::gather(const Scene& scene, std::size_t item, const Candidate& from, double ahead) {
+    const Fields& fields = *problem_->fields;
+    const Option& own = problem_->options[from.pose.option];
+    borders_.clear();
+    const Span box = scene.box_at(from.pose.option, from.pose.at);
+    scene.near(box, fields.most_need() + ahead, [&](std::uint32_t j, const Pose& pose) {
+        if (j == item)
+            return true;
+        ++work_;
+        const Option& other = problem_->options[pose.option];
+        const FieldUse use = fields.between(other.form, other.quarters, own.form, own.quarters);
+        Clearance clearance;
+        if (!use.field->clearance(quarter_turned(from.pose.at - pose.at, use.quarters), clearance))
+            return true;
+        const double shortfall = fields.need(own.form, other.form) - clearance.distance;
+        if (shortfall > -ahead)
+            borders_.push_back({quarter_turned(clearance.away, -use.quarters), shortfall,
+                                static_cast<double>(weight_[j])});
+        return true;
+    });
+    if (borders_.size() > most_borders) {
+        std::stable_sort(borders_.begin(), borders_.end(), [](const Border& a, const Border& b) {
+            return a.shortfall > b.shortfall;
+        });
+        borders_.resize(most_borders);
+    }
+}
+
+void Mover::descend(const Scene& scene, std::size_t item, double end, Candidate& candidate) {
+    const std::optional<Span> room =
+        room_before(*problem_, candidate.pose.option, candidate.pose.bay, end);
+    if (!room)
+        return;
+    const double ahead = ahead_share * problem_->options[candidate.pose.option].size;
+    for (int step = 0; step < most_steps && candidate.cost > 0; ++step) {
+        gather(scene, item, candidate, ahead);
+        double trust = ahead;
+        for (const Border& border : borders_)
+            trust = std::max(trust, 2 * border.shortfall);
+        const Vec at = candidate.pose.at;
+        const Span bounds{clamped(at - Vec{trust, trust}, *room) - at,
+                          clamped(at + Vec{trust, trust}, *room) - at};
+        Vec move = best_move(borders_, bounds);
+        bool better = false;
+        for (int halvings = 0; halvings < 3 && !better; ++halvings) {
+            if (std::abs(move.x) + std::abs(move.y) < 1e-3)
+                return;
+            const Vec next = clamped(at + move, *room);
+            const double next_cost = cost(scene, item, candidate.pose.option, next, candidate.cost);
+            if (next_cost < candidate.cost * (1 - 1e-4)) {
+                candidate.pose.at = next;
+                candidate.cost = next_cost;
+                better = true;
+            }
+            move = 0.5 * move;
+        }
+        if (!better)
+            return;
+    }
+}
+
+std::optional<Pose> Mover::anywhere(std::size_t item, double end) {
+    const Kind& kind = problem_->kind_of(item);
+    const auto option =
+        static_cast<std::uint32_t>(kind.first_option + random_->below(kind.options));
+    double total = 0;
+    const auto length_in = [&](std::uint32_t bay) {
+        if (!admits(problem_->bays[bay], kind))
+            return -1.0;
+        const std::optional<Span> room = room_before(*problem_, option, bay, end);
+        return room ? room->high.x - room->low.x : -1.0;
+    };
+    const auto bays = static_cast<std::uint32_t>(problem_->bays.size());
+    for (std::uint32_t b = 0; b < bays; ++b)
+        if (const double length = length_in(b); length >= 0)
+            total += length + 1;
+    double at = total * random_->unit();
+    for (std::uint32_t b = 0; b < bays; ++b) {
+        const double length = length_in(b);
+        if (length < 0)
+            continue;
+        at -= length + 1;
+        if (at < 0)
+            return Pose{point_in(*room_before(*problem_, option, b, end), *random_), option, b};
+    }
+    return std::nullopt;
+}
+
+std::optional<Pose> Mover::nearby(const Scene& scene, std::size_t item, double end) {
+    const Kind& kind = problem_->kind_of(item);
+    const Pose& now = scene.pose(item);
+    Pose pose = now;
+    if (kind.options > 1 && random_->below(2) == 0)
+        pose.option = static_cast<std::uint32_t>(kind.first_option + random_->below(kind.options));
+    const Option& before = problem_->options[now.option];
+    const Option& after = problem_->options[pose.option];
+    const std::optional<Span> room = room_before(*problem_, pose.option, pose.bay, end);
+    if (!room)
+        return std::nullopt;
+    const double reach = nearby_share * before.size;
+    const Vec centre = now.at + before.centre - after.centre;
+    pose.at = clamped(point_in({centre - Vec{reach, reach}, centre + Vec{reach, reach}}, *random_),
+                      *room);
+    return pose;
+}
+
+void Mover::keep(std::size_t count, const Candidate& candidate) {
+    if (kept_.size() == count && candidate.cost >= kept_.back().cost)
+        return;
+    auto place =
+        std::upper_bound(kept_.begin(), kept_.end(), candidate,
+                         [](const Candidate& a, const Candidate& b) { return a.cost < b.cost; });
+    kept_.insert(place, candidate);
+    if (kept_.size() > count)
+        kept_.pop_back();
+}
+
+Candidate Mover::best_place(const Scene& scene, const Weights& weights, std::size_t item,
+                            double end, const Sampling& sampling) {
+    load(weights, item);
+    constexpr double unbounded = std::numeric_limits<double>::infinity();
+    const Pose& now = scene.pose(item);
+    Candidate best{now, cost(scene, item, now.option, now.at, unbounded)};
+    kept_.clear();
+    const auto count = static_cast<std::size_t>(sampling.refined);
+    const auto try_pose = [&](const std::optional<Pose>& pose) {
+        if (!pose)
+            return;
+        const double bound = kept_.size() == count ? kept_.back().cost : unbounded;
+        keep(count, {*pose, cost(scene, item, pose->option, pose->at, bound)});
+    };
+    for (int k = 0; k < sampling.anywhere; ++k)
+        try_pose(anywhere(item, end));
+    for (int k = 0; k < sampling.nearby; ++k)
+        try_pose(nearby(scene, item, end));
+    std::vector<Candidate> refined = kept_;
+    refined.push_back(best);
+    for (Candidate& candidate : refined) {
+        descend(scene, item, end, candidate);
+        if (candidate.cost < best.cost)
+            best = candidate;
+        if (best.cost <= 0)
+            break;
+    }
+    unload(weights, item);
+    return best;
+}
+
+} // namespace pelt::nest::contour

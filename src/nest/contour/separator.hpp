@@ -1,0 +1,65 @@
+// SPDX-License-Identifier: MIT
+// Drives overlap to nothing before a given end by guided local search.
+#pragma once
+
+#include "nest/contour/mover.hpp"
+
+#include <vector>
+
+namespace pelt::nest::contour {
+
+struct Conflict {
+    std::uint32_t a = 0;
+    std::uint32_t b = 0;
+    double violation = 0;
+};
+
+class Separator {
+public:
+    Separator(const Problem& problem, Random& random);
+
+    /// Begins from these poses, pushed before `end`; all weights are 1 again.
+    void begin(const std::vector<Pose>& poses, double end);
+
+    /// Moves every item in conflict once, in random order, then raises the weights of what is
+    /// left. True once nothing is left.
+    bool sweep();
+
+    bool separated() const { return conflicts_.empty(); }
+    /// Sum of violations, unweighted.
+    double total() const { return total_; }
+    double least_total() const { return least_total_; }
+    const std::vector<Pose>& least_poses() const { return least_poses_; }
+    /// Sweeps since the least total last fell by a useful amount.
+    int idle_sweeps() const { return idle_; }
+    const Scene& scene() const { return scene_; }
+    double end() const { return end_; }
+    std::uint64_t work() const { return mover_.work() + work_; }
+
+    Sampling sampling;
+
+private:
+    void find_conflicts();
+    void find_conflicts_of(std::uint32_t item);
+    void raise_weights();
+    std::vector<std::uint32_t> items_in_conflict();
+
+    const Problem* problem_;
+    Random* random_;
+    Scene scene_;
+    Weights weights_;
+    Mover mover_;
+    double end_ = 0;
+    std::vector<Conflict> conflicts_;
+    double total_ = 0;
+    double least_total_ = 0;
+    std::vector<Pose> least_poses_;
+    int idle_ = 0;
+    std::uint64_t work_ = 0;
+};
+
+/// The pose moved so that it ends before `end`; drawn anew where its bay has no room left. The
+/// pose unchanged where nothing fits.
+Pose pushed_before(const Problem& problem, Mover& mover, std::size_t item, Pose pose, double end);
+
+} // namespace pelt::nest::contour

@@ -1,0 +1,149 @@
+// SPDX-License-Identifier: MIT
+#include "nest/contour/strand.hpp"
+
+namespace pelt::nest::contour {
+namespace {
+
+constexpr double shrink_share = 0.001;
+constexpr int patience = 150; // sweeps without progress
+constexpr std::size_t most_failed = 30;
+
+} // namespace
+
+double film_before(const Problem& problem, double end) {
+    double sum = 0;
+    for (const Bay& bay : problem.bays)
+        sum += std::max(0.0, std::min(end, bay.film.high.x) - bay.film.low.x);
+    return sum;
+}
+
+namespace {
+
+// No end before which every item has room somewhere can be nearer than this.
+double least_end(const Problem& problem) {
+    double least = 0;
+    for (const Kind& kind : problem.kinds) {
+        double own = std::numeric_limits<double>::infinity();
+        for (std::uint32_t o = kind.first_option; o < kind.first_option + kind.options; ++o)
+            for (const Bay& bay : problem.bays)
+                if (admits(bay, kind) && room(problem.options[o], bay))
+                    own = std::min(own, bay.film.low.x + problem.options[o].box.high.x -
+                                            problem.options[o].box.low.x);
+        least = std::max(least, own);
+    }
+    return least;
+}
+
+} // namespace
+
+Strand::Strand(const Problem& problem, std::uint64_t seed, std::size_t index)
+    : problem_(&problem), random_(seed), index_(index), separator_(problem, random_),
+      mover_(problem, random_) {}
+
+void Strand::construct() {
+    started_ = true;
+    Constructor constructor(*problem_, random_);
+    const std::vector<std::uint32_t> left = constructor.run(item_order(*problem_, index_, random_));
+    extra_work_ += constructor.work();
+    std::vector<Pose> poses = constructor.poses();
+    if (left.empty()) {
+        Scene scene(*problem_);
+        scene.place_all(poses);
+        best_ = Found{poses, scene.end()};
+        aim();
+        return;
+    }
+    target_ = problem_->bays.back().film.high.x;
+    for (const std::uint32_t item : left)
+        poses[item] = mover_.anywhere(item, target_).value_or(poses[item]);
+    separator_.begin(poses, target_);
+}
+
+// Starts on a slightly shorter film: what lies beyond a random cut moves with the end.
+void Strand::aim() {
+    failed_.clear();
+    const double step = shrink_share * film_before(*problem_, best_->end);
+    target_ = std::max(best_->end - step, least_end(*problem_));
+    std::vector<Pose> poses = best_->poses;
+    const double cut = random_.between(0, best_->end);
+    for (Pose& pose : poses)
+        if (pose.at.x + problem_->options[pose.option].centre.x > cut) {
+            const std::optional<Span> span =
+                room_before(*problem_, pose.option, pose.bay, best_->end);
+            if (span)
+                pose.at.x = std::max(span->low.x, pose.at.x - step);
+        }
+    separator_.begin(poses, target_);
+}
+
+void Strand::succeed() {
+    best_ = Found{separator_.scene().poses(), separator_.scene().end()};
+    aim();
+}
+
+void Strand::swap_two_large(std::vector<Pose>& poses) {
+    if (poses.size() < 2)
+        return;
+    // Items come largest first; the larger half takes part, the very largest more often.
+    const auto draw = [&] {
+        const double u = random_.unit();
+        return static_cast<std::size_t>(u * u * static_cast<double>(poses.size()) * 0.75);
+    };
+    const std::size_t a = draw();
+    std::size_t b = draw();
+    for (int k = 0; k < 20 && problem_->items[a] == problem_->items[b]; ++k)
+        b = draw();
+    if (a == b)
+        return;
+    const auto centre = [&](std::size_t i) {
+        return poses[i].at + problem_->options[poses[i].option].centre;
+    };
+    const Vec centre_a = centre(a);
+    const Vec centre_b = centre(b);
+    std::swap(poses[a].bay, poses[b].bay);
+    poses[a].at = poses[a].at + centre_b - centre_a;
+    poses[b].at = poses[b].at + centre_a - centre_b;
+}
+
+void Strand::retry() {
+    const Failed now{separator_.least_total(), separator_.least_poses()};
+    const auto place =
+        std::upper_bound(failed_.begin(), failed_.end(), now,
+                         [](const Failed& a, const Failed& b) { return a.total < b.total; });
+    failed_.insert(place, now);
+    if (failed_.size() > most_failed)
+        failed_.pop_back();
+    const double u = random_.unit();
+    std::vector<Pose> poses =
+        failed_[static_cast<std::size_t>(u * u * static_cast<double>(failed_.size()))].poses;
+    swap_two_large(poses);
+    separator_.begin(poses, target_);
+}
+
+void Strand::run(std::uint64_t quota) {
+    const std::uint64_t until = work() + quota;
+    if (!started_)
+        construct();
+    while (work() < until) {
+        if (best_ && target_ >= best_->end)
+            return;
+        if (separator_.separated() || separator_.sweep())
+            succeed();
+        else if (separator_.idle_sweeps() > patience)
+            retry();
+    }
+}
+
+void Strand::adopt(const Found& found) {
+    if (best_ && best_->end <= found.end)
+        return;
+    best_ = found;
+    if (target_ >= found.end)
+        aim();
+}
+
+void Strand::reject() {
+    best_.reset();
+}
+
+} // namespace pelt::nest::contour

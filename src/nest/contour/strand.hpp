@@ -1,0 +1,59 @@
+// SPDX-License-Identifier: MIT
+// One line of search with its own generator: start, shrink, separate, disrupt.
+#pragma once
+
+#include "nest/contour/constructor.hpp"
+#include "nest/contour/separator.hpp"
+
+#include <vector>
+
+namespace pelt::nest::contour {
+
+/// A layout in which the search sees no conflict.
+struct Found {
+    std::vector<Pose> poses;
+    double end = 0;
+};
+
+class Strand {
+public:
+    Strand(const Problem& problem, std::uint64_t seed, std::size_t index);
+
+    /// Searches for about `quota` field look-ups.
+    void run(std::uint64_t quota);
+
+    const std::optional<Found>& best() const { return best_; }
+
+    /// Goes on from this layout unless its own is shorter.
+    void adopt(const Found& found);
+    /// Forgets a layout that was found wanting.
+    void reject();
+
+private:
+    struct Failed {
+        double total = 0;
+        std::vector<Pose> poses;
+    };
+    void construct();
+    void aim();
+    void succeed();
+    void retry();
+    void swap_two_large(std::vector<Pose>& poses);
+    std::uint64_t work() const { return separator_.work() + extra_work_; }
+
+    const Problem* problem_;
+    Random random_;
+    std::size_t index_;
+    Separator separator_;
+    Mover mover_;
+    std::uint64_t extra_work_ = 0;
+    std::optional<Found> best_;
+    bool started_ = false;
+    double target_ = 0;
+    std::vector<Failed> failed_;
+};
+
+/// Usable film before `end`.
+double film_before(const Problem& problem, double end);
+
+} // namespace pelt::nest::contour
