@@ -1,11 +1,15 @@
 // SPDX-License-Identifier: MIT
 #include "nest/nest.hpp"
 
+#include "nest/contour/contour.hpp"
+
 namespace pelt::nest {
 
 // One full-width crosscut a piece, on the first roll.
-Result nest(std::span<const Piece> pieces, std::span<const Roll> rolls, const Goal&, const Effort&,
-            const Watch&) {
+Result nest(std::span<const Piece> pieces, std::span<const Roll> rolls, const Goal& goal,
+            const Effort& effort, const Watch& watch) {
+    if (goal.by == CutBy::contour)
+        return contour::nest(pieces, rolls, goal, effort, watch);
     Layout layout;
     UsedRoll used;
     const Um width = rolls.front().width;

@@ -25,7 +25,7 @@ struct Goal {
 
 /// How hard to look, in work units, so that every machine does the same work.
 struct Effort {
-    int amount = 1;  ///< 1 … 100
+    int amount = 1;  ///< 1 … 100; 0: until the watch stops the search
     int threads = 1; ///< never changes the result
     std::uint64_t seed = 1;
 };

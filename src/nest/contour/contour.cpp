@@ -7,6 +7,7 @@
 #include "nest/contour/strand.hpp"
 #include "nest/contour/strands.hpp"
 
+#include <algorithm>
 #include <memory>
 
 namespace pelt::nest::contour {
@@ -41,12 +42,22 @@ public:
                 endless ? 0 : static_cast<double>(epoch + 1) / static_cast<double>(epochs);
             if (watch_ && !watch_({layout_ ? length_of(*layout_) : 0, bound_, share}))
                 stopped = epoch + 1 < epochs || endless;
-            if (layout_ && length_of(*layout_) <= bound_)
+            if ((layout_ && length_of(*layout_) <= bound_) || (!layout_ && !enough_film()))
                 break;
         }
         if (layout_)
             layout_->stopped = stopped;
         return std::move(layout_);
+    }
+
+    /// The pieces for which no film was left, when there is no layout.
+    std::vector<std::size_t> misfits() const {
+        std::vector<std::size_t> pieces;
+        for (const std::uint32_t item : strands_.front()->left_over())
+            pieces.push_back(problem_.kind_of(item).piece);
+        std::sort(pieces.begin(), pieces.end());
+        pieces.erase(std::unique(pieces.begin(), pieces.end()), pieces.end());
+        return pieces;
     }
 
 private:
@@ -72,6 +83,13 @@ private:
             }
             strands_[owner]->reject();
         }
+    }
+
+    bool enough_film() const {
+        double film = 0;
+        for (const Bay& bay : problem_.bays)
+            film += (bay.film.high.x - bay.film.low.x) * (bay.film.high.y - bay.film.low.y);
+        return film >= problem_.area;
     }
 
     const Problem& problem_;
@@ -104,6 +122,8 @@ Result nest(std::span<const Piece> pieces, std::span<const Roll> rolls, const Go
     result.layout = search.run();
     if (result.layout)
         result.layout->bound = bound;
+    else
+        result.misfits = search.misfits();
     return result;
 }
 

@@ -43,10 +43,10 @@ Strand::Strand(const Problem& problem, std::uint64_t seed, std::size_t index)
 void Strand::construct() {
     started_ = true;
     Constructor constructor(*problem_, random_);
-    const std::vector<std::uint32_t> left = constructor.run(item_order(*problem_, index_, random_));
+    left_over_ = constructor.run(item_order(*problem_, index_, random_));
     extra_work_ += constructor.work();
     std::vector<Pose> poses = constructor.poses();
-    if (left.empty()) {
+    if (left_over_.empty()) {
         Scene scene(*problem_);
         scene.place_all(poses);
         best_ = Found{poses, scene.end()};
@@ -54,7 +54,7 @@ void Strand::construct() {
         return;
     }
     target_ = problem_->bays.back().film.high.x;
-    for (const std::uint32_t item : left)
+    for (const std::uint32_t item : left_over_)
         poses[item] = mover_.anywhere(item, target_).value_or(poses[item]);
     separator_.begin(poses, target_);
 }
@@ -93,7 +93,11 @@ void Strand::swap_two_large(std::vector<Pose>& poses) {
     std::size_t b = draw();
     for (int k = 0; k < 20 && problem_->items[a] == problem_->items[b]; ++k)
         b = draw();
-    if (a == b)
+    const auto may_lie = [&](std::size_t item, std::uint32_t bay) {
+        return admits(problem_->bays[bay], problem_->kind_of(item)) &&
+               room(problem_->options[poses[item].option], problem_->bays[bay]);
+    };
+    if (a == b || !may_lie(a, poses[b].bay) || !may_lie(b, poses[a].bay))
         return;
     const auto centre = [&](std::size_t i) {
         return poses[i].at + problem_->options[poses[i].option].centre;

@@ -24,6 +24,9 @@ public:
 
     const std::optional<Found>& best() const { return best_; }
 
+    /// Items for which the first layout had no film.
+    const std::vector<std::uint32_t>& left_over() const { return left_over_; }
+
     /// Goes on from this layout unless its own is shorter.
     void adopt(const Found& found);
     /// Forgets a layout that was found wanting.
@@ -49,6 +52,7 @@ private:
     std::uint64_t extra_work_ = 0;
     std::optional<Found> best_;
     bool started_ = false;
+    std::vector<std::uint32_t> left_over_;
     double target_ = 0;
     std::vector<Failed> failed_;
 };

@@ -1,0 +1,30 @@
+// SPDX-License-Identifier: MIT
+// Random contour jobs, and a referee for layouts that shares no code with the search: distances
+// and overlaps come from GEOS (the Geometry Engine, Open Source), which computes in doubles.
+#pragma once
+
+#include "nest/nest.hpp"
+
+#include <cstdint>
+#include <random>
+#include <string>
+#include <vector>
+
+namespace pelt::test {
+
+Piece piece_of(Polygon outline, std::vector<Turn> turns, std::size_t copies = 1);
+Ring rectangle(Um low_x, Um low_y, Um high_x, Um high_y, bool clockwise = false);
+Roll roll_of(Um width, std::optional<Um> available = std::nullopt);
+
+/// Star-shaped pieces of 50 to 600 mm, some with a hole, with the turns of one of the directions.
+std::vector<Piece> random_pieces(std::mt19937& random, std::size_t kinds);
+
+/// Everything that is wrong with a contour layout, a line each; empty when it holds.
+std::string faults_of(const std::vector<Piece>& pieces, const std::vector<Roll>& rolls, Um gap,
+                      const Layout& layout);
+
+/// A short search: stops at a fixed share of the work, so that it is the same everywhere.
+nest::Result nested(const std::vector<Piece>& pieces, const std::vector<Roll>& rolls, Um gap,
+                    int threads = 1, double share = 0.05);
+
+} // namespace pelt::test
