@@ -1,62 +1,104 @@
 // SPDX-License-Identifier: MIT
 #include "cli/cli.hpp"
 
-#include "order/order.hpp"
-#include "read/read.hpp"
-#include "report/report.hpp"
+#include "cli/colour.hpp"
+#include "cli/context.hpp"
+#include "cli/help.hpp"
+#include "cli/log.hpp"
+#include "cli/output.hpp"
+#include "cli/statuses.hpp"
+#include "cli/values.hpp"
+#include "model/error.hpp"
 
-#include <CLI/CLI.hpp>
-
+#include <csignal>
 #include <cstdio>
-#include <iostream>
+#include <exception>
+#include <new>
 
 namespace pelt::cli {
 namespace {
 
-int tell(const Faults& faults) {
-    int status = 0;
-    for (const Fault& fault : faults) {
-        std::cerr << to_string(fault) << '\n';
-        status = fault.severity == Severity::access ? 4 : fault.severity == Severity::file ? 3 : 1;
-    }
-    return status;
+Loudness loudness_of(const Arguments& arguments) {
+    return {arguments.count(Opt::quiet) > 0, static_cast<int>(arguments.count(Opt::verbose))};
 }
 
-int cut(const std::string& vehicle_path, const std::string& film_path) {
-    const auto vehicle_text = read::load(vehicle_path);
-    const auto film_text = read::load(film_path);
-    if (!vehicle_text.value || !film_text.value)
-        return tell(vehicle_text.value ? film_text.faults : vehicle_text.faults);
-    const auto vehicle = read::vehicle(*vehicle_text.value);
-    const auto film = read::film(*film_text.value);
-    if (!vehicle.value || !film.value)
-        return tell(vehicle.value ? film.faults : vehicle.faults);
-    order::Request request;
-    request.vehicles = {*vehicle.value};
-    request.film = *film.value;
-    order::Outcome outcome = order::run(std::move(request));
-    if (!outcome.plan)
-        return tell(outcome.faults);
-    std::cout << report::to_json({*outcome.plan, outcome.order, outcome.faults, Unit::mm});
-    return 0;
+int print(const std::string& text, const Messages& messages) {
+    const auto fault = write_standard_output(text);
+    if (fault)
+        messages.tell(*fault);
+    return fault ? status_of({*fault}) : status::done;
+}
+
+int dispatch(const Context& context) {
+    switch (*context.arguments.command) {
+    case Command::cut:
+        return run_cut(context);
+    case Command::check:
+        return run_check(context);
+    case Command::list:
+        return run_list(context);
+    case Command::area:
+    case Command::compare:
+    case Command::quote:
+    case Command::strip:
+        break;
+    }
+    throw ProgramError("a command works by the table, but nothing does it");
+}
+
+int run_words(const std::vector<std::string>& args) {
+    const World world = real_world();
+    Faults faults;
+    const Arguments arguments = parse(args, faults);
+    const Messages messages(
+        to_standard_error, loudness_of(arguments),
+        wants_colour(arguments.value_or_initial(Opt::color), world, world.errors_are_terminal));
+    if (arguments.count(Opt::help) > 0)
+        return print(arguments.command ? help_of_command(*arguments.command) : main_help(),
+                     messages);
+    if (arguments.count(Opt::version) > 0)
+        return print(version_text(), messages);
+    messages.tell(faults);
+    if (!faults.empty())
+        return status::wrong_command_line;
+    if (!arguments.command) {
+        to_standard_error(short_help());
+        return status::wrong_command_line;
+    }
+    start_log(messages.loudness().verbose);
+    return dispatch({arguments, world, messages});
+}
+
+int tell_failure(const char* what) {
+    std::fprintf(stderr,
+                 "pelt: %s\n"
+                 "pelt: this is a fault of pelt %s, not of your files; nothing was printed; please "
+                 "report it with your files and the command\n",
+                 what, PELT_VERSION);
+    return status::failed;
 }
 
 } // namespace
 
 int run(int argc, char** argv) {
-    CLI::App app{"How much film to order for a vehicle, and how to cut it", "pelt"};
-    app.require_subcommand(1);
-    std::string vehicle;
-    std::string film;
-    CLI::App* command = app.add_subcommand("cut", "order length, waste, cut sheet");
-    command->add_option("VEHICLE", vehicle)->required();
-    command->add_option("FILM", film)->required();
+    // A parent may have had it ignored; a closed pipe is to end us without a word.
+    std::signal(SIGPIPE, SIG_DFL);
     try {
-        app.parse(argc, argv);
-    } catch (const CLI::ParseError& error) {
-        return app.exit(error) == 0 ? 0 : 2;
+        return run_words({argv + (argc > 0 ? 1 : 0), argv + argc});
+    } catch (const ProgramError& error) {
+        return tell_failure(error.what());
+    } catch (const std::bad_alloc&) {
+        std::fprintf(
+            stderr,
+            "pelt: memory ran out; nothing was printed\n"
+            "pelt: if this machine has some to spare, please report it with your files, the "
+            "command and the version, pelt %s\n",
+            PELT_VERSION);
+        return status::failed;
+    } catch (const std::exception& error) {
+        log_exception(error);
+        return tell_failure("something went wrong that should not (-vv says what)");
     }
-    return cut(vehicle, film);
 }
 
 } // namespace pelt::cli

@@ -202,6 +202,17 @@ Job job_from(Request& request, Faults& faults) {
 
 } // namespace
 
+Faults examine(Request request) {
+    Faults faults;
+    Job job = job_from(request, faults);
+    if (stops(faults))
+        return faults;
+    develop_all(job, faults);
+    if (!stops(faults))
+        ways_of_all(job, request.split, faults);
+    return faults;
+}
+
 Order buy(const Plan& plan) {
     Order order;
     const Film& film = plan.job().film;

@@ -46,6 +46,10 @@ struct Outcome {
 /// Plans one job. Throws ProgramError when the layout fails its check.
 Outcome run(Request request);
 
+/// What is wrong with a job before any film is laid out: what needs the vehicles and the film
+/// together, such as a panel that the film cannot be cut for.
+Faults examine(Request request);
+
 /// For every new roll of the plan the cheapest single purchase that holds its length uncut.
 Order buy(const Plan& plan);
 

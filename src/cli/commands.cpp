@@ -1,0 +1,130 @@
+// SPDX-License-Identifier: MIT
+#include "cli/commands.hpp"
+
+#include "model/error.hpp"
+
+namespace pelt::cli {
+namespace {
+
+CommandRow cut_row() {
+    return {
+        Command::cut,
+        "cut",
+        "VEHICLE... FILM",
+        2,
+        std::nullopt,
+        "order length, waste and cut sheet",
+        "Plans the whole job: how much film to order, how much of it is wasted, and a cut sheet "
+        "with every piece in its place on the roll. Several vehicles make one order.",
+        {
+            {"pelt cut town-hatchback satin-hybrid", "the demonstration car, cut by hand"},
+            {"pelt cut van.yaml film.yaml --only roof,hood", "two panels of your own van"},
+            {"pelt cut van.yaml film.yaml -o sheet.txt -o roll.svg",
+             "the sheet and a drawing of the roll"},
+        },
+        true};
+}
+
+CommandRow area_row() {
+    return {
+        Command::area,
+        "area",
+        "VEHICLE [FILM]",
+        1,
+        2,
+        "areas of every panel, and the stretch it asks of the film",
+        "Lists every panel with its visible area, the film that stays on it, its size laid flat "
+        "and the stretch that its shape asks. With FILM also what is cut from the roll.",
+        {
+            {"pelt area town-hatchback", "how large every panel is"},
+            {"pelt area van.yaml film.yaml --format csv", "for a spreadsheet"},
+        },
+        false};
+}
+
+CommandRow compare_row() {
+    return {Command::compare,
+            "compare",
+            "VEHICLE FILM...",
+            2,
+            std::nullopt,
+            "one row a film or width: length, waste, price",
+            "Plans the same job with every FILM, and with every roll width that is asked for, and "
+            "prints one row for each.",
+            {
+                {"pelt compare town-hatchback satin-hybrid gloss-cast", "two films, side by side"},
+                {"pelt compare van.yaml film.yaml --width 1220 --width 1524", "two roll widths"},
+            },
+            false};
+}
+
+CommandRow check_row() {
+    return {
+        Command::check,
+        "check",
+        "FILE...",
+        1,
+        std::nullopt,
+        "read files and list everything that is wrong with them",
+        "Reads every FILE and lists all that is wrong with it, with its place and what to do. A "
+        "good file gets one line. With vehicles and a film together it also checks what needs "
+        "both, such as whether every panel fits the roll.",
+        {
+            {"pelt check van.yaml", "is the file right?"},
+            {"pelt check van.yaml film.yaml", "and do its panels fit this film?"},
+        },
+        true};
+}
+
+CommandRow list_row() {
+    return {Command::list,
+            "list",
+            "[NAME]",
+            0,
+            1,
+            "the vehicles and films that are installed",
+            "Lists the vehicles and films that can be called by their name alone. With NAME it "
+            "prints that file, to copy and edit.",
+            {
+                {"pelt list", "what there is"},
+                {"pelt list town-hatchback > mine.yaml", "a start for a file of your own"},
+            },
+            true};
+}
+
+CommandRow later(Command id, std::string_view name, std::string_view operands,
+                 std::string_view line) {
+    return {id, name, operands, 1, std::nullopt, line, {}, {}, false};
+}
+
+} // namespace
+
+const std::vector<CommandRow>& commands() {
+    static const std::vector<CommandRow> table{
+        cut_row(),
+        area_row(),
+        compare_row(),
+        later(Command::quote, "quote", "JOBS", "many jobs, one row each"),
+        later(Command::strip, "strip", "VEHICLE [FILM]",
+              "parts to take off: order, tools, minutes, clips"),
+        check_row(),
+        list_row(),
+    };
+    return table;
+}
+
+const CommandRow& row_of(Command command) {
+    for (const CommandRow& row : commands())
+        if (row.id == command)
+            return row;
+    throw ProgramError("a command is missing from the table");
+}
+
+const CommandRow* command_named(std::string_view name) {
+    for (const CommandRow& row : commands())
+        if (row.name == name)
+            return &row;
+    return nullptr;
+}
+
+} // namespace pelt::cli

@@ -1,0 +1,22 @@
+// SPDX-License-Identifier: MIT
+// What every command is given. Inside cli/ only.
+#pragma once
+
+#include "cli/messages.hpp"
+#include "cli/parse.hpp"
+#include "cli/world.hpp"
+
+namespace pelt::cli {
+
+struct Context {
+    const Arguments& arguments;
+    const World& world;
+    const Messages& messages;
+};
+
+/// One function a command; each returns an exit status.
+int run_cut(const Context& context);
+int run_check(const Context& context);
+int run_list(const Context& context);
+
+} // namespace pelt::cli

@@ -1,0 +1,38 @@
+// SPDX-License-Identifier: MIT
+#include "cli/files.hpp"
+
+#include "cli/statuses.hpp"
+
+namespace pelt::cli {
+
+std::shared_ptr<const Source> Files::source(const std::string& operand, Wanted wanted) {
+    Faults faults;
+    const std::string path = path_of(operand, wanted, context_.world, faults);
+    tell(faults);
+    if (!faults.empty())
+        return nullptr;
+    if (path == "-" && context_.world.input_is_terminal)
+        context_.messages.say("reading from the terminal; Ctrl-D at the start of a line ends it");
+    return value_of(read::load(path), path).value_or(nullptr);
+}
+
+std::optional<Vehicle> Files::vehicle(const std::string& operand) {
+    const auto text = source(operand, Wanted::vehicle);
+    return text ? value_of(read::vehicle(text), text->name) : std::nullopt;
+}
+
+std::optional<Film> Files::film(const std::string& operand) {
+    const auto text = source(operand, Wanted::film);
+    return text ? value_of(read::film(text), text->name) : std::nullopt;
+}
+
+void Files::tell(const Faults& faults) {
+    context_.messages.tell(faults);
+    for (const Fault& fault : faults)
+        if (fault.severity > worst_) {
+            worst_ = fault.severity;
+            status_of_worst_ = status_of({fault});
+        }
+}
+
+} // namespace pelt::cli

@@ -1,0 +1,43 @@
+// SPDX-License-Identifier: MIT
+// Reading the files that operands name, telling what is wrong with each as it is read. Inside cli/
+// only.
+#pragma once
+
+#include "cli/context.hpp"
+#include "cli/installed.hpp"
+#include "read/read.hpp"
+
+#include <memory>
+#include <optional>
+#include <string>
+
+namespace pelt::cli {
+
+class Files {
+public:
+    explicit Files(const Context& context) : context_(context) {}
+
+    /// The text of the file; none when it could not be had, which has then been told.
+    std::shared_ptr<const Source> source(const std::string& operand, Wanted wanted);
+    std::optional<Vehicle> vehicle(const std::string& operand);
+    std::optional<Film> film(const std::string& operand);
+
+    /// The worst of all that was told.
+    int status() const { return status_of_worst_; }
+    /// Tells faults that came up outside a file, and counts them in.
+    void tell(const Faults& faults);
+    /// Tells a reading's faults and hands out its value.
+    template <class T>
+    std::optional<T> value_of(read::Reading<T> reading, const std::string& name) {
+        tell(reading.faults);
+        context_.messages.tell_unlisted(name, reading.unlisted);
+        return std::move(reading.value);
+    }
+
+private:
+    const Context& context_;
+    Severity worst_ = Severity::note;
+    int status_of_worst_ = 0;
+};
+
+} // namespace pelt::cli

@@ -1,0 +1,123 @@
+// SPDX-License-Identifier: MIT
+#include "cli/formats.hpp"
+
+#include "cli/complaints.hpp"
+#include "cli/output.hpp"
+#include "cli/values.hpp"
+#include "model/error.hpp"
+
+#include <algorithm>
+#include <array>
+#include <filesystem>
+#include <optional>
+#include <set>
+
+namespace pelt::cli {
+namespace {
+
+struct FormatRow {
+    Format format;
+    std::string_view name; ///< as --format takes it
+    std::string_view ending;
+};
+
+constexpr std::array<FormatRow, 6> format_rows{{
+    {Format::table, "table", ".txt"},
+    {Format::csv, "csv", ".csv"},
+    {Format::json, "json", ".json"},
+    {Format::markdown, "markdown", ".md"},
+    {Format::svg, "svg", ".svg"},
+    {Format::pdf, "pdf", ".pdf"},
+}};
+
+bool works(const FormatRow& row) {
+    const std::vector<Choice>& choices = row_of(Opt::format).choices;
+    return std::any_of(choices.begin(), choices.end(),
+                       [&](const Choice& c) { return c.word == row.name && c.works; });
+}
+
+Format format_named(const std::string& name) {
+    for (const FormatRow& row : format_rows)
+        if (row.name == name)
+            return row.format;
+    throw ProgramError("no format is called " + name);
+}
+
+const FormatRow* row_for_ending(const std::string& path) {
+    const std::string ending = std::filesystem::path(path).extension().string();
+    for (const FormatRow& row : format_rows)
+        if (row.ending == ending)
+            return &row;
+    return nullptr;
+}
+
+std::string known_endings() {
+    std::string text;
+    for (const FormatRow& row : format_rows)
+        if (works(row))
+            text += (text.empty() ? "" : ", ") + std::string(row.ending);
+    return text;
+}
+
+std::optional<Format> format_of_file(const std::string& path,
+                                     const std::optional<std::string>& asked, Faults& faults) {
+    const FormatRow* row = row_for_ending(path);
+    if (row != nullptr && works(*row))
+        return row->format;
+    if (row != nullptr)
+        faults.push_back(
+            usage("--out " + in_quotes(path) + ": " + std::string(row->name) + " is not known yet",
+                  "endings that are: " + known_endings()));
+    else if (asked)
+        return format_named(*asked);
+    else
+        faults.push_back(
+            usage("--out " + in_quotes(path) + ": the ending says no format",
+                  "end the name in one of " + known_endings() + ", or say --format as well"));
+    return std::nullopt;
+}
+
+/// A --format that no output follows is a wish that would be forgotten in silence.
+bool is_followed(Format asked, const std::vector<Target>& targets) {
+    return std::any_of(targets.begin(), targets.end(), [&](const Target& t) {
+        return t.is_standard_output() || t.format == asked;
+    });
+}
+
+} // namespace
+
+std::string_view name_of(Format format) {
+    for (const FormatRow& row : format_rows)
+        if (row.format == format)
+            return row.name;
+    throw ProgramError("a format has no name");
+}
+
+std::vector<Target> targets_of(const Arguments& arguments, Faults& faults) {
+    const std::optional<std::string> asked = arguments.value(Opt::format);
+    const Format printed = format_named(arguments.value_or_initial(Opt::format));
+    const auto outs = arguments.values.find(Opt::out);
+    if (outs == arguments.values.end())
+        return {{"-", printed}};
+    std::vector<Target> targets;
+    std::set<std::string> seen;
+    for (const std::string& path : outs->second) {
+        if (!seen.insert(path).second)
+            faults.push_back(usage("--out " + in_quotes(path) + " is given twice", "give it once"));
+        else if (path == "-")
+            targets.push_back({path, printed});
+        else if (const auto format = format_of_file(path, asked, faults))
+            targets.push_back({path, *format});
+    }
+    if (asked && faults.empty() && !is_followed(printed, targets))
+        faults.push_back(usage("--format " + *asked + " says another format than the ending of " +
+                                   in_quotes(targets.front().path),
+                               "leave --format out, or add '-o -' to print as well"));
+    for (const Target& target : targets)
+        if (!target.is_standard_output())
+            if (const auto fault = cannot_write(target.path))
+                faults.push_back(*fault);
+    return targets;
+}
+
+} // namespace pelt::cli

@@ -1,0 +1,105 @@
+// SPDX-License-Identifier: MIT
+#include "cli/messages.hpp"
+
+#include <cstdio>
+#include <utility>
+
+namespace pelt::cli {
+namespace {
+
+// Bold, yellow and red of ECMA-48's SGR, and back to plain.
+constexpr std::string_view bold = "\x1b[1m";
+constexpr std::string_view yellow = "\x1b[33m";
+constexpr std::string_view red = "\x1b[31m";
+constexpr std::string_view plain = "\x1b[0m";
+
+std::string_view word_for(Severity severity) {
+    switch (severity) {
+    case Severity::warning:
+        return "warning: ";
+    case Severity::note:
+        return "note: ";
+    case Severity::usage:
+    case Severity::file:
+    case Severity::access:
+    case Severity::job:
+        return "";
+    }
+    return "";
+}
+
+/// The sentence alone: what stands behind the place.
+std::string sentence_of(const Fault& fault) {
+    Fault alone = fault;
+    alone.place = {};
+    return to_string(alone, false);
+}
+
+std::string place_of(const Fault& fault) {
+    if (!fault.place.source)
+        return "pelt: ";
+    std::string text = fault.place.source->name + ":";
+    if (fault.place.line > 0)
+        text += std::to_string(fault.place.line) + ":" + std::to_string(fault.place.column) + ":";
+    return text + " ";
+}
+
+/// The source line and the caret, each with its newline in front.
+std::string excerpt_of(const Fault& fault) {
+    const std::string whole = to_string(fault, true);
+    return whole.substr(to_string(fault, false).size());
+}
+
+std::string coloured_excerpt(const std::string& excerpt) {
+    const std::size_t caret = excerpt.rfind('\n');
+    if (caret == std::string::npos)
+        return excerpt;
+    return excerpt.substr(0, caret) + std::string(red) + excerpt.substr(caret) + std::string(plain);
+}
+
+} // namespace
+
+Messages::Messages(Sink sink, Loudness loudness, bool colour)
+    : sink_(std::move(sink)), loudness_(loudness), colour_(colour) {}
+
+bool Messages::shows(Severity severity) const {
+    if (severity == Severity::note)
+        return loudness_.verbose > 0 && !loudness_.quiet;
+    return severity != Severity::warning || !loudness_.quiet;
+}
+
+void Messages::tell(const Fault& fault) const {
+    if (!shows(fault.severity))
+        return;
+    const std::string word(word_for(fault.severity));
+    if (!colour_) {
+        sink_(place_of(fault) + word + sentence_of(fault) + excerpt_of(fault) + "\n");
+        return;
+    }
+    std::string text = std::string(bold) + place_of(fault) + std::string(plain);
+    if (!word.empty())
+        text += std::string(yellow) + word + std::string(plain);
+    sink_(text + sentence_of(fault) + coloured_excerpt(excerpt_of(fault)) + "\n");
+}
+
+void Messages::tell(const Faults& faults) const {
+    for (const Fault& fault : faults)
+        tell(fault);
+}
+
+void Messages::tell_unlisted(const std::string& file, std::size_t count) const {
+    if (count > 0)
+        sink_(file + ": and " + std::to_string(count) + " more\n");
+}
+
+void Messages::say(std::string_view line) const {
+    if (!loudness_.quiet)
+        sink_("pelt: " + std::string(line) + "\n");
+}
+
+void to_standard_error(std::string_view text) {
+    std::fwrite(text.data(), 1, text.size(), stderr);
+    std::fflush(stderr);
+}
+
+} // namespace pelt::cli

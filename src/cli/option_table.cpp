@@ -1,0 +1,277 @@
+// SPDX-License-Identifier: MIT
+#include "cli/option_table.hpp"
+
+namespace pelt::cli {
+namespace {
+
+using Commands = std::vector<Command>;
+
+Commands planning() {
+    return {Command::cut, Command::compare};
+}
+Commands selecting() {
+    return {Command::cut, Command::area, Command::compare};
+}
+
+/// A row that is only a name so far: what it will be is written when it works.
+OptionRow later(Opt id, std::string_view name, Kind kind, std::string_view value, Group group) {
+    return {.id = id,
+            .name = name,
+            .kind = kind,
+            .value = value,
+            .commands = {Command::cut},
+            .group = group,
+            .line = {},
+            .text = {},
+            .works = false,
+            .repeats = true};
+}
+
+} // namespace
+
+std::vector<OptionRow> job_options() {
+    return {
+        {.id = Opt::by,
+         .name = "by",
+         .kind = Kind::choice,
+         .choices = {{"straight"}, {"contour", false}},
+         .initial = "straight",
+         .commands = planning(),
+         .group = Group::job,
+         .line = "cut rectangles by hand, or along every outline",
+         .text =
+             "How the film is cut. \"straight\" is by hand: the roll is only ever divided from "
+             "edge to edge, and every piece is a rectangle with a margin to grip. \"contour\" is "
+             "by plotter or template: every piece is cut along its own outline."},
+        {.id = Opt::only,
+         .name = "only",
+         .kind = Kind::names,
+         .value = "A,B",
+         .commands = selecting(),
+         .group = Group::job,
+         .line = "only these panels",
+         .text = "Only these panels: by name, by name and side (\"front door/left\"), or by group. "
+                 "A panel that is an extra comes in when it is named here.",
+         .repeats = true},
+        {.id = Opt::without,
+         .name = "without",
+         .kind = Kind::names,
+         .value = "A,B",
+         .commands = selecting(),
+         .group = Group::job,
+         .line = "all but these panels",
+         .text = "Leaves these panels out; they are named as for --only.",
+         .repeats = true},
+        {.id = Opt::with,
+         .name = "with",
+         .kind = Kind::names,
+         .value = "EXTRA",
+         .commands = selecting(),
+         .group = Group::job,
+         .line = "with this extra, such as the door jambs",
+         .text = "Adds the panels of an extra, which are left out otherwise.",
+         .repeats = true},
+        {.id = Opt::leave,
+         .name = "leave",
+         .kind = Kind::names,
+         .value = "PART,...",
+         .commands = selecting(),
+         .group = Group::job,
+         .line = "parts that stay on the vehicle",
+         .text = "Parts of the vehicle's hardware that stay on while it is wrapped. The film then "
+                 "ends flush at them; with the part off it is tucked behind or covers the hole.",
+         .repeats = true},
+        {.id = Opt::times,
+         .name = "times",
+         .kind = Kind::count,
+         .value = "N",
+         .initial = "1",
+         .least = 1,
+         .most = 10'000,
+         .commands = planning(),
+         .group = Group::job,
+         .line = "so many of every vehicle",
+         .text = "Plans the job for N of every vehicle at once, 1 to 10000."},
+        {.id = Opt::seams,
+         .name = "seams",
+         .kind = Kind::choice,
+         .choices = {{"auto"}, {"never"}},
+         .initial = "auto",
+         .commands = planning(),
+         .group = Group::job,
+         .line = "whether panels that are too wide may be split",
+         .text = "Whether a panel that fits the roll in no way may be made of two pieces with a "
+                 "lap. \"never\" stops the job instead."},
+        later(Opt::split, "split", Kind::choice, "warn|auto", Group::job),
+        later(Opt::done, "done", Kind::names, "A,B", Group::job),
+        later(Opt::spoiled, "spoiled", Kind::names, "A,B", Group::job),
+    };
+}
+
+std::vector<OptionRow> film_options() {
+    return {
+        {.id = Opt::width,
+         .name = "width",
+         .kind = Kind::length,
+         .value = "LENGTH",
+         .least = 50,
+         .most = 6'000,
+         .commands = planning(),
+         .group = Group::film,
+         .line = "a roll of this width instead of the film's own",
+         .text = "Plans on rolls of this width, 50 mm to 6 m, instead of the film's own: 1220, "
+                 "1.22 m, 48 in. A bare number is in millimetres.",
+         .works = false},
+        later(Opt::turns, "turns", Kind::choice, "quarter|any", Group::film),
+        later(Opt::stages, "stages", Kind::choice, "2|3|any", Group::film),
+        later(Opt::table, "table", Kind::length, "LENGTH", Group::film),
+        later(Opt::in_order, "in-order", Kind::flag, "", Group::film),
+        later(Opt::stock, "stock", Kind::file, "FILE", Group::film),
+        later(Opt::on_hand, "on-hand", Kind::length, "LENGTH", Group::film),
+        later(Opt::flaw, "flaw", Kind::span, "FROM..TO", Group::film),
+        later(Opt::sure, "sure", Kind::percent, "PERCENT", Group::film),
+        later(Opt::tolerance, "tolerance", Kind::length, "LENGTH", Group::film),
+        later(Opt::shop, "shop", Kind::file, "FILE", Group::film),
+    };
+}
+
+std::vector<OptionRow> search_options() {
+    return {
+        {.id = Opt::effort,
+         .name = "effort",
+         .kind = Kind::count,
+         .value = "N",
+         .initial = "1",
+         .least = 1,
+         .most = 100,
+         .commands = planning(),
+         .group = Group::search,
+         .line = "look N times as hard for a shorter layout",
+         .text =
+             "Work to spend on the layout, 1 to 100. It is counted in steps and not in seconds, "
+             "so that the same files give the same sheet on every machine."},
+        {.id = Opt::time,
+         .name = "time",
+         .kind = Kind::seconds,
+         .value = "SECONDS",
+         .commands = planning(),
+         .group = Group::search,
+         .line = "stop looking after so many seconds",
+         .text = "Stops the search after so many seconds and prints the best layout so far, which "
+                 "says that it was stopped. Another run may then give another sheet."},
+        {.id = Opt::threads,
+         .name = "threads",
+         .kind = Kind::count,
+         .value = "N",
+         .initial = "all there are",
+         .least = 1,
+         .most = 256,
+         .commands = planning(),
+         .group = Group::search,
+         .line = "processors to use; never changes the sheet",
+         .text = "Processors to use, 1 to 256. Their number never changes the sheet."},
+        {.id = Opt::seed,
+         .name = "seed",
+         .kind = Kind::count,
+         .value = "N",
+         .initial = "1",
+         .least = 0,
+         .most = 1'000'000'000,
+         .commands = planning(),
+         .group = Group::search,
+         .line = "another start for the search",
+         .text = "Starts the search elsewhere, which may find a shorter or a longer layout."},
+    };
+}
+
+std::vector<OptionRow> output_options() {
+    return {
+        {.id = Opt::format,
+         .name = "format",
+         .kind = Kind::choice,
+         .choices = {{"table", false},
+                     {"csv", false},
+                     {"json"},
+                     {"markdown", false},
+                     {"svg", false},
+                     {"pdf", false}},
+         .initial = "json",
+         .commands = selecting(),
+         .group = Group::output,
+         .line = "what to print",
+         .text =
+             "The format of what goes to standard output. JSON and CSV are for programs: always "
+             "in millimetres, and their keys and columns keep their meaning. The others are for "
+             "people and may change."},
+        {.id = Opt::out,
+         .name = "out",
+         .letter = 'o',
+         .kind = Kind::file,
+         .value = "FILE",
+         .commands = selecting(),
+         .group = Group::output,
+         .line = "write to FILE; its ending says the format",
+         .text = "Writes to FILE instead of standard output, in the format that the name's ending "
+                 "says. May be given several times; \"-\" is standard output. A file appears whole "
+                 "or not at all.",
+         .repeats = true},
+        {.id = Opt::units,
+         .name = "units",
+         .kind = Kind::choice,
+         .choices = {{"mm"}, {"cm"}, {"m"}, {"in"}, {"ft"}, {"yd"}},
+         .initial = "mm",
+         .commands = selecting(),
+         .group = Group::output,
+         .line = "unit of lengths for people",
+         .text = "The unit of lengths in formats for people. CSV and JSON are always in "
+                 "millimetres.",
+         .works = false},
+        later(Opt::summary, "summary", Kind::flag, "", Group::output),
+        later(Opt::date, "date", Kind::date, "DATE", Group::output),
+    };
+}
+
+std::vector<OptionRow> everywhere_options() {
+    return {
+        {.id = Opt::help,
+         .name = "help",
+         .letter = 'h',
+         .group = Group::everywhere,
+         .line = "this help",
+         .text = "Prints help; after a command, the help of that command.",
+         .repeats = true},
+        {.id = Opt::version,
+         .name = "version",
+         .letter = 'V',
+         .group = Group::everywhere,
+         .line = "the version",
+         .text = "Prints the version.",
+         .repeats = true},
+        {.id = Opt::quiet,
+         .name = "quiet",
+         .letter = 'q',
+         .group = Group::everywhere,
+         .line = "nothing on standard error but errors",
+         .text = "Nothing on standard error but errors. The sheet keeps its warnings.",
+         .repeats = true},
+        {.id = Opt::verbose,
+         .name = "verbose",
+         .letter = 'v',
+         .group = Group::everywhere,
+         .line = "also what was decided; -vv: for developers",
+         .text = "Also says what was decided and why. Twice: also a log for developers. All of it "
+                 "goes to standard error.",
+         .repeats = true},
+        {.id = Opt::color,
+         .name = "color",
+         .kind = Kind::choice,
+         .choices = {{"auto"}, {"always"}, {"never"}},
+         .initial = "auto",
+         .group = Group::everywhere,
+         .line = "colour in messages and tables",
+         .text = "Whether text is coloured. \"auto\" colours what goes to a terminal, unless "
+                 "NO_COLOR is set or TERM is \"dumb\"."},
+    };
+}
+
+} // namespace pelt::cli

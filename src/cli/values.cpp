@@ -1,0 +1,151 @@
+// SPDX-License-Identifier: MIT
+#include "cli/values.hpp"
+
+#include "cli/nearest.hpp"
+
+#include <algorithm>
+#include <charconv>
+
+namespace pelt::cli {
+namespace {
+
+bool is_digit(char c) {
+    return c >= '0' && c <= '9';
+}
+
+std::string_view without_blanks(std::string_view text) {
+    while (!text.empty() && text.front() == ' ')
+        text.remove_prefix(1);
+    while (!text.empty() && text.back() == ' ')
+        text.remove_suffix(1);
+    return text;
+}
+
+std::vector<std::string> words_that_work(const OptionRow& option) {
+    std::vector<std::string> words;
+    for (const Choice& choice : option.choices)
+        if (choice.works)
+            words.emplace_back(choice.word);
+    return words;
+}
+
+/// "'a'", "'a' or 'b'", "'a', 'b' or 'c'".
+std::string one_of(const std::vector<std::string>& words) {
+    std::string text;
+    for (std::size_t i = 0; i < words.size(); ++i)
+        text += (i == 0 ? "" : i + 1 == words.size() ? " or " : ", ") + in_quotes(words[i]);
+    return text;
+}
+
+std::optional<Complaint> about_choice(const OptionRow& option, const std::string& value) {
+    const std::vector<std::string> words = words_that_work(option);
+    if (std::find(words.begin(), words.end(), value) != words.end())
+        return std::nullopt;
+    const bool comes_later = std::any_of(option.choices.begin(), option.choices.end(),
+                                         [&](const Choice& c) { return c.word == value; });
+    const std::string what = spelled(option) + " " + in_quotes(value) +
+                             (comes_later ? " is not known yet" : " is not known");
+    const std::string remedy = "it can be " + one_of(words);
+    const std::string hint = comes_later ? "" : did_you_mean(nearest(value, words));
+    return Complaint{what, hint.empty() ? remedy : hint + " " + remedy};
+}
+
+std::optional<Complaint> about_count(const OptionRow& option, const std::string& value) {
+    if (whole_number(value, option.least, option.most))
+        return std::nullopt;
+    return Complaint{spelled(option) + " " + in_quotes(value) + " is not a whole number from " +
+                         std::to_string(option.least) + " to " + std::to_string(option.most),
+                     "write it in plain digits"};
+}
+
+} // namespace
+
+std::optional<std::int64_t> whole_number(std::string_view text, std::int64_t least,
+                                         std::int64_t most) {
+    if (text.empty() || !std::all_of(text.begin(), text.end(), is_digit) ||
+        (text.size() > 1 && text.front() == '0'))
+        return std::nullopt;
+    std::int64_t value = 0;
+    const auto [end, error] = std::from_chars(text.data(), text.data() + text.size(), value);
+    if (error != std::errc{} || value < least || value > most)
+        return std::nullopt;
+    return value;
+}
+
+std::optional<double> seconds(std::string_view text) {
+    constexpr double day = 86'400;
+    if (text.empty() || !is_digit(text.front()) ||
+        !std::all_of(text.begin(), text.end(), [](char c) { return is_digit(c) || c == '.'; }))
+        return std::nullopt;
+    double value = 0;
+    const auto [end, error] =
+        std::from_chars(text.data(), text.data() + text.size(), value, std::chars_format::fixed);
+    if (error != std::errc{} || end != text.data() + text.size() || !(value > 0) || value > day)
+        return std::nullopt;
+    return value;
+}
+
+std::optional<std::vector<std::string>> names_in(std::string_view text) {
+    std::vector<std::string> names;
+    while (true) {
+        const std::size_t comma = text.find(',');
+        const std::string_view name = without_blanks(text.substr(0, comma));
+        if (name.empty())
+            return std::nullopt;
+        names.emplace_back(name);
+        if (comma == std::string_view::npos)
+            return names;
+        text.remove_prefix(comma + 1);
+    }
+}
+
+std::optional<Complaint> complaint_about(const OptionRow& option, const std::string& value) {
+    if (value.empty())
+        return Complaint{spelled(option) + " has no value",
+                         "write '" + spelled_with_value(option) + "'"};
+    switch (option.kind) {
+    case Kind::choice:
+        return about_choice(option, value);
+    case Kind::count:
+        return about_count(option, value);
+    case Kind::seconds:
+        if (!seconds(value))
+            return Complaint{spelled(option) + " " + in_quotes(value) +
+                                 " is not a number of seconds above 0 and up to 86400",
+                             "write it in plain digits, such as 2.5"};
+        return std::nullopt;
+    case Kind::names:
+        if (!names_in(value))
+            return Complaint{spelled(option) + " " + in_quotes(value) + " has an empty name in it",
+                             "write names with one comma between them"};
+        return std::nullopt;
+    case Kind::flag:
+    case Kind::percent:
+    case Kind::length:
+    case Kind::span:
+    case Kind::file:
+    case Kind::date:
+        return std::nullopt;
+    }
+    return std::nullopt;
+}
+
+std::string in_quotes(std::string_view text) {
+    constexpr std::size_t longest = 60;
+    constexpr std::string_view hex = "0123456789abcdef";
+    std::string out = "'";
+    std::size_t characters = 0;
+    for (const char c : text) {
+        const auto byte = static_cast<unsigned char>(c);
+        const bool continues = (byte & 0xC0U) == 0x80U;
+        if (!continues && characters++ == longest)
+            return out + "...'";
+        if (byte >= 0x20 && byte != 0x7F)
+            out += c;
+        else
+            out += std::string("\\x") + hex[byte >> 4U] + hex[byte & 15U];
+    }
+    return out + "'";
+}
+
+} // namespace pelt::cli

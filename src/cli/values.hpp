@@ -1,0 +1,37 @@
+// SPDX-License-Identifier: MIT
+// The values of options, from text. Nothing is left to a library: no hex, no octal, no nan, no
+// sign, no overflow.
+#pragma once
+
+#include "cli/options.hpp"
+
+#include <cstdint>
+#include <optional>
+#include <string>
+#include <string_view>
+#include <vector>
+
+namespace pelt::cli {
+
+/// Decimal digits only, without leading zeros, from `least` to `most`.
+std::optional<std::int64_t> whole_number(std::string_view text, std::int64_t least,
+                                         std::int64_t most);
+
+/// Digits with at most one decimal point between or after them; above 0, at most a day.
+std::optional<double> seconds(std::string_view text);
+
+/// The names between commas, without the blanks around them. None where a name is empty.
+std::optional<std::vector<std::string>> names_in(std::string_view text);
+
+/// What is wrong with the value of an option, or none.
+struct Complaint {
+    std::string what;
+    std::string remedy;
+};
+std::optional<Complaint> complaint_about(const OptionRow& option, const std::string& value);
+
+/// The text between single quotes, control characters written as \x1b so that no terminal obeys
+/// them, and cut after 60 characters.
+std::string in_quotes(std::string_view text);
+
+} // namespace pelt::cli
