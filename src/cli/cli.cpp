@@ -5,7 +5,6 @@
 #include "cli/context.hpp"
 #include "cli/help.hpp"
 #include "cli/log.hpp"
-#include "cli/output.hpp"
 #include "cli/statuses.hpp"
 #include "cli/values.hpp"
 #include "model/error.hpp"
@@ -20,13 +19,6 @@ namespace {
 
 Loudness loudness_of(const Arguments& arguments) {
     return {arguments.count(Opt::quiet) > 0, static_cast<int>(arguments.count(Opt::verbose))};
-}
-
-int print(const std::string& text, const Messages& messages) {
-    const auto fault = write_standard_output(text);
-    if (fault)
-        messages.tell(*fault);
-    return fault ? status_of({*fault}) : status::done;
 }
 
 int dispatch(const Context& context) {

@@ -6,6 +6,8 @@
 #include "cli/parse.hpp"
 #include "cli/world.hpp"
 
+#include <string>
+
 namespace pelt::cli {
 
 struct Context {
@@ -13,6 +15,9 @@ struct Context {
     const World& world;
     const Messages& messages;
 };
+
+/// Prints a whole result on standard output; tells it when that fails. An exit status.
+int print(const std::string& text, const Messages& messages);
 
 /// One function a command; each returns an exit status.
 int run_cut(const Context& context);

@@ -2,8 +2,6 @@
 #include "cli/context.hpp"
 #include "cli/files.hpp"
 #include "cli/installed.hpp"
-#include "cli/output.hpp"
-#include "cli/statuses.hpp"
 
 #include <algorithm>
 
@@ -43,13 +41,6 @@ std::string section(const std::vector<InstalledFile>& files, bool films) {
             text += "  " + file.name + std::string(longest + 2 - file.name.size(), ' ') +
                     title_of(file) + "\n";
     return (films ? "Films:\n" : "Vehicles:\n") + (text.empty() ? "  none\n" : text);
-}
-
-int print(const std::string& text, const Messages& messages) {
-    const auto fault = write_standard_output(text);
-    if (fault)
-        messages.tell(*fault);
-    return fault ? status_of({*fault}) : status::done;
 }
 
 } // namespace
