@@ -5,7 +5,7 @@
 #include "nest/contour/finish.hpp"
 #include "nest/contour/problem.hpp"
 #include "nest/contour/strand.hpp"
-#include "nest/contour/strands.hpp"
+#include "nest/strands.hpp"
 
 #include <algorithm>
 #include <memory>

@@ -3,9 +3,9 @@
 #pragma once
 
 #include "nest/contour/descent.hpp"
-#include "nest/contour/random.hpp"
 #include "nest/contour/scene.hpp"
 #include "nest/contour/weights.hpp"
+#include "nest/random.hpp"
 
 #include <limits>
 #include <optional>

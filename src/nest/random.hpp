@@ -6,7 +6,7 @@
 #include <utility>
 #include <vector>
 
-namespace pelt::nest::contour {
+namespace pelt::nest {
 
 /// A counter whose steps are mixed by multiply and shift (the finaliser of Stafford 2011, "Better
 /// bit mixing", variant 13, from memory). Passes as noise; not for secrets.
@@ -42,4 +42,4 @@ private:
     std::uint64_t state_;
 };
 
-} // namespace pelt::nest::contour
+} // namespace pelt::nest

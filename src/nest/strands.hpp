@@ -5,10 +5,10 @@
 #include <cstddef>
 #include <functional>
 
-namespace pelt::nest::contour {
+namespace pelt::nest {
 
 /// Calls `task(0)` … `task(count - 1)`, each once, on up to `threads` threads; rethrows what the
 /// lowest-numbered failing task threw. Tasks must not touch each other's data.
 void run_all(std::size_t count, int threads, const std::function<void(std::size_t)>& task);
 
-} // namespace pelt::nest::contour
+} // namespace pelt::nest

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: MIT
-#include "nest/contour/strands.hpp"
+#include "nest/strands.hpp"
 
 #include <algorithm>
 #include <atomic>
@@ -7,7 +7,7 @@
 #include <thread>
 #include <vector>
 
-namespace pelt::nest::contour {
+namespace pelt::nest {
 
 void run_all(std::size_t count, int threads, const std::function<void(std::size_t)>& task) {
     std::vector<std::exception_ptr> failures(count);
@@ -32,4 +32,4 @@ void run_all(std::size_t count, int threads, const std::function<void(std::size_
             std::rethrow_exception(failure);
 }
 
-} // namespace pelt::nest::contour
+} // namespace pelt::nest
