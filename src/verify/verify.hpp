@@ -1,9 +1,24 @@
 // SPDX-License-Identifier: MIT
-// The second, independent look at a layout, in exact integers, from the vehicle on. Uses model/
-// only, never the code that made the layout.
+// The second, independent look at a layout, in exact integers on the 1 µm grid, from the vehicle
+// on. Uses model/ only, and its own arithmetic: never the code that made the layout.
+//
+// What is checked
+//   complete    every piece that the vehicles ask for (panel, side, face, copy, inlay; not what is
+//               left out) is placed once, with all its parts, and nothing else is
+//   true        what stays on the vehicle covers the developed panel, seen the right way round with
+//               its arrow forward; left and right are mirror images; the cut outline holds it, with
+//               at least the least margin in straight cutting
+//   turned      as the panel's or the film's direction allows; never turned over
+//   inside      the usable width, the used length, the roll; clear of flaws; no directed film from
+//   a
+//               roll whose arrow is not known
+//   apart       no two pieces closer than the gap (contour) or over one another (straight)
+//   cut         straight cuts, made in order from edge to edge, free every piece in the order of
+//               their numbers, cross none, and lie on whole steps of the ruler
+//   measured    a roll's length ends with its last piece; the bound is not above the new film nor
+//               below the pieces' area over the usable width
 #pragma once
 
-#include "model/blank.hpp"
 #include "model/plan.hpp"
 
 #include <memory>
@@ -19,9 +34,7 @@ struct Verdict {
     std::vector<std::string> faults;
 };
 
-/// Checks every promise that a cut sheet makes: every piece of every panel, side and copy is there
-/// once and nothing else; turned as its direction allows, never mirrored; within the usable width,
-/// the used length and the roll; clear of flaws and of one another; cuts that free every piece.
+/// Runs every check above.
 Verdict verify(std::shared_ptr<const Job> job, Layout layout);
 
 } // namespace pelt::verify

@@ -1,0 +1,117 @@
+// SPDX-License-Identifier: MIT
+// Straight cuts replayed as a person makes them: each divides one sheet that is still whole, from
+// edge to edge; the roll itself is a sheet without end.
+#include "verify/checks.hpp"
+#include "verify/exact.hpp"
+
+#include <algorithm>
+#include <limits>
+#include <optional>
+
+namespace pelt::verify {
+namespace {
+
+constexpr Um endless = std::numeric_limits<Um>::max();
+
+struct Sheet {
+    Um x0, y0, x1, y1;
+    friend bool operator==(const Sheet&, const Sheet&) = default;
+};
+
+struct Divided {
+    Sheet first;
+    Sheet second;
+};
+
+/// The two halves when the cut runs from edge to edge of this sheet, strictly inside it.
+std::optional<Divided> divided_by(const Cut& cut, const Sheet& s) {
+    const auto [ax, bx] = std::minmax(cut.from.x, cut.to.x);
+    const auto [ay, by] = std::minmax(cut.from.y, cut.to.y);
+    if (ax == bx && ax > s.x0 && ax < s.x1 && ay == s.y0 && by == s.y1)
+        return Divided{{s.x0, s.y0, ax, s.y1}, {ax, s.y0, s.x1, s.y1}};
+    if (ay == by && ay > s.y0 && ay < s.y1 && ax == s.x0 && bx == s.x1)
+        return Divided{{s.x0, s.y0, s.x1, ay}, {s.x0, ay, s.x1, s.y1}};
+    return std::nullopt;
+}
+
+bool on_the_ruler(const Cut& cut, const Roll& roll, Um ruler) {
+    if (cut.from.x == cut.to.x)
+        return cut.from.x % ruler == 0;
+    return (cut.from.y - roll.trim) % ruler == 0 || cut.from.y == roll.width - roll.trim;
+}
+
+struct Piece0 {
+    Sheet box;
+    PieceId id;
+    std::optional<std::size_t> freed_by; ///< index of the cut, 0 before any
+};
+
+std::vector<Piece0> boxes_of(const Job& job, const UsedRoll& used) {
+    std::vector<Piece0> out;
+    for (const Placement& p : used.placements) {
+        const Ring ring = lying(job.pieces[p.piece].shapes[p.shape].outline.outer, p.turn, p.at);
+        Sheet box{endless, endless, -endless, -endless};
+        for (const GridPoint& q : ring)
+            box = {std::min(box.x0, q.x), std::min(box.y0, q.y), std::max(box.x1, q.x),
+                   std::max(box.y1, q.y)};
+        out.push_back({box, job.pieces[p.piece].ids[p.copy], std::nullopt});
+    }
+    return out;
+}
+
+void free_with(std::vector<Piece0>& pieces, const Sheet& sheet, std::size_t cut) {
+    for (Piece0& piece : pieces)
+        if (piece.box == sheet)
+            piece.freed_by = cut;
+}
+
+void check_roll(const Job& job, const UsedRoll& used, Sentences& faults) {
+    const Roll& roll = job.rolls[used.roll];
+    const Um end = roll.available.value_or(endless);
+    std::vector<Piece0> pieces = boxes_of(job, used);
+    std::vector<Sheet> sheets{{0, 0, end, roll.width}};
+    free_with(pieces, sheets.front(), 0);
+    for (std::size_t n = 0; n < used.cuts.size(); ++n) {
+        const Cut& cut = used.cuts[n];
+        const std::string name = roll.name + ", cut " + std::to_string(n + 1);
+        if (!on_the_ruler(cut, roll, job.film.allowances.ruler))
+            faults.push_back(name + ": not on a whole step of the ruler");
+        if (cut.from.x == cut.to.x && cut.from.x == end)
+            continue; // the roll's own end
+        bool found = false;
+        // The sheet just made is the likeliest to be cut next.
+        for (std::size_t k = sheets.size(); k-- > 0 && !found;)
+            if (const auto halves = divided_by(cut, sheets[k])) {
+                found = true;
+                sheets[k] = halves->second;
+                sheets.push_back(halves->first);
+                free_with(pieces, halves->first, n + 1);
+                free_with(pieces, halves->second, n + 1);
+            }
+        if (!found)
+            faults.push_back(name + ": does not run from edge to edge of anything that is left");
+    }
+    std::size_t before = 0;
+    for (const Piece0& piece : pieces) {
+        if (std::find(sheets.begin(), sheets.end(), piece.box) == sheets.end() || !piece.freed_by)
+            faults.push_back(called(job, piece.id) + ": the cuts do not free it");
+        else if (*piece.freed_by < before)
+            faults.push_back(called(job, piece.id) +
+                             ": its number is not the order of coming free");
+        else
+            before = *piece.freed_by;
+    }
+}
+
+} // namespace
+
+void check_cuts(const Job& job, const Layout& layout, Sentences& faults) {
+    for (const UsedRoll& used : layout.rolls) {
+        if (job.by == CutBy::straight)
+            check_roll(job, used, faults);
+        else if (!used.cuts.empty())
+            faults.push_back(job.rolls[used.roll].name + ": straight cuts in contour cutting");
+    }
+}
+
+} // namespace pelt::verify
