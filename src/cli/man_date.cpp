@@ -13,8 +13,9 @@ std::string two_digits(unsigned number) {
 } // namespace
 
 std::string iso_date(long long seconds_since_1970) {
-    using namespace std::chrono;
-    const year_month_day day{floor<days>(sys_seconds{seconds{seconds_since_1970}})};
+    namespace chrono = std::chrono;
+    const chrono::sys_seconds moment{chrono::seconds{seconds_since_1970}};
+    const chrono::year_month_day day{chrono::floor<chrono::days>(moment)};
     return std::to_string(static_cast<int>(day.year())) + "-" +
            two_digits(static_cast<unsigned>(day.month())) + "-" +
            two_digits(static_cast<unsigned>(day.day()));
