@@ -1,32 +1,115 @@
 // SPDX-License-Identifier: MIT
 #include "develop/develop.hpp"
 
+#include "develop/crown.hpp"
+#include "develop/edge_words.hpp"
+#include "develop/girths.hpp"
+#include "develop/inlays.hpp"
+#include "develop/outline.hpp"
+
 #include <cmath>
+#include <string>
+#include <utility>
 
 namespace pelt::develop {
+namespace {
+
+Point scaled(Point p, Point scale) {
+    return {p.x * scale.x, p.y * scale.y};
+}
+
+/// What lies within the outline, by the same scale.
+void add_inside(const Panel& panel, Point scale, Blank& blank, Faults& faults) {
+    for (const Opening& opening : panel.openings) {
+        TaggedRing ring = flattened(opening.form, scale, true);
+        ring.edge.assign(ring.points.size(), 0);
+        blank.openings.push_back({opening.name, std::move(ring)});
+    }
+    for (const SeamLine& line : panel.seam_lines) {
+        BlankSeamLine developed{{}, line.always};
+        for (const Point& p : line.line)
+            developed.points.push_back(scaled(p, scale));
+        blank.seam_lines.push_back(std::move(developed));
+    }
+    add_inlays(panel, scale, blank, faults);
+}
+
+double visible_mm2(const Blank& blank) {
+    double doubled = doubled_area(blank.outline.points);
+    for (const BlankOpening& opening : blank.openings)
+        doubled += doubled_area(opening.ring.points);
+    return doubled / 2;
+}
+
+/// The bow of one axis of a crown; a fault where no surface has it.
+Bow bow_of(double extent, double rise, const Crown& crown, const Panel& panel, Faults& faults) {
+    if (!crown.measured_over)
+        return bow_over(extent, rise);
+    if (const std::optional<Bow> bow = bow_along(extent, rise))
+        return *bow;
+    faults.push_back({Severity::file, panel.place, panel.name,
+                      "a crown of " + std::to_string(std::lround(std::abs(rise))) +
+                          " mm cannot rise over " + std::to_string(std::lround(extent)) +
+                          " mm measured along the surface",
+                      "leave out 'measured: over' where the tape ran straight across"});
+    return bow_over(extent, 0);
+}
+
+/// Develops a typed outline; returns the scale of its coordinates.
+Point develop_outline(const OutlineForm& form, const Panel& panel, DevelopedPanel& out,
+                      Faults& faults) {
+    Point scale{1, 1};
+    if (panel.crown) {
+        const Extent extent = extent_of(form);
+        const Bow wide = bow_of(extent.wide(), panel.crown->wide_mm, *panel.crown, panel, faults);
+        const Bow high =
+            bow_of(extent.high_mm(), panel.crown->high_mm, *panel.crown, panel, faults);
+        out.stretch = stretch_of(wide, high, is_circle(form));
+        if (!panel.crown->measured_over)
+            scale = {wide.arc / wide.chord, high.arc / high.chord};
+    }
+    Blank blank;
+    blank.outline = flattened(form, scale, false);
+    blank.edges = edges_of(form);
+    out.blanks.push_back(std::move(blank));
+    return scale;
+}
+
+void develop_girths(const GirthsForm& form, const Panel& panel, DevelopedPanel& out,
+                    Faults& faults) {
+    if (panel.crown)
+        faults.push_back({Severity::file, panel.place, panel.name,
+                          "has both 'girths' and 'crown', but girths are true lengths already",
+                          "leave one of them out"});
+    out.blanks.push_back(blank_of(form, panel, faults));
+    faults.push_back({Severity::warning, panel.place, panel.name,
+                      "its stretch is not checked: girths alone cannot tell a panel's shape from "
+                      "its curvature",
+                      "measure a chord and its rise both ways to know it"});
+}
+
+} // namespace
 
 DevelopedPanel develop(const Panel& panel, Faults& faults) {
     DevelopedPanel out;
-    const auto* outline = std::get_if<OutlineForm>(&panel.form);
-    if (outline == nullptr) {
-        faults.push_back(
+    Faults found;
+    Point scale{1, 1};
+    if (const auto* outline = std::get_if<OutlineForm>(&panel.form))
+        scale = develop_outline(*outline, panel, out, found);
+    else if (const auto* girths = std::get_if<GirthsForm>(&panel.form))
+        develop_girths(*girths, panel, out, found);
+    else
+        found.push_back(
             {Severity::file, panel.place, panel.name, "has a form that is not known yet", ""});
-        return out;
+    if (!stops(found)) {
+        Blank& blank = out.blanks.front();
+        add_inside(panel, scale, blank, found);
+        check_edge_words(panel, blank, found);
+        out.visible_mm2 = visible_mm2(blank);
     }
-    Blank blank;
-    const std::size_t n = outline->segments.size();
-    for (std::size_t i = 0; i < n; ++i) {
-        const Point a = outline->segments[i].to;
-        const Point b = outline->segments[(i + 1) % n].to;
-        const double length = std::hypot(b.x - a.x, b.y - a.y);
-        blank.outline.points.push_back(a);
-        blank.outline.edge.push_back(static_cast<int>(i));
-        blank.edges.push_back({std::to_string(i + 1) + "-" + std::to_string((i + 1) % n + 1),
-                               "",
-                               {(b.y - a.y) / length, (a.x - b.x) / length},
-                               false});
-    }
-    out.blanks.push_back(std::move(blank));
+    if (stops(found))
+        out = {};
+    faults.insert(faults.end(), found.begin(), found.end());
     return out;
 }
 

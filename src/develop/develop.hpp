@@ -5,10 +5,19 @@
 #include "model/blank.hpp"
 #include "model/vehicle.hpp"
 
+#include <string_view>
+#include <vector>
+
 namespace pelt::develop {
 
-/// Develops one panel. Mistakes that show only here are added to `faults`; then the result has no
-/// blanks.
+/// Develops one panel: outlines with arcs (flattened within 0.05 mm), crowns, girths. Mistakes
+/// that show only here are added to `faults`, with severity file; then the result has no blanks.
+/// Warnings and notes come beside a result.
 DevelopedPanel develop(const Panel& panel, Faults& faults);
+
+/// The edges of the blank (indices) that a word of an `edges` entry selects: `all`; `top`,
+/// `bottom`, `left`, `right` by the normal, ties to top and bottom; `start`, `end` of a girth
+/// panel; `2-3`; a name. None: the word selects nothing.
+std::vector<int> edges_selected(const Blank& blank, std::string_view word);
 
 } // namespace pelt::develop

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 // The one place that includes libpolyclipping. Its unit is our grid: one micrometre.
 #include "geometry/geometry.hpp"
+#include "geometry/tidy.hpp"
 
 #include <clipper.hpp>
 
@@ -23,6 +24,19 @@ Ring ring_of(const ClipperLib::Path& path) {
     return ring;
 }
 
+void add(ClipperLib::Clipper& clipper, const Ring& ring, ClipperLib::PolyType role) {
+    clipper.AddPath(path_of(ring), role, true);
+}
+
+void add(ClipperLib::Clipper& clipper, const std::vector<Polygon>& polygons,
+         ClipperLib::PolyType role) {
+    for (const Polygon& polygon : polygons) {
+        add(clipper, polygon.outer, role);
+        for (const Ring& hole : polygon.holes)
+            add(clipper, hole, role);
+    }
+}
+
 void collect(const ClipperLib::PolyNode& parent, std::vector<Polygon>& out) {
     for (const ClipperLib::PolyNode* outer : parent.Childs) {
         Polygon polygon{ring_of(outer->Contour), {}};
@@ -34,17 +48,43 @@ void collect(const ClipperLib::PolyNode& parent, std::vector<Polygon>& out) {
     }
 }
 
+/// Not with StrictlySimple: it sometimes leaves figures with a common side apart (138 of 2,000
+/// grids of twelve turned tiles; none without it).
+std::vector<Polygon> executed(ClipperLib::Clipper& clipper, ClipperLib::ClipType operation) {
+    ClipperLib::PolyTree tree;
+    clipper.Execute(operation, tree, ClipperLib::pftPositive, ClipperLib::pftPositive);
+    std::vector<Polygon> out;
+    collect(tree, out);
+    return tidy(std::move(out));
+}
+
+std::vector<Polygon> combined(const std::vector<Polygon>& a, const std::vector<Polygon>& b,
+                              ClipperLib::ClipType operation) {
+    ClipperLib::Clipper clipper;
+    add(clipper, a, ClipperLib::ptSubject);
+    add(clipper, b, ClipperLib::ptClip);
+    return executed(clipper, operation);
+}
+
 } // namespace
 
 std::vector<Polygon> positive_union(const std::vector<Ring>& curves) {
     ClipperLib::Clipper clipper;
     for (const Ring& curve : curves)
-        clipper.AddPath(path_of(curve), ClipperLib::ptSubject, true);
-    ClipperLib::PolyTree tree;
-    clipper.Execute(ClipperLib::ctUnion, tree, ClipperLib::pftPositive, ClipperLib::pftPositive);
-    std::vector<Polygon> out;
-    collect(tree, out);
-    return out;
+        add(clipper, curve, ClipperLib::ptSubject);
+    return executed(clipper, ClipperLib::ctUnion);
+}
+
+std::vector<Polygon> unite(const std::vector<Polygon>& a, const std::vector<Polygon>& b) {
+    return combined(a, b, ClipperLib::ctUnion);
+}
+
+std::vector<Polygon> intersect(const std::vector<Polygon>& a, const std::vector<Polygon>& b) {
+    return combined(a, b, ClipperLib::ctIntersection);
+}
+
+std::vector<Polygon> subtract(const std::vector<Polygon>& a, const std::vector<Polygon>& b) {
+    return combined(a, b, ClipperLib::ctDifference);
 }
 
 } // namespace pelt::geometry

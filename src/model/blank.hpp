@@ -37,11 +37,26 @@ struct StretchAsked {
     double percent = 0; ///< meaningless when unknown; never print it then
 };
 
+/// A line along which the panel may be, or always is, made of two pieces.
+struct BlankSeamLine {
+    std::vector<Point> points; ///< at least two
+    bool always = false;       ///< else only when needed
+};
+
+/// A recess that gets a piece of its own: an upright box in true lengths, without its overlap.
+struct BlankInlay {
+    std::string name;
+    Point low;
+    Point high;
+};
+
 /// One flat part of a panel.
 struct Blank {
     TaggedRing outline; ///< counter-clockwise, simple
     std::vector<BlankEdge> edges;
-    std::vector<BlankOpening> openings; ///< inside the outline, apart from one another
+    std::vector<BlankOpening> openings;    ///< as the panel's, inside the outline and apart
+    std::vector<BlankSeamLine> seam_lines; ///< as the panel's
+    std::vector<BlankInlay> inlays;        ///< as the panel's
 };
 
 /// A panel developed: one blank, or several where the surface needs cuts.

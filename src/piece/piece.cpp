@@ -1,25 +1,68 @@
 // SPDX-License-Identifier: MIT
 #include "piece/piece.hpp"
 
-#include <algorithm>
-#include <cmath>
+#include "geometry/geometry.hpp"
+#include "piece/allowed.hpp"
+#include "piece/cover.hpp"
+#include "piece/edge_work.hpp"
+#include "piece/frame.hpp"
+#include "piece/shapes.hpp"
+
+#include <optional>
+#include <string>
+#include <utility>
 
 namespace pelt::piece {
 namespace {
 
-Ring on_grid(const TaggedRing& ring) {
-    Ring out;
-    for (const Point& p : ring.points)
-        out.push_back({std::llround(p.x * 1000), std::llround(p.y * 1000)});
-    return out;
+/// Millimetres, rounded up.
+std::string whole_mm(Um length) {
+    return std::to_string((length + um_per_mm - 1) / um_per_mm) + " mm";
 }
 
-Um up_to(Um value, Um step) {
-    return (value + step - 1) / step * step;
+Part turned(const Cover& cover, Heading heading) {
+    const Turn turn = to_piece_frame(heading);
+    return {geometry::normalised(placed(cover.wrapped, turn, {})),
+            geometry::normalised(placed(cover.sheet, turn, {})),
+            {}};
 }
 
-Ring rectangle(Box b) {
-    return {b.low, {b.high.x, b.low.y}, b.high, {b.low.x, b.high.y}};
+Piece piece_of(const Part& part, std::vector<CutShape> shapes, const Panel& panel,
+               const Allowed& allowed) {
+    return {{}, part.wrapped, allowed.direction, std::move(shapes), panel.batch_free};
+}
+
+/// The same piece for the other side: never the same film turned over, but a shape of its own.
+Piece twin_of(const Piece& piece) {
+    Piece twin = piece;
+    twin.wrapped = mirrored(piece.wrapped);
+    for (CutShape& shape : twin.shapes)
+        shape.outline = mirrored(shape.outline);
+    return twin;
+}
+
+void too_wide(const Panel& panel, const Part& part, const Allowed& allowed, Faults& faults) {
+    const Box box = box_of(part.wrapped.outer);
+    faults.push_back({Severity::job, panel.place, panel.name,
+                      "is too wide for the film: " + whole_mm(box.across()) +
+                          " across the roll with its tuck, usable width " +
+                          whole_mm(allowed.usable),
+                      "a wider film or a seam would help"});
+}
+
+void warn(const Panel& panel, const Film& film, const Work& work, Faults& faults) {
+    if (work.tuck_missing)
+        faults.push_back(
+            {Severity::warning, panel.place, panel.name,
+             "no tuck given: its film ends at the edges",
+             "give its edges a 'wrap', the film an allowance, or write 'edges: none'"});
+    if (!panel.keep_clear.empty() && film.holds_metal != HoldsMetal::no)
+        faults.push_back({Severity::warning, panel.place, panel.name,
+                          "film that holds metal must not lie over its " + panel.keep_clear +
+                              (film.holds_metal == HoldsMetal::yes
+                                   ? ", and this film does"
+                                   : ", and whether this film does is not known"),
+                          "leave the panel out, or take another film for it"});
 }
 
 } // namespace
@@ -27,29 +70,40 @@ Ring rectangle(Box b) {
 std::vector<Way> ways_to_cut(const Panel& panel, const DevelopedPanel& developed, const Film& film,
                              const Wishes& wishes, int vehicle_index, int panel_index,
                              Faults& faults) {
-    Way out;
-    for (const Side side : sides_of(panel.sides)) {
-        Piece piece;
-        piece.direction = panel.direction.value_or(film.direction);
-        piece.wrapped.outer = on_grid(developed.blanks.front().outline);
-        Box box = box_of(piece.wrapped.outer);
-        const Um margin = film.allowances.handling.want;
-        const Um ruler = film.allowances.ruler;
-        box.low = {box.low.x - margin, box.low.y - margin};
-        box.high = {box.low.x + up_to(box.along() + margin, ruler),
-                    box.low.y + up_to(box.across() + margin, ruler)};
-        if (box.across() > film.usable_width()) {
-            faults.push_back(
-                {Severity::job, panel.place, panel.name, "is wider than the film", ""});
-            return {};
-        }
-        piece.shapes.push_back({{rectangle(box), {}}, {no_turn}});
-        for (int copy = 1; copy <= panel.count * panel.faces * wishes.times; ++copy)
-            piece.ids.push_back(
-                {vehicle_index, panel_index, side, copy, 1, 1, PieceKind::main, ""});
-        out.pieces.push_back(std::move(piece));
+    const Allowed allowed = allowed_for(panel, film);
+    const std::optional<Heading> heading = heading_of(panel, film);
+    if (!heading) {
+        faults.push_back({Severity::file, panel.place, panel.name,
+                          "needs 'forward': the way towards the nose in its drawing",
+                          "add 'forward: right', 'left', 'up' or 'down'"});
+        return {};
     }
-    return {out};
+    const Blank& blank = developed.blanks.front();
+    const Work work = work_on(panel, blank, allowed, wishes.left_on);
+    const std::optional<Cover> covered = cover(panel, blank, work, faults);
+    if (!covered)
+        return {};
+    warn(panel, film, work, faults);
+    const Part part = turned(*covered, *heading);
+    std::vector<CutShape> shapes = shapes_of(part, allowed, wishes.by);
+    if (shapes.empty()) {
+        too_wide(panel, part, allowed, faults);
+        return {};
+    }
+    const Piece drawn = piece_of(part, std::move(shapes), panel, allowed);
+    Way way;
+    for (const Side side : sides_of(panel.sides)) {
+        for (int face = 1; face <= panel.faces; ++face) {
+            const bool mirror = (panel.sides == Sides::both && side == Side::right) != (face == 2);
+            Piece piece = mirror ? twin_of(drawn) : drawn;
+            for (int copy = face; copy <= panel.count * panel.faces * wishes.times;
+                 copy += panel.faces)
+                piece.ids.push_back(
+                    {vehicle_index, panel_index, side, copy, 1, 1, PieceKind::main, ""});
+            way.pieces.push_back(std::move(piece));
+        }
+    }
+    return {way};
 }
 
 } // namespace pelt::piece

@@ -1,0 +1,112 @@
+// SPDX-License-Identifier: MIT
+#include "develop/girths.hpp"
+
+#include "develop/arc.hpp"
+#include "develop/monotone_cubic.hpp"
+
+#include <algorithm>
+#include <cmath>
+#include <string>
+#include <string_view>
+
+namespace pelt::develop {
+namespace {
+
+/// The upper and the lower edge at the same places along the spine.
+struct Profile {
+    std::vector<double> at;
+    std::vector<double> high;
+    std::vector<double> low;
+};
+
+Profile straight(const GirthsForm& form) {
+    Profile profile;
+    for (const GirthStation& station : form.stations) {
+        profile.at.push_back(station.at_mm);
+        profile.high.push_back(station.up_mm);
+        profile.low.push_back(-station.down_mm);
+    }
+    return profile;
+}
+
+Profile smooth(const GirthsForm& form) {
+    const Profile stations = straight(form);
+    const MonotoneCubic high(stations.at, stations.high);
+    const MonotoneCubic low(stations.at, stations.low);
+    Profile profile{{stations.at.front()}, {stations.high.front()}, {stations.low.front()}};
+    for (std::size_t i = 0; i + 1 < stations.at.size(); ++i) {
+        const int chords = std::max(high.chords(i, flattening_mm), low.chords(i, flattening_mm));
+        const double width = stations.at[i + 1] - stations.at[i];
+        for (int k = 1; k <= chords; ++k) {
+            const double t = static_cast<double>(k) / chords;
+            profile.at.push_back(stations.at[i] + t * width);
+            profile.high.push_back(high.at(i, t));
+            profile.low.push_back(low.at(i, t));
+        }
+    }
+    return profile;
+}
+
+bool stations_are_right(const GirthsForm& form, const Panel& panel, Faults& faults) {
+    const std::size_t before = faults.size();
+    const auto wrong = [&](const GirthStation& station, std::string what, std::string remedy) {
+        faults.push_back(
+            {Severity::file, station.place, panel.name, std::move(what), std::move(remedy)});
+    };
+    for (std::size_t i = 0; i < form.stations.size(); ++i) {
+        const GirthStation& station = form.stations[i];
+        const bool at_an_end = i == 0 || i + 1 == form.stations.size();
+        const double width = station.up_mm + station.down_mm;
+        if (i > 0 && station.at_mm <= form.stations[i - 1].at_mm)
+            wrong(station, "this station is not farther along than the one before it",
+                  "list the stations in order along the spine");
+        if (width < 0 || (width == 0 && !at_an_end))
+            wrong(station, "its girth, up and down together, is not more than zero",
+                  "check the signs: 'up' and 'down' are both measured away from the spine");
+    }
+    return faults.size() == before;
+}
+
+void add_edge(Blank& blank, std::string_view word, std::vector<Point> points) {
+    const Point a = points.front();
+    const Point b = points.back();
+    const double length = std::hypot(b.x - a.x, b.y - a.y);
+    if (length == 0)
+        return;
+    points.pop_back();
+    blank.outline.edge.insert(blank.outline.edge.end(), points.size(),
+                              static_cast<int>(blank.edges.size()));
+    blank.outline.points.insert(blank.outline.points.end(), points.begin(), points.end());
+    blank.edges.push_back(
+        {std::string(word), "", {(b.y - a.y) / length, (a.x - b.x) / length}, false});
+}
+
+} // namespace
+
+Blank blank_of(const GirthsForm& form, const Panel& panel, Faults& faults) {
+    if (!stations_are_right(form, panel, faults))
+        return {};
+    const Profile profile = form.smooth ? smooth(form) : straight(form);
+    std::vector<Point> bottom;
+    std::vector<Point> top;
+    for (std::size_t i = 0; i < profile.at.size(); ++i) {
+        bottom.push_back({profile.at[i], profile.low[i]});
+        top.push_back({profile.at[i], profile.high[i]});
+        const bool inside = i > 0 && i + 1 < profile.at.size();
+        if (inside && profile.high[i] <= profile.low[i]) {
+            faults.push_back({Severity::file, panel.place, panel.name,
+                              "its upper and lower edge cross between two stations",
+                              "measure a station between them"});
+            return {};
+        }
+    }
+    std::reverse(top.begin(), top.end());
+    Blank blank;
+    add_edge(blank, "bottom", bottom);
+    add_edge(blank, "end", {bottom.back(), top.front()});
+    add_edge(blank, "top", top);
+    add_edge(blank, "start", {top.back(), bottom.front()});
+    return blank;
+}
+
+} // namespace pelt::develop

@@ -1,0 +1,141 @@
+// SPDX-License-Identifier: MIT
+#include "piece/shapes.hpp"
+
+#include "geometry/geometry.hpp"
+
+#include <algorithm>
+#include <cmath>
+#include <optional>
+
+namespace pelt::piece {
+namespace {
+
+Um up_to(Um value, Um step) {
+    return (value + step - 1) / step * step;
+}
+
+/// A side with its margins, lengthwise.
+Um with_margins(Um size, const Allowed& allowed) {
+    return up_to(size + 2 * allowed.handling.want, allowed.ruler);
+}
+
+/// A side that lies across the roll; none where even the least margins do not fit.
+std::optional<Um> across_the_roll(Um size, const Allowed& allowed) {
+    const Um wanted = with_margins(size, allowed);
+    if (wanted <= allowed.usable)
+        return wanted;
+    if (size + 2 * allowed.handling.least <= allowed.usable)
+        return allowed.usable;
+    return std::nullopt;
+}
+
+/// The rectangle of these sides about the film's box; what is odd goes to the high sides.
+Ring rectangle_around(const Box& film, Um along, Um across) {
+    const GridPoint low{film.low.x - (along - film.along()) / 2,
+                        film.low.y - (across - film.across()) / 2};
+    return geometry::rectangle({low, {low.x + along, low.y + across}});
+}
+
+std::vector<Turn> turns_for(Direction direction) {
+    switch (direction) {
+    case Direction::one_way:
+        return {no_turn};
+    case Direction::two_way:
+        return {no_turn, half_turn};
+    case Direction::any:
+        break;
+    }
+    return {no_turn, quarter_turn, half_turn, three_quarter_turn};
+}
+
+/// True when both points lie on one and the same side of the ring, to the rounding of a crossing.
+bool on_one_side(GridPoint a, GridPoint b, const Ring& ring) {
+    constexpr double rounding = 2;
+    const auto away = [](GridPoint p, GridPoint from, GridPoint to) {
+        const auto dx = static_cast<double>(to.x - from.x);
+        const auto dy = static_cast<double>(to.y - from.y);
+        const auto px = static_cast<double>(p.x - from.x);
+        const auto py = static_cast<double>(p.y - from.y);
+        const double share = std::clamp((px * dx + py * dy) / (dx * dx + dy * dy), 0.0, 1.0);
+        return std::hypot(px - share * dx, py - share * dy);
+    };
+    for (std::size_t i = 0; i < ring.size(); ++i) {
+        const GridPoint& from = ring[i];
+        const GridPoint& to = ring[(i + 1) % ring.size()];
+        if (away(a, from, to) <= rounding && away(b, from, to) <= rounding)
+            return true;
+    }
+    return false;
+}
+
+std::vector<double> bleeds(const Ring& ring, const std::vector<Ring>& seam_ends, Um bleed) {
+    std::vector<double> moves;
+    for (std::size_t i = 0; i < ring.size(); ++i) {
+        const GridPoint a = ring[i];
+        const GridPoint b = ring[(i + 1) % ring.size()];
+        const bool seam = std::any_of(seam_ends.begin(), seam_ends.end(),
+                                      [&](const Ring& end) { return on_one_side(a, b, end); });
+        moves.push_back(seam ? 0 : static_cast<double>(bleed) / um_per_mm);
+    }
+    return moves;
+}
+
+Polygon with_bleed(const Part& part, Um bleed) {
+    if (bleed == 0)
+        return part.sheet;
+    const Ring& ring = part.sheet.outer;
+    std::vector<Polygon> grown =
+        geometry::grown(geometry::in_mm(ring), bleeds(ring, part.seam_ends, bleed));
+    std::vector<Polygon> holes;
+    for (const Ring& hole : part.sheet.holes)
+        for (Polygon& left :
+             geometry::shrunk(geometry::in_mm(hole), bleeds(hole, part.seam_ends, bleed)))
+            holes.push_back(std::move(left));
+    Polygon outer = geometry::largest(std::move(grown));
+    outer.holes.clear();
+    return geometry::largest(geometry::subtract({outer}, holes));
+}
+
+} // namespace
+
+std::vector<CutShape> straight_shapes(const Box& wrapped, const Allowed& allowed) {
+    const std::optional<Um> high = across_the_roll(wrapped.across(), allowed);
+    const std::optional<Um> wide = across_the_roll(wrapped.along(), allowed);
+    const bool turned = allowed.direction == Direction::any && wide;
+    std::vector<CutShape> shapes;
+    if (high)
+        shapes.push_back(
+            {{rectangle_around(wrapped, with_margins(wrapped.along(), allowed), *high), {}},
+             {no_turn}});
+    if (turned) {
+        Polygon outline{rectangle_around(wrapped, *wide, with_margins(wrapped.across(), allowed)),
+                        {}};
+        if (!shapes.empty() && shapes.front().outline == outline)
+            shapes.front().turns.push_back(quarter_turn);
+        else
+            shapes.push_back({std::move(outline), {quarter_turn}});
+    }
+    return shapes;
+}
+
+std::vector<CutShape> contour_shapes(const Part& part, const Allowed& allowed) {
+    Polygon blank = with_bleed(part, allowed.bleed);
+    const Box box = box_of(blank.outer);
+    const bool lies = box.across() <= allowed.usable ||
+                      (allowed.direction == Direction::any && box.along() <= allowed.usable);
+    if (!lies)
+        return {};
+    return {{std::move(blank), turns_for(allowed.direction)}};
+}
+
+std::vector<CutShape> shapes_of(const Part& part, const Allowed& allowed, CutBy by) {
+    return by == CutBy::straight ? straight_shapes(box_of(part.wrapped.outer), allowed)
+                                 : contour_shapes(part, allowed);
+}
+
+WidestFilm widest_straight(const Allowed& allowed) {
+    const Um wanted = allowed.usable / allowed.ruler * allowed.ruler - 2 * allowed.handling.want;
+    return {wanted, allowed.usable - 2 * allowed.handling.least};
+}
+
+} // namespace pelt::piece
