@@ -45,6 +45,13 @@ std::optional<Panel> panel(const Entry& entry, Faults& faults) {
     for (const Point corner : {Point{0, 0}, Point{x, 0}, Point{x, y}, Point{0, y}})
         form.segments.push_back({corner, std::nullopt, "", entry.place});
     made.form = form;
+    if (const Node* forward = entry.value.find("forward"))
+        made.forward = forward->text == "up"     ? Heading::up
+                       : forward->text == "down" ? Heading::down
+                       : forward->text == "left" ? Heading::left
+                                                 : Heading::right;
+    if (const Node* edges = entry.value.find("edges"))
+        made.edges_none = edges->text == "none";
     return made;
 }
 
