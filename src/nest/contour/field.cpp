@@ -12,7 +12,8 @@ namespace pelt::nest::contour {
 // most a block's diagonal farther from the middle than the nearest one.
 class FieldBuilder {
 public:
-    FieldBuilder(Field& field, double reach) : field_(field), reach_(reach) {
+    FieldBuilder(Field& field, double asked, double reach)
+        : field_(field), asked_(asked), reach_(reach) {
         measure();
         std::vector<std::uint16_t> all(field_.sides_.size());
         for (std::size_t i = 0; i < all.size(); ++i)
@@ -39,7 +40,7 @@ private:
         field_.columns_ = n <= 12 ? 16 : n <= 400 ? 32 : 64;
         const auto columns = static_cast<double>(field_.columns_);
         field_.low_ = low;
-        field_.size_ = {columns, columns};
+        field_.size_ = columns;
         field_.cells_per_um_ = {columns / (high.x - low.x), columns / (high.y - low.y)};
         cell_ = {(high.x - low.x) / columns, (high.y - low.y) / columns};
         field_.cells_.resize(field_.columns_ * field_.columns_);
@@ -60,8 +61,13 @@ private:
             return;
         const std::vector<std::uint16_t> kept = near(middle, least + 2 * radius, sides);
         if (size == 1) {
-            const bool deep = best.perpendicular < 0 && least - radius > deep_;
-            store(column, row, deep ? few(middle, kept) : kept);
+            const bool outside = best.perpendicular > 0;
+            const bool deep = !outside && least - radius > deep_;
+            store(column, row, deep ? few(middle, kept) : kept,
+                  least <= radius           ? Field::Where::border
+                  : !outside                ? Field::Where::inside
+                  : least - radius > asked_ ? Field::Where::clear
+                                            : Field::Where::border);
             return;
         }
         const std::size_t next = size / 2;
@@ -96,9 +102,11 @@ private:
         return sides;
     }
 
-    void store(std::size_t column, std::size_t row, const std::vector<std::uint16_t>& sides) {
+    void store(std::size_t column, std::size_t row, const std::vector<std::uint16_t>& sides,
+               Field::Where where) {
         Field::Cell& cell = field_.cells_[row * field_.columns_ + column];
-        cell.count = static_cast<std::uint32_t>(sides.size());
+        cell.count = static_cast<std::uint16_t>(sides.size());
+        cell.where = where;
         if (sides == last_) {
             cell.first = last_first_;
             return;
@@ -110,6 +118,7 @@ private:
     }
 
     Field& field_;
+    double asked_;
     double reach_;
     double deep_ = 0;
     Vec cell_;
@@ -117,26 +126,17 @@ private:
     std::uint32_t last_first_ = 0;
 };
 
-Field::Field(std::vector<Segment> boundary, double reach) : boundary_(std::move(boundary)) {
+Field::Field(std::vector<Segment> boundary, double asked, double reach)
+    : boundary_(std::move(boundary)) {
     if (boundary_.empty() || boundary_.size() > std::numeric_limits<std::uint16_t>::max())
         throw ProgramError("contour field: a forbidden region has no usable boundary");
     for (const Segment& s : boundary_) {
         const double length = norm(s.to - s.from);
         sides_.push_back({s.from, (1 / length) * (s.to - s.from), length});
     }
-    FieldBuilder(*this, reach);
+    FieldBuilder(*this, asked, reach);
     cells_.shrink_to_fit();
     lists_.shrink_to_fit();
-}
-
-const Field::Cell* Field::cell_at(Vec p) const {
-    const double column = (p.x - low_.x) * cells_per_um_.x;
-    const double row = (p.y - low_.y) * cells_per_um_.y;
-    if (!(column >= 0 && row >= 0 && column < size_.x && row < size_.y))
-        return nullptr;
-    const Cell* cell =
-        &cells_[static_cast<std::size_t>(row) * columns_ + static_cast<std::size_t>(column)];
-    return cell->count > 0 ? cell : nullptr;
 }
 
 // Squared distances count as equal when they differ by less than this share and amount.
@@ -172,15 +172,6 @@ Field::Nearest Field::nearest(Vec p, const std::uint16_t* sides, std::uint32_t c
         best = {distance2, perpendicular, sides[k]};
     }
     return best;
-}
-
-double Field::distance(Vec p) const {
-    const Cell* cell = cell_at(p);
-    if (cell == nullptr)
-        return beyond_reach;
-    const Nearest best = nearest(p, &lists_[cell->first], cell->count);
-    const double distance = std::sqrt(best.distance2);
-    return best.perpendicular > 0 ? distance : -distance;
 }
 
 bool Field::clearance(Vec p, Clearance& out) const {

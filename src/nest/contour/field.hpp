@@ -5,6 +5,7 @@
 
 #include "nest/contour/minkowski.hpp"
 
+#include <algorithm>
 #include <cstdint>
 #include <vector>
 
@@ -22,15 +23,25 @@ struct Clearance {
 /// region inside; deeper, the nearest of the listed segments stands for the rest.
 class Field {
 public:
-    Field(std::vector<Segment> boundary, double reach);
+    /// `asked` is the distance beyond which `distance` need not be exact; at most `reach`.
+    Field(std::vector<Segment> boundary, double asked, double reach);
 
     /// False when `p` is at least `reach` outside; `out` is then untouched.
     bool clearance(Vec p, Clearance& out) const;
 
-    /// The distance alone; a large number beyond `reach`.
-    double distance(Vec p) const;
+    /// The distance alone; `beyond` outside the region by at least `asked`, and possibly nearer.
+    double distance(Vec p) const {
+        const Cell* cell = cell_at(p);
+        if (cell == nullptr || cell->where == Where::clear)
+            return beyond;
+        if (cell->where == Where::inside)
+            return -std::sqrt(least_squared(p, *cell));
+        const Nearest best = nearest(p, &lists_[cell->first], cell->count);
+        const double distance = std::sqrt(best.distance2);
+        return best.perpendicular > 0 ? distance : -distance;
+    }
 
-    static constexpr double beyond_reach = 1e18;
+    static constexpr double beyond = 1e18;
 
     const std::vector<Segment>& boundary() const { return boundary_; }
     std::size_t bytes() const;
@@ -41,9 +52,12 @@ private:
         Vec along; // unit
         double length = 0;
     };
+    // Outside by more than `reach`; by `asked` or more; wholly inside; or any of the rest.
+    enum class Where : std::uint8_t { beyond, clear, inside, border };
     struct Cell {
         std::uint32_t first = 0;
-        std::uint32_t count = 0; // 0: beyond reach
+        std::uint16_t count = 0;
+        Where where = Where::beyond;
     };
     struct Nearest {
         double distance2 = 0;
@@ -52,7 +66,30 @@ private:
     };
     friend class FieldBuilder;
 
-    const Cell* cell_at(Vec p) const;
+    const Cell* cell_at(Vec p) const {
+        const double column = (p.x - low_.x) * cells_per_um_.x;
+        const double row = (p.y - low_.y) * cells_per_um_.y;
+        if (!(column >= 0 && row >= 0 && column < size_ && row < size_))
+            return nullptr;
+        const Cell* cell = &cells_[static_cast<std::size_t>(static_cast<int>(row)) * columns_ +
+                                   static_cast<std::size_t>(static_cast<int>(column))];
+        return cell->where == Where::beyond ? nullptr : cell;
+    }
+
+    double least_squared(Vec p, const Cell& cell) const {
+        double least = beyond * beyond;
+        const std::uint16_t* sides = &lists_[cell.first];
+        for (std::uint16_t k = 0; k < cell.count; ++k) {
+            const Side& side = sides_[sides[k]];
+            const Vec r = p - side.from;
+            const double along = dot(r, side.along);
+            const double perpendicular = cross(r, side.along);
+            const double excess = std::max(std::max(-along, along - side.length), 0.0);
+            least = std::min(least, perpendicular * perpendicular + excess * excess);
+        }
+        return least;
+    }
+
     Nearest nearest(Vec p, const std::uint16_t* sides, std::uint32_t count) const;
 
     std::vector<Segment> boundary_;
@@ -61,7 +98,7 @@ private:
     std::vector<std::uint16_t> lists_;
     Vec low_;
     Vec cells_per_um_;
-    Vec size_; // in cells, as double
+    double size_ = 0; // columns, rows
     std::size_t columns_ = 0;
 };
 

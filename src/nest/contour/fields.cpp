@@ -55,8 +55,9 @@ const Field* Fields::build(std::size_t slot, std::uint32_t a, std::uint32_t b, i
     std::vector<Ring> moving;
     for (const Ring& part : forms_[b].parts)
         moving.push_back(turned(part, relative));
-    const double reach = need(a, b) + look_ahead * (extent(forms_[a]) + extent(forms_[b])) / 2;
-    auto made = std::make_unique<Field>(forbidden_boundary(forms_[a].parts, moving), reach);
+    const double asked = need(a, b) + most_margin_um;
+    const double reach = asked + look_ahead * (extent(forms_[a]) + extent(forms_[b])) / 2;
+    auto made = std::make_unique<Field>(forbidden_boundary(forms_[a].parts, moving), asked, reach);
     slots_[slot].store(made.get(), std::memory_order_release);
     return made.release();
 }

@@ -13,6 +13,9 @@
 
 namespace pelt::nest::contour {
 
+/// Fields are exact this far beyond the distance that is asked.
+inline constexpr double most_margin_um = 10;
+
 /// A shape cut into convex parts, in one attitude; its quarter turns share its fields.
 struct Form {
     std::vector<Ring> parts;

@@ -2,6 +2,7 @@
 #include "nest/contour/finish.hpp"
 
 #include "nest/contour/exact.hpp"
+#include "nest/contour/grid.hpp"
 
 #include <algorithm>
 #include <tuple>
@@ -39,7 +40,7 @@ Finisher::Finisher(const Problem& problem, std::span<const Piece> pieces,
         }
 }
 
-std::vector<Finisher::Placed> Finisher::rounded(const std::vector<Pose>& poses) const {
+std::vector<Finisher::Placed> Finisher::in_order(const std::vector<Pose>& poses) const {
     std::vector<Placed> out;
     for (std::size_t i = 0; i < poses.size(); ++i) {
         const Bay& bay = problem_->bays[poses[i].bay];
@@ -112,7 +113,10 @@ Layout Finisher::assembled(const std::vector<Placed>& placed) const {
 }
 
 std::optional<Layout> Finisher::layout(const std::vector<Pose>& poses) const {
-    const std::vector<Placed> placed = rounded(poses);
+    const std::optional<std::vector<Pose>> whole = onto_grid(*problem_, poses);
+    if (!whole)
+        return std::nullopt;
+    const std::vector<Placed> placed = in_order(*whole);
     if (!std::all_of(placed.begin(), placed.end(),
                      [&](const Placed& one) { return inside(one); }) ||
         !all_clear(placed))

@@ -28,7 +28,7 @@ private:
         std::uint32_t option = 0;
         std::size_t roll = 0;
     };
-    std::vector<Placed> rounded(const std::vector<Pose>& poses) const;
+    std::vector<Placed> in_order(const std::vector<Pose>& poses) const;
     bool inside(const Placed& placed) const;
     bool all_clear(const std::vector<Placed>& placed) const;
     Layout assembled(const std::vector<Placed>& placed) const;

@@ -53,19 +53,21 @@ double Mover::cost(const Scene& scene, std::size_t item, std::uint32_t option, V
     const Fields& fields = *problem_->fields;
     const Option& own = problem_->options[option];
     double sum = 0;
-    scene.near(
-        scene.box_at(option, at), fields.most_need(), [&](std::uint32_t j, const Pose& pose) {
-            if (j == item)
-                return true;
-            ++work_;
-            const Option& other = problem_->options[pose.option];
-            const FieldUse use = fields.between(other.form, other.quarters, own.form, own.quarters);
-            const double distance = use.field->distance(quarter_turned(at - pose.at, use.quarters));
-            const double violation = fields.need(own.form, other.form) - distance;
-            if (violation > tolerance_um)
-                sum += static_cast<double>(weight_[j]) * violation;
-            return sum < bound;
-        });
+    scene.near(scene.box_at(option, at), fields.most_need() + margin_,
+               [&](std::uint32_t j, const Pose& pose) {
+                   if (j == item)
+                       return true;
+                   ++work_;
+                   const Option& other = problem_->options[pose.option];
+                   const FieldUse use =
+                       fields.between(other.form, other.quarters, own.form, own.quarters);
+                   const double distance =
+                       use.field->distance(quarter_turned(at - pose.at, use.quarters));
+                   const double violation = fields.need(own.form, other.form) + margin_ - distance;
+                   if (violation > tolerance_um)
+                       sum += static_cast<double>(weight_[j]) * violation;
+                   return sum < bound;
+               });
     return sum;
 }
 
@@ -74,7 +76,7 @@ void Mover::gather(const Scene& scene, std::size_t item, const Candidate& from, 
     const Option& own = problem_->options[from.pose.option];
     borders_.clear();
     const Span box = scene.box_at(from.pose.option, from.pose.at);
-    scene.near(box, fields.most_need() + ahead, [&](std::uint32_t j, const Pose& pose) {
+    scene.near(box, fields.most_need() + margin_ + ahead, [&](std::uint32_t j, const Pose& pose) {
         if (j == item)
             return true;
         ++work_;
@@ -83,7 +85,7 @@ void Mover::gather(const Scene& scene, std::size_t item, const Candidate& from, 
         Clearance clearance;
         if (!use.field->clearance(quarter_turned(from.pose.at - pose.at, use.quarters), clearance))
             return true;
-        const double shortfall = fields.need(own.form, other.form) - clearance.distance;
+        const double shortfall = fields.need(own.form, other.form) + margin_ - clearance.distance;
         if (shortfall > -ahead)
             borders_.push_back({quarter_turned(clearance.away, -use.quarters), shortfall,
                                 static_cast<double>(weight_[j])});

@@ -12,8 +12,9 @@
 
 namespace pelt::nest::contour {
 
-/// A violation below this many micrometres is none: the margin that `prepare` adds takes it.
-inline constexpr double tolerance_um = 0.5;
+/// A violation below this many micrometres is none to the search; rounding to the grid moves pieces
+/// farther, and `onto_grid` mends both.
+inline constexpr double tolerance_um = 0.02;
 
 /// Where an option may lie in a bay when nothing may reach beyond `end`.
 std::optional<Span> room_before(const Problem& problem, std::uint32_t option, std::uint32_t bay,
@@ -60,6 +61,9 @@ public:
     /// A place drawn evenly over options and film; none when nothing fits before `end`.
     std::optional<Pose> anywhere(std::size_t item, double end);
 
+    /// Asks for this much more than the gap.
+    void keep_margin(double um) { margin_ = um; }
+
     std::uint64_t work() const { return work_; }
 
 private:
@@ -74,6 +78,7 @@ private:
     std::vector<float> weight_; // towards the item at hand
     std::vector<Border> borders_;
     std::vector<Candidate> kept_;
+    double margin_ = 0;
     std::uint64_t work_ = 0; // field look-ups
 };
 

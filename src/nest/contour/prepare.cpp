@@ -10,10 +10,6 @@
 namespace pelt::nest::contour {
 namespace {
 
-// What the search keeps free beyond the gap, so that rounding places and simplified corners to the
-// grid cannot bring two outlines nearer than the gap.
-constexpr double margin_um = 4;
-
 // Simplification: by at most this share of a piece's side, until this many points are left.
 constexpr double simplify_share = 0.001;
 constexpr std::size_t enough_points = 32;
@@ -209,7 +205,7 @@ Problem prepare(std::span<const Piece> pieces, std::span<const Roll> rolls, Um g
         kind.hull = static_cast<double>(doubled_area(convex_hull(outline.outer))) / 2;
         kind.needs_arrow = piece.direction == Direction::one_way;
         longest = std::max(longest, longest_side(problem, kind));
-        enough += (longest_side(problem, kind) + static_cast<double>(gap) + 2 * margin_um) *
+        enough += (longest_side(problem, kind) + static_cast<double>(gap) + 10) *
                   static_cast<double>(piece.ids.size());
         all.emplace_back(kind, piece.ids.size());
     }
@@ -223,8 +219,7 @@ Problem prepare(std::span<const Piece> pieces, std::span<const Roll> rolls, Um g
         add_roll(problem, forms, rolls[r], r, length, shift);
         shift += std::ceil(length + 2 * longest + 2 * static_cast<double>(gap));
     }
-    const double need = static_cast<double>(gap) + margin_um;
-    problem.fields = std::make_unique<Fields>(std::move(forms), need, margin_um);
+    problem.fields = std::make_unique<Fields>(std::move(forms), static_cast<double>(gap), 0);
     for (const auto& [kind, count] : all) {
         bool fits = false;
         for (const Bay& bay : problem.bays)

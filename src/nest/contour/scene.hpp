@@ -5,6 +5,8 @@
 #include "nest/contour/problem.hpp"
 
 #include <algorithm>
+#include <array>
+#include <bit>
 #include <cstdint>
 #include <vector>
 
@@ -35,22 +37,29 @@ public:
     /// Far side of the last item.
     double end() const;
 
-    /// Calls `visit(item, pose)` for everything whose box comes nearer than `need` to the box.
-    /// Stops when `visit` returns false.
+    /// Calls `visit(item, pose)` for everything whose box comes nearer than `need` to the box, and
+    /// perhaps for some that only nearly do. Stops when `visit` returns false.
     template <class Visit>
     void near(const Span& box, double need, Visit visit) const {
-        const double low_x = box.low.x - need;
-        const double high_x = box.high.x + need;
-        const double low_y = box.low.y - need;
-        const double high_y = box.high.y + need;
+        const auto low_x = static_cast<float>(box.low.x - need);
+        const auto high_x = static_cast<float>(box.high.x + need);
+        const auto low_y = static_cast<float>(box.low.y - need);
+        const auto high_y = static_cast<float>(box.high.y + need);
         const std::size_t n = order_.size();
-        auto k = static_cast<std::size_t>(
-            std::lower_bound(low_x_.begin(), low_x_.end(), low_x - widest_) - low_x_.begin());
-        for (; k < n && low_x_[k] < high_x; ++k) {
-            const Reach& reach = reach_[k];
-            if (reach.high_x > low_x && reach.low_y < high_y && reach.high_y > low_y)
-                if (!visit(order_[k], poses_[order_[k]]))
+        for (std::size_t k = first_from(box.low.x - need - widest_); k < n; k += block) {
+            if (low_x_[k] > high_x)
+                return;
+            // One byte each, so that the compiler compares a block at a time.
+            std::array<std::uint8_t, block> hit;
+            for (std::size_t i = 0; i < block; ++i)
+                hit[i] = static_cast<std::uint8_t>(
+                    (low_x_[k + i] <= high_x) & (high_x_[k + i] >= low_x) &
+                    (low_y_[k + i] <= high_y) & (high_y_[k + i] >= low_y));
+            for (auto hits = std::bit_cast<std::uint64_t>(hit); hits != 0; hits &= hits - 1) {
+                const auto item = order_[k + static_cast<std::size_t>(lowest_byte(hits))];
+                if (!visit(item, poses_[item]))
                     return;
+            }
         }
     }
 
@@ -60,20 +69,39 @@ public:
     }
 
 private:
-    struct Reach {
-        double high_x = 0;
-        double low_y = 0;
-        double high_y = 0;
-    };
+    static constexpr std::size_t block = 8;
+    static constexpr std::size_t columns = 64;
+
+    static int lowest_byte(std::uint64_t hits) {
+        const int bit = std::countr_zero(hits) / 8;
+        return std::endian::native == std::endian::little ? bit : 7 - bit;
+    }
+
+    std::size_t first_from(double x) const {
+        const double column = (x - column_from_) * columns_per_um_;
+        if (!(column >= 1))
+            return 0;
+        return first_[std::min(static_cast<std::size_t>(column), columns - 1)];
+    }
+
     void insert(std::size_t item);
+    void index();
 
     const Problem* problem_;
     std::size_t item_count_;
     double widest_ = 0; // of all boxes, along
     std::vector<Pose> poses_;
-    std::vector<double> low_x_; // sorted
-    std::vector<Reach> reach_;
+    // Boxes sorted by their low side along the film, rounded outwards a little; padded by a block
+    // of boxes that nothing meets.
+    std::vector<float> low_x_;
+    std::vector<float> high_x_;
+    std::vector<float> low_y_;
+    std::vector<float> high_y_;
     std::vector<std::uint32_t> order_;
+    // For every column of film, the first box that begins in it or later.
+    std::array<std::uint32_t, columns> first_{};
+    double column_from_ = 0;
+    double columns_per_um_ = 0;
 };
 
 } // namespace pelt::nest::contour

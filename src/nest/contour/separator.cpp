@@ -24,6 +24,11 @@ Separator::Separator(const Problem& problem, Random& random)
     : problem_(&problem), random_(&random), scene_(problem),
       weights_(problem.items.size() + problem.obstacles.size()), mover_(problem, random) {}
 
+void Separator::keep_margin(double um) {
+    margin_ = um;
+    mover_.keep_margin(um);
+}
+
 void Separator::begin(const std::vector<Pose>& poses, double end) {
     end_ = end;
     std::vector<Pose> pushed = poses;
@@ -41,7 +46,7 @@ void Separator::find_conflicts_of(std::uint32_t item) {
     const Fields& fields = *problem_->fields;
     const Pose& pose = scene_.pose(item);
     const Option& own = problem_->options[pose.option];
-    scene_.near(scene_.box_at(pose.option, pose.at), fields.most_need(),
+    scene_.near(scene_.box_at(pose.option, pose.at), fields.most_need() + margin_,
                 [&](std::uint32_t j, const Pose& other_pose) {
                     if (j <= item)
                         return true;
@@ -51,7 +56,7 @@ void Separator::find_conflicts_of(std::uint32_t item) {
                         fields.between(other.form, other.quarters, own.form, own.quarters);
                     const double distance =
                         use.field->distance(quarter_turned(pose.at - other_pose.at, use.quarters));
-                    const double violation = fields.need(own.form, other.form) - distance;
+                    const double violation = fields.need(own.form, other.form) + margin_ - distance;
                     if (violation > tolerance_um) {
                         conflicts_.push_back({item, j, violation});
                         total_ += violation;

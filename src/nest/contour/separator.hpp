@@ -38,6 +38,9 @@ public:
 
     Sampling sampling;
 
+    /// Asks for this much more than every gap; `most_margin_um` at most.
+    void keep_margin(double um);
+
 private:
     void find_conflicts();
     void find_conflicts_of(std::uint32_t item);
@@ -50,6 +53,7 @@ private:
     Weights weights_;
     Mover mover_;
     double end_ = 0;
+    double margin_ = 0;
     std::vector<Conflict> conflicts_;
     double total_ = 0;
     double least_total_ = 0;
