@@ -13,11 +13,6 @@
 namespace pelt::nest::contour {
 namespace {
 
-constexpr std::size_t strand_count = 8;
-// One unit of effort, in field look-ups over all strands.
-constexpr std::uint64_t work_a_unit = 60'000'000;
-constexpr std::uint64_t epochs_a_unit = 20;
-
 // The search from start to end: epochs of all strands, joined after each.
 class Search {
 public:
@@ -25,18 +20,19 @@ public:
            const Watch& watch)
         : problem_(problem), finisher_(finisher), effort_(effort), bound_(bound), watch_(watch) {
         Random seeds(effort.seed);
-        for (std::size_t i = 0; i < strand_count; ++i)
+        for (std::size_t i = 0; i < tuning::strands; ++i)
             strands_.push_back(std::make_unique<Strand>(problem, seeds.bits(), i));
     }
 
     std::optional<Layout> run() {
         const bool endless = effort_.amount <= 0;
         const auto units = static_cast<std::uint64_t>(std::max(effort_.amount, 1));
-        const std::uint64_t epochs = epochs_a_unit * units;
-        const std::uint64_t quota = work_a_unit / epochs_a_unit / strand_count;
+        const std::uint64_t epochs = tuning::joins_a_unit * units;
+        const std::uint64_t quota = tuning::work_a_unit / tuning::joins_a_unit / tuning::strands;
         bool stopped = false;
         for (std::uint64_t epoch = 0; (endless || epoch < epochs) && !stopped; ++epoch) {
-            run_all(strand_count, effort_.threads, [&](std::size_t i) { strands_[i]->run(quota); });
+            run_all(tuning::strands, effort_.threads,
+                    [&](std::size_t i) { strands_[i]->run(quota); });
             join();
             const double share =
                 endless ? 0 : static_cast<double>(epoch + 1) / static_cast<double>(epochs);

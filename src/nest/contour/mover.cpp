@@ -4,12 +4,19 @@
 namespace pelt::nest::contour {
 namespace {
 
-// Descent: so many steps, so many borders, and how far ahead borders are heeded (share of the
-// item's half side).
-constexpr int most_steps = 8;
 constexpr std::size_t most_borders = 8;
-constexpr double ahead_share = 0.2;
-constexpr double nearby_share = 0.5;
+
+// Overlap with a large piece is worse: a large piece finds another place less easily. The square
+// root of the hulls' areas, on average about 1.
+std::vector<float> size_weights(const Problem& problem) {
+    double mean = 0;
+    for (const std::uint32_t kind : problem.items)
+        mean += problem.kinds[kind].hull / static_cast<double>(problem.items.size());
+    std::vector<float> weights(problem.items.size() + problem.obstacles.size(), 1.0F);
+    for (std::size_t i = 0; i < problem.items.size(); ++i)
+        weights[i] = static_cast<float>(std::sqrt(problem.kind_of(i).hull / mean));
+    return weights;
+}
 
 Vec point_in(const Span& span, Random& random) {
     const double x = random.between(span.low.x, span.high.x);
@@ -35,17 +42,17 @@ std::optional<Span> room_before(const Problem& problem, std::uint32_t option, st
 }
 
 Mover::Mover(const Problem& problem, Random& random)
-    : problem_(&problem), random_(&random),
-      weight_(problem.items.size() + problem.obstacles.size(), 1.0F) {}
+    : problem_(&problem), random_(&random), size_weight_(size_weights(problem)),
+      weight_(size_weight_) {}
 
 void Mover::load(const Weights& weights, std::size_t item) {
     for (const Weights::Raised& entry : weights.raised(item))
-        weight_[entry.other] = entry.weight;
+        weight_[entry.other] = entry.weight * size_weight_[entry.other];
 }
 
 void Mover::unload(const Weights& weights, std::size_t item) {
     for (const Weights::Raised& entry : weights.raised(item))
-        weight_[entry.other] = 1;
+        weight_[entry.other] = size_weight_[entry.other];
 }
 
 double Mover::cost(const Scene& scene, std::size_t item, std::uint32_t option, Vec at,
@@ -104,8 +111,8 @@ void Mover::descend(const Scene& scene, std::size_t item, double end, Candidate&
         room_before(*problem_, candidate.pose.option, candidate.pose.bay, end);
     if (!room)
         return;
-    const double ahead = ahead_share * problem_->options[candidate.pose.option].size;
-    for (int step = 0; step < most_steps && candidate.cost > 0; ++step) {
+    const double ahead = tuning::descent_ahead * problem_->options[candidate.pose.option].size;
+    for (int step = 0; step < tuning::descent_steps && candidate.cost > 0; ++step) {
         gather(scene, item, candidate, ahead);
         double trust = ahead;
         for (const Border& border : borders_)
@@ -170,7 +177,7 @@ std::optional<Pose> Mover::nearby(const Scene& scene, std::size_t item, double e
     const std::optional<Span> room = room_before(*problem_, pose.option, pose.bay, end);
     if (!room)
         return std::nullopt;
-    const double reach = nearby_share * before.size;
+    const double reach = tuning::nearby_reach * before.size;
     const Vec centre = now.at + before.centre - after.centre;
     pose.at = clamped(point_in({centre - Vec{reach, reach}, centre + Vec{reach, reach}}, *random_),
                       *room);

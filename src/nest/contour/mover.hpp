@@ -4,6 +4,7 @@
 
 #include "nest/contour/descent.hpp"
 #include "nest/contour/scene.hpp"
+#include "nest/contour/tuning.hpp"
 #include "nest/contour/weights.hpp"
 #include "nest/random.hpp"
 
@@ -32,9 +33,9 @@ struct Candidate {
 
 /// How many places are tried for each item.
 struct Sampling {
-    int anywhere = 40;
-    int nearby = 16;
-    int refined = 3;
+    int anywhere = tuning::samples_anywhere;
+    int nearby = tuning::samples_nearby;
+    int refined = tuning::refined;
 };
 
 class Mover {
@@ -75,7 +76,8 @@ private:
 
     const Problem* problem_;
     Random* random_;
-    std::vector<float> weight_; // towards the item at hand
+    std::vector<float> size_weight_; // large pieces matter more
+    std::vector<float> weight_;      // towards the item at hand
     std::vector<Border> borders_;
     std::vector<Candidate> kept_;
     double margin_ = 0;

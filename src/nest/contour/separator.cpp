@@ -2,15 +2,6 @@
 #include "nest/contour/separator.hpp"
 
 namespace pelt::nest::contour {
-namespace {
-
-constexpr float least_raise = 1.2F;
-constexpr float most_raise = 2.0F;
-constexpr float decay = 0.95F;
-constexpr double useful_drop = 0.98;
-
-} // namespace
-
 Pose pushed_before(const Problem& problem, Mover& mover, std::size_t item, Pose pose, double end) {
     const std::optional<Span> room = room_before(problem, pose.option, pose.bay, end);
     if (!room)
@@ -22,7 +13,10 @@ Pose pushed_before(const Problem& problem, Mover& mover, std::size_t item, Pose 
 
 Separator::Separator(const Problem& problem, Random& random)
     : problem_(&problem), random_(&random), scene_(problem),
-      weights_(problem.items.size() + problem.obstacles.size()), mover_(problem, random) {}
+      weights_(problem.items.size() + problem.obstacles.size()), mover_(problem, random),
+      relaxation_(problem),
+      typical_side_(std::sqrt(
+          problem.area / static_cast<double>(std::max<std::size_t>(problem.items.size(), 1)))) {}
 
 void Separator::keep_margin(double um) {
     margin_ = um;
@@ -89,10 +83,25 @@ void Separator::raise_weights() {
     for (const Conflict& conflict : conflicts_)
         most = std::max(most, conflict.violation);
     for (const Conflict& conflict : conflicts_) {
-        const auto share = static_cast<float>(conflict.violation / most);
-        weights_.raise(conflict.a, conflict.b, least_raise + (most_raise - least_raise) * share);
+        const double factor = tuning::raise_least + (tuning::raise_most - tuning::raise_least) *
+                                                        conflict.violation / most;
+        weights_.raise(conflict.a, conflict.b, static_cast<float>(factor));
     }
-    weights_.decay(decay);
+    weights_.decay(static_cast<float>(tuning::fade));
+}
+
+// What is left when the total is small can often not be resolved one item after another.
+bool Separator::relax() {
+    if (tuning::relax_steps == 0 || margin_ > 0 || ++since_relaxed_ < tuning::relax_every ||
+        total_ > tuning::relax_below * typical_side_)
+        return false;
+    since_relaxed_ = 0;
+    std::vector<Pose> poses = scene_.poses();
+    if (!relaxation_.run(poses, end_, tuning::relax_steps))
+        return false;
+    scene_.place_all(poses);
+    find_conflicts();
+    return conflicts_.empty();
 }
 
 bool Separator::sweep() {
@@ -109,12 +118,12 @@ bool Separator::sweep() {
     find_conflicts();
     ++idle_;
     if (total_ < least_total_) {
-        if (total_ < useful_drop * least_total_)
+        if (total_ < tuning::progress_share * least_total_)
             idle_ = 0;
         least_total_ = total_;
         least_poses_ = scene_.poses();
     }
-    if (conflicts_.empty())
+    if (conflicts_.empty() || relax())
         return true;
     raise_weights();
     return false;

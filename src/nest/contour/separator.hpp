@@ -3,6 +3,7 @@
 #pragma once
 
 #include "nest/contour/mover.hpp"
+#include "nest/contour/relaxation.hpp"
 
 #include <vector>
 
@@ -34,7 +35,7 @@ public:
     int idle_sweeps() const { return idle_; }
     const Scene& scene() const { return scene_; }
     double end() const { return end_; }
-    std::uint64_t work() const { return mover_.work() + work_; }
+    std::uint64_t work() const { return mover_.work() + relaxation_.work() + work_; }
 
     Sampling sampling;
 
@@ -45,6 +46,7 @@ private:
     void find_conflicts();
     void find_conflicts_of(std::uint32_t item);
     void raise_weights();
+    bool relax();
     std::vector<std::uint32_t> items_in_conflict();
 
     const Problem* problem_;
@@ -52,6 +54,9 @@ private:
     Scene scene_;
     Weights weights_;
     Mover mover_;
+    Relaxation relaxation_;
+    double typical_side_;
+    int since_relaxed_ = 0;
     double end_ = 0;
     double margin_ = 0;
     std::vector<Conflict> conflicts_;

@@ -2,14 +2,6 @@
 #include "nest/contour/strand.hpp"
 
 namespace pelt::nest::contour {
-namespace {
-
-constexpr double shrink_share = 0.001;
-constexpr int patience = 150; // sweeps without progress
-constexpr std::size_t most_failed = 30;
-
-} // namespace
-
 double film_before(const Problem& problem, double end) {
     double sum = 0;
     for (const Bay& bay : problem.bays)
@@ -62,7 +54,7 @@ void Strand::construct() {
 // Starts on a slightly shorter film: what lies beyond a random cut moves with the end.
 void Strand::aim() {
     failed_.clear();
-    const double step = shrink_share * film_before(*problem_, best_->end);
+    const double step = tuning::shrink_share * film_before(*problem_, best_->end);
     target_ = std::max(best_->end - step, least_end(*problem_));
     std::vector<Pose> poses = best_->poses;
     const double cut = random_.between(0, best_->end);
@@ -115,7 +107,7 @@ void Strand::retry() {
         std::upper_bound(failed_.begin(), failed_.end(), now,
                          [](const Failed& a, const Failed& b) { return a.total < b.total; });
     failed_.insert(place, now);
-    if (failed_.size() > most_failed)
+    if (failed_.size() > tuning::failed_kept)
         failed_.pop_back();
     const double u = random_.unit();
     std::vector<Pose> poses =
@@ -133,7 +125,7 @@ void Strand::run(std::uint64_t quota) {
             return;
         if (separator_.separated() || separator_.sweep())
             succeed();
-        else if (separator_.idle_sweeps() > patience)
+        else if (separator_.idle_sweeps() > tuning::patience)
             retry();
     }
 }

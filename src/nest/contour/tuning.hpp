@@ -1,0 +1,46 @@
+// SPDX-License-Identifier: MIT
+// Every figure that steers the search and was found by trying. None is about being right, all are
+// about being quick: measured with tests/bench/contour.cpp.
+#pragma once
+
+#include <cstddef>
+#include <cstdint>
+
+namespace pelt::nest::contour::tuning {
+
+// Placing one item (mover): places tried anywhere and near the present one, how many of them are
+// slid to a local optimum besides the present place, in how many steps; how far ahead (share of the
+// item's half side) borders are heeded; how far off (same share) nearby places are.
+inline constexpr int samples_anywhere = 40;
+inline constexpr int samples_nearby = 16;
+inline constexpr int refined = 3;
+inline constexpr int descent_steps = 8;
+inline constexpr double descent_ahead = 0.2;
+inline constexpr double nearby_reach = 0.5;
+
+// Guided local search (separator): pairs in conflict grow heavier by a factor between these, by
+// their share of the worst violation; others fade. A fall of the total below this share is
+// progress.
+inline constexpr double raise_least = 1.2;
+inline constexpr double raise_most = 2.0;
+inline constexpr double fade = 0.95;
+inline constexpr double progress_share = 0.98;
+
+// Joint relaxation: tried every so many sweeps while the total violation is below this share of a
+// typical side; 0 steps: never.
+inline constexpr int relax_steps = 50;
+inline constexpr int relax_every = 5;
+inline constexpr double relax_below = 0.3;
+
+// One strand: how much shorter the film gets after a success; sweeps without progress before an
+// attempt is given up; how many failed attempts are remembered.
+inline constexpr double shrink_share = 0.001;
+inline constexpr int patience = 150;
+inline constexpr std::size_t failed_kept = 30;
+
+// The whole: strands, field look-ups a unit of effort, joins a unit.
+inline constexpr std::size_t strands = 8;
+inline constexpr std::uint64_t work_a_unit = 12'000'000;
+inline constexpr std::uint64_t joins_a_unit = 20;
+
+} // namespace pelt::nest::contour::tuning
