@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: MIT
 #include "model/fault.hpp"
 
+#include "model/utf8.hpp"
+
 #include <algorithm>
 
 namespace pelt {
@@ -18,6 +20,29 @@ std::string line_of(const Source& source, int line) {
     if (!text.empty() && text.back() == '\r')
         text.pop_back();
     return text;
+}
+
+/// Source lines are shown whole up to this many characters, else the part around the place.
+constexpr std::size_t widest_line = 100;
+constexpr std::size_t kept_before_place = 60;
+
+/// The source line and a caret below it. Tabs stand in both, so that they move both alike.
+std::string excerpt(const std::string& line, std::size_t column) {
+    const std::u32string text = code_points(line);
+    const std::size_t place = std::min(column - 1, text.size());
+    const bool cut = text.size() > widest_line;
+    const std::size_t begin = cut && place > kept_before_place ? place - kept_before_place : 0;
+    const std::size_t end = cut ? std::min(text.size(), begin + widest_line) : text.size();
+    std::string shown = begin > 0 ? "..." : "";
+    std::string caret(shown.size(), ' ');
+    for (std::size_t i = begin; i < end; ++i) {
+        const bool tab = text[i] == U'\t';
+        shown += tab ? "\t" : printable(utf8(text[i]));
+        if (i < place)
+            caret += tab ? std::string("\t")
+                         : std::string(static_cast<std::size_t>(display_width(text[i])), ' ');
+    }
+    return "\n  " + shown + (end < text.size() ? "..." : "") + "\n  " + caret + "^";
 }
 
 std::string prefix_of(const Fault& fault) {
@@ -45,13 +70,13 @@ std::string to_string(const Fault& fault, bool with_source) {
     std::string text = prefix_of(fault) + fault.what;
     if (!fault.remedy.empty())
         text += "; " + fault.remedy;
+    text = printable(text);
     if (!with_source || !fault.place.source || fault.place.line == 0)
         return text;
     const std::string line = line_of(*fault.place.source, fault.place.line);
     if (line.empty())
         return text;
-    text += "\n  " + line + "\n  ";
-    return text + std::string(static_cast<std::size_t>(fault.place.column - 1), ' ') + "^";
+    return text + excerpt(line, static_cast<std::size_t>(std::max(fault.place.column, 1)));
 }
 
 } // namespace pelt

@@ -1,32 +1,77 @@
 // SPDX-License-Identifier: MIT
 #include "read/kind.hpp"
 
+#include "read/context.hpp"
+#include "read/quantities.hpp"
 #include "read/yaml.hpp"
+
+#include <array>
+#include <string>
 
 namespace pelt::read {
 namespace {
 
-Fault at_top(const std::shared_ptr<const Source>& source, std::string what, std::string remedy) {
-    return {Severity::file, {source, 1, 1}, "", std::move(what), std::move(remedy)};
+constexpr std::array<FileKind, 5> kinds{FileKind::vehicle, FileKind::film, FileKind::stock,
+                                        FileKind::shop, FileKind::jobs};
+
+std::optional<FileKind> told_kind(const Node& root, Context& context) {
+    std::optional<FileKind> found;
+    for (const FileKind kind : kinds) {
+        const Entry* entry = root.entry(name_of(kind));
+        if (entry == nullptr)
+            continue;
+        if (found) {
+            context.fault(entry->place,
+                          "the file has both " + quoted(name_of(*found)) + " and " +
+                              quoted(name_of(kind)),
+                          "put each into a file of its own");
+            return std::nullopt;
+        }
+        if (!works(kind)) {
+            context.fault(entry->place, quoted(entry->key) + " files are not known yet",
+                          "a later version will read them");
+            return std::nullopt;
+        }
+        found = kind;
+    }
+    if (!found && root.kind != Node::Kind::refused)
+        context.fault(root.place, "the file names neither a vehicle nor a film",
+                      "begin it with 'vehicle: NAME' or 'film: NAME'");
+    return found;
 }
 
 } // namespace
 
+std::string_view name_of(FileKind kind) {
+    switch (kind) {
+    case FileKind::vehicle:
+        return "vehicle";
+    case FileKind::film:
+        return "film";
+    case FileKind::stock:
+        return "stock";
+    case FileKind::shop:
+        return "shop";
+    case FileKind::jobs:
+        return "jobs";
+    }
+    return "vehicle";
+}
+
+bool works(FileKind kind) {
+    return kind == FileKind::vehicle || kind == FileKind::film;
+}
+
 Reading<FileKind> kind_of(std::shared_ptr<const Source> source) {
     Reading<FileKind> out;
-    const std::optional<Node> root = parse(source, out.faults);
-    if (!root)
-        return out;
-    const bool is_vehicle = root->find("vehicle") != nullptr;
-    const bool is_film = root->find("film") != nullptr;
-    if (is_vehicle && is_film)
-        out.faults.push_back(
-            at_top(source, "names both a vehicle and a film", "keep them in a file each"));
-    else if (is_vehicle || is_film)
-        out.value = is_vehicle ? FileKind::vehicle : FileKind::film;
+    Context context;
+    Faults faults;
+    std::optional<Node> root = parse(source, faults);
+    if (root)
+        out.value = told_kind(*root, context);
     else
-        out.faults.push_back(at_top(source, "names neither a vehicle nor a film",
-                                    "begin with 'vehicle: NAME' or 'film: NAME'"));
+        context.add(std::move(faults));
+    std::move(context).finish(out.faults, out.unlisted);
     return out;
 }
 

@@ -5,13 +5,18 @@
 #include "read/read.hpp"
 
 #include <memory>
+#include <string_view>
 
 namespace pelt::read {
 
-enum class FileKind { vehicle, film };
+enum class FileKind { vehicle, film, stock, shop, jobs };
+std::string_view name_of(FileKind kind);
 
-/// Told by which of the keys that name a thing the file has at its top. A file that is no YAML, or
-/// has none of them or several, is a fault of severity file.
+/// False for kinds of files that a later version will read.
+bool works(FileKind kind);
+
+/// Told by which of the keys that name a thing the file has at its top. A file that is no YAML, has
+/// none of them or several, or is of a kind that does not work yet, is a fault of severity file.
 Reading<FileKind> kind_of(std::shared_ptr<const Source> source);
 
 } // namespace pelt::read

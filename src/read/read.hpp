@@ -1,5 +1,7 @@
 // SPDX-License-Identifier: MIT
 // From files to vehicles and films: strict YAML, every mistake with its place and a remedy.
+// Lengths, percentages and money of options are read by quantities.hpp; keys.hpp holds the table of
+// everything that a file may say.
 #pragma once
 
 #include "model/fault.hpp"
@@ -10,7 +12,6 @@
 #include <memory>
 #include <optional>
 #include <string>
-#include <variant>
 
 namespace pelt::read {
 
@@ -18,14 +19,16 @@ namespace pelt::read {
 template <class T>
 struct Reading {
     std::optional<T> value;
-    Faults faults;
+    Faults faults;            ///< by place
     std::size_t unlisted = 0; ///< faults beyond the first hundred
 };
 
-/// Reads a whole file ("-": standard input). A file that cannot be read is a fault of severity
-/// access; one over 8 MiB, or not UTF-8 text, of severity file.
+/// Reads a whole file ("-": standard input). A file that cannot be opened or read, or is a
+/// directory, is a fault of severity access; one over 8 MiB, of severity file.
 Reading<std::shared_ptr<const Source>> load(const std::string& path);
 
+/// A file of another kind is told in a sentence of its own. Without a stopping fault there is a
+/// value.
 Reading<Vehicle> vehicle(std::shared_ptr<const Source> source);
 Reading<Film> film(std::shared_ptr<const Source> source);
 

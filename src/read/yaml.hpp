@@ -6,6 +6,7 @@
 
 #include <optional>
 #include <string>
+#include <string_view>
 #include <vector>
 
 namespace pelt::read {
@@ -14,14 +15,16 @@ struct Entry;
 
 /// A node of a document. Scalars keep their text; nothing is guessed from it.
 struct Node {
-    enum class Kind { empty, scalar, list, map };
+    /// `refused`: a fault has been told already, nobody needs to complain again.
+    enum class Kind { empty, scalar, list, map, refused };
     Kind kind = Kind::empty;
-    std::string text;
     bool quoted = false;
+    std::string text;
     Place place;
     std::vector<Node> items;    ///< of a list
-    std::vector<Entry> entries; ///< of a map, in the file's order
+    std::vector<Entry> entries; ///< of a map, in the file's order; no key twice
 
+    const Entry* entry(std::string_view key) const;
     const Node* find(std::string_view key) const;
 };
 
@@ -32,7 +35,14 @@ struct Entry {
     Node value;
 };
 
-/// Parses one document. Without a result `faults` says why.
-std::optional<Node> parse(std::shared_ptr<const Source> source, Faults& faults);
+inline constexpr int deepest = 32;
+inline constexpr std::size_t most_points = 200'000;
+inline constexpr std::size_t most_nodes = 1'000'000;
+
+/// Parses the one document of a file, after check_text. YAML is kept to what a person writes:
+/// maps, lists, one-line texts. Everything else is a fault with a sentence of its own, and so are
+/// repeated keys, depth over 32, more than 200,000 points (lists of two texts) and a million
+/// values. Without a result the file could not be followed to its end; `faults` says why.
+std::optional<Node> parse(const std::shared_ptr<const Source>& source, Faults& faults);
 
 } // namespace pelt::read

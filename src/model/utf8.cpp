@@ -1,41 +1,17 @@
 // SPDX-License-Identifier: MIT
-#include "report/utf8.hpp"
+#include "model/utf8.hpp"
 
 #include <algorithm>
 #include <array>
 #include <cstddef>
 
-namespace pelt::report {
+namespace pelt {
 namespace {
 
 constexpr char32_t replacement = 0xFFFD;
 
-struct Decoded {
-    char32_t c = replacement;
-    std::size_t bytes = 1;
-};
-
 bool continues(std::string_view text, std::size_t at) {
     return at < text.size() && (static_cast<unsigned char>(text[at]) & 0xC0U) == 0x80U;
-}
-
-Decoded decoded(std::string_view text, std::size_t at) {
-    const auto first = static_cast<unsigned char>(text[at]);
-    if (first < 0x80)
-        return {first, 1};
-    const std::size_t bytes = first >= 0xF0 ? 4 : first >= 0xE0 ? 3 : 2;
-    if (first < 0xC2 || first > 0xF4)
-        return {};
-    char32_t c = first & (0xFFU >> (bytes + 1));
-    for (std::size_t i = 1; i < bytes; ++i) {
-        if (!continues(text, at + i))
-            return {};
-        c = (c << 6U) | (static_cast<unsigned char>(text[at + i]) & 0x3FU);
-    }
-    constexpr std::array<char32_t, 5> least{0, 0, 0x80, 0x800, 0x10000};
-    if (c < least[bytes] || c > 0x10FFFF || (c >= 0xD800 && c <= 0xDFFF))
-        return {};
-    return {c, bytes};
 }
 
 struct Range {
@@ -66,13 +42,26 @@ constexpr std::array<Range, 8> two_columns{{{0x1100, 0x115F},
                                             {0xFF00, 0xFF60},
                                             {0x1F300, 0x3FFFD}}};
 
-int columns(char32_t c) {
-    if (within(c, no_columns))
-        return 0;
-    return within(c, two_columns) ? 2 : 1;
-}
-
 } // namespace
+
+Decoded decoded(std::string_view text, std::size_t at) {
+    const auto first = static_cast<unsigned char>(text[at]);
+    if (first < 0x80)
+        return {first, 1, true};
+    const std::size_t bytes = first >= 0xF0 ? 4 : first >= 0xE0 ? 3 : 2;
+    if (first < 0xC2 || first > 0xF4)
+        return {replacement, 1, false};
+    char32_t c = first & (0xFFU >> (bytes + 1));
+    for (std::size_t i = 1; i < bytes; ++i) {
+        if (!continues(text, at + i))
+            return {replacement, 1, false};
+        c = (c << 6U) | (static_cast<unsigned char>(text[at + i]) & 0x3FU);
+    }
+    constexpr std::array<char32_t, 5> least{0, 0, 0x80, 0x800, 0x10000};
+    if (c < least[bytes] || c > 0x10FFFF || (c >= 0xD800 && c <= 0xDFFF))
+        return {replacement, 1, false};
+    return {c, bytes, true};
+}
 
 std::u32string code_points(std::string_view text) {
     std::u32string out;
@@ -97,11 +86,29 @@ std::string utf8(char32_t c) {
             byte(0x80U | ((c >> 6U) & 0x3FU)), byte(0x80U | (c & 0x3FU))};
 }
 
+bool is_control(char32_t c) {
+    return c < 0x20 || (c >= 0x7F && c < 0xA0) || (c >= 0x202A && c <= 0x202E) ||
+           (c >= 0x2066 && c <= 0x2069);
+}
+
+std::string printable(std::string_view text) {
+    std::string out;
+    for (const char32_t c : code_points(text))
+        out += is_control(c) ? "?" : utf8(c);
+    return out;
+}
+
+int display_width(char32_t c) {
+    if (within(c, no_columns))
+        return 0;
+    return within(c, two_columns) ? 2 : 1;
+}
+
 int display_width(std::string_view text) {
     int width = 0;
     for (const char32_t c : code_points(text))
-        width += columns(c);
+        width += display_width(c);
     return width;
 }
 
-} // namespace pelt::report
+} // namespace pelt

@@ -1,11 +1,11 @@
 // SPDX-License-Identifier: MIT
-#include "report/utf8.hpp"
+#include "model/utf8.hpp"
 
 #include <doctest/doctest.h>
 
 #include <string>
 
-using namespace pelt::report;
+using namespace pelt;
 
 TEST_CASE("characters survive there and back") {
     const std::string text = "Tür é € 車 🚐";

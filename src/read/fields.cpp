@@ -1,0 +1,264 @@
+// SPDX-License-Identifier: MIT
+#include "read/fields.hpp"
+
+#include "model/error.hpp"
+#include "read/quantities.hpp"
+#include "read/suggest.hpp"
+#include "read/syntax.hpp"
+
+#include <algorithm>
+
+namespace pelt::read {
+namespace {
+
+std::vector<std::string> working_keys(In map) {
+    std::vector<std::string> out;
+    for (const Key* key : keys_of(map))
+        if (key->works)
+            out.emplace_back(key->name);
+    return out;
+}
+
+/// "{want: ..., least: ...}": how a map of this sort is written.
+std::string pattern_of(In map) {
+    constexpr std::size_t most = 3;
+    std::string text;
+    std::size_t shown = 0;
+    for (const std::string& key : working_keys(map))
+        if (shown++ < most)
+            text += (text.empty() ? "" : ", ") + key + ": ...";
+    return "{" + text + "}";
+}
+
+/// More entries than any vehicle has; keeps the work on a hostile file small.
+constexpr std::size_t most_entries = 1'000;
+
+} // namespace
+
+Fields::Fields(const Node& node, In map, std::string label, const Place& owner, Context& context)
+    : node_(&node), map_(map), label_(std::move(label)), owner_(owner), context_(&context),
+      is_map_(!tell_no_map()) {
+    if (is_map_)
+        check_keys();
+}
+
+/// True when the value is no map.
+bool Fields::tell_no_map() const {
+    if (node_->kind == Node::Kind::map || node_->kind == Node::Kind::refused)
+        return node_->kind == Node::Kind::refused;
+    const std::string remedy = "write it like " + pattern_of(map_);
+    if (node_->kind == Node::Kind::empty)
+        context_->fault(owner_, label_ + " has no value", remedy);
+    else if (node_->kind == Node::Kind::scalar && !node_->quoted && lacks_blank(node_->text))
+        context_->fault(node_->place,
+                        "after the colon of " + quoted(node_->text) + " a blank is missing",
+                        "put one between the key and its value");
+    else
+        context_->fault(node_->place,
+                        label_ + " is " +
+                            (node_->kind == Node::Kind::list ? "a list" : quoted(node_->text)) +
+                            ", not a map with keys",
+                        remedy);
+    return true;
+}
+
+void Fields::check_keys() {
+    for (const Entry& entry : node_->entries) {
+        const Key* known = find_key(map_, entry.key);
+        if (known == nullptr)
+            tell_unknown(entry);
+        else if (!known->works)
+            context_->fault(entry.place, quoted(entry.key) + " is not known yet",
+                            "leave it out; a later version will read it");
+    }
+    for (const Key* key : keys_of(map_))
+        if (key->required && node_->find(key->name) == nullptr)
+            context_->fault(owner_, label_ + " has no '" + std::string(key->name) + "'",
+                            "add it; it is: " + std::string(key->text));
+}
+
+void Fields::tell_unknown(const Entry& entry) {
+    const std::string& written = entry.key;
+    if (context_->full()) {
+        context_->fault(entry.place, {});
+        return;
+    }
+    if (entry.value.kind == Node::Kind::empty && lacks_blank(written)) {
+        context_->fault(entry.place,
+                        "after the colon of " + quoted(written) + " a blank is missing",
+                        "put one between the key and its value");
+        return;
+    }
+    std::string remedy = home_of(written, map_);
+    const std::vector<std::string> known = working_keys(map_);
+    if (remedy.empty() || !nearest(written, known).empty())
+        remedy = did_you_mean(written, known, "its keys are");
+    context_->fault(entry.place, quoted(written) + " is not a key of " + std::string(name_of(map_)),
+                    remedy);
+}
+
+const Key& Fields::key(std::string_view name) const {
+    const Key* found = find_key(map_, name);
+    if (found == nullptr)
+        throw ProgramError("the table of keys has no '" + std::string(name) + "'");
+    return *found;
+}
+
+const Entry* Fields::entry(std::string_view name) const {
+    if (!is_map_ || !key(name).works)
+        return nullptr;
+    for (const Entry& entry : node_->entries)
+        if (entry.key == name)
+            return &entry;
+    return nullptr;
+}
+
+std::optional<std::string> Fields::text(std::string_view name) const {
+    const Entry* e = entry(name);
+    return e == nullptr ? std::nullopt : text_value(e->value, name, e->place, *context_);
+}
+
+std::optional<std::string> Fields::name(std::string_view name) const {
+    const Entry* e = entry(name);
+    return e == nullptr ? std::nullopt : name_value(e->value, name, e->place, *context_);
+}
+
+std::vector<std::string> Fields::names(std::string_view name) const {
+    const Entry* e = entry(name);
+    if (e == nullptr)
+        return {};
+    std::vector<std::string> out;
+    if (e->value.kind != Node::Kind::list) {
+        if (auto one = name_value(e->value, name, e->place, *context_))
+            out.push_back(std::move(*one));
+        return out;
+    }
+    for (const Node& item : e->value.items)
+        if (auto one = name_value(item, name, e->place, *context_))
+            out.push_back(std::move(*one));
+    return out;
+}
+
+std::optional<bool> Fields::yes_no(std::string_view name) const {
+    const Entry* e = entry(name);
+    const std::string* text =
+        e == nullptr ? nullptr : plain_text(e->value, name, e->place, *context_);
+    if (text == nullptr)
+        return std::nullopt;
+    const Parsed<bool> parsed = parse_yes_no(*text);
+    if (!parsed.value)
+        context_->fault(e->value.place, std::string(name) + " " + parsed.refusal.what,
+                        parsed.refusal.remedy);
+    return parsed.value;
+}
+
+std::optional<std::size_t> Fields::choice(std::string_view name) const {
+    const Entry* e = entry(name);
+    const std::string* text =
+        e == nullptr ? nullptr : plain_text(e->value, name, e->place, *context_);
+    if (text == nullptr)
+        return std::nullopt;
+    const std::vector<std::string_view> words = choices_of(key(name));
+    const auto found = std::find(words.begin(), words.end(), *text);
+    if (found != words.end())
+        return static_cast<std::size_t>(found - words.begin());
+    context_->fault(e->value.place, std::string(name) + " " + quoted(*text) + " is not known",
+                    did_you_mean(*text, {words.begin(), words.end()}, "it is one of"));
+    return std::nullopt;
+}
+
+std::optional<int> Fields::count(std::string_view name) const {
+    const Entry* e = entry(name);
+    const auto count =
+        e == nullptr ? std::nullopt : count_value(e->value, key(name), name, e->place, *context_);
+    return count ? std::optional(static_cast<int>(*count)) : std::nullopt;
+}
+
+std::optional<double> Fields::number(std::string_view name) const {
+    const Entry* e = entry(name);
+    return e == nullptr ? std::nullopt
+                        : number_value(e->value, key(name), name, e->place, *context_);
+}
+
+std::optional<WrittenLength> Fields::length(std::string_view name) const {
+    const Entry* e = entry(name);
+    return e == nullptr ? std::nullopt
+                        : length_value(e->value, key(name), name, e->place, *context_);
+}
+
+std::optional<Um> Fields::ceil_um(std::string_view name) const {
+    const auto written = length(name);
+    return written ? std::optional(written->length.ceil_um()) : std::nullopt;
+}
+
+std::optional<double> Fields::mm(std::string_view name) const {
+    const auto written = length(name);
+    return written ? std::optional(written->length.mm()) : std::nullopt;
+}
+
+std::optional<double> Fields::percent(std::string_view name) const {
+    const Entry* e = entry(name);
+    return e == nullptr ? std::nullopt
+                        : percent_value(e->value, key(name), name, e->place, *context_);
+}
+
+std::optional<WrittenMoney> Fields::money(std::string_view name) const {
+    const Entry* e = entry(name);
+    return e == nullptr ? std::nullopt
+                        : money_value(e->value, key(name), name, e->place, *context_);
+}
+
+std::optional<Point> Fields::point(std::string_view name) const {
+    const Entry* e = entry(name);
+    return e == nullptr ? std::nullopt
+                        : point_value(e->value, key(name), name, e->place, *context_);
+}
+
+std::optional<Fields> Fields::map(std::string_view name) const {
+    const Entry* e = entry(name);
+    const auto of = key(name).of;
+    if (e == nullptr || !of)
+        return std::nullopt;
+    Fields fields(e->value, *of, quoted(name), e->place, *context_);
+    return fields.is_map() ? std::optional(std::move(fields)) : std::nullopt;
+}
+
+bool Fields::few_enough(const Entry& entry, std::size_t entries) const {
+    if (entries <= most_entries)
+        return true;
+    context_->fault(entry.place, quoted(entry.key) + " has more than 1000 entries",
+                    "leave some out, or make several files of it");
+    return false;
+}
+
+const std::vector<Node>* Fields::list(std::string_view name) const {
+    const Entry* e = entry(name);
+    if (e == nullptr || e->value.kind == Node::Kind::refused)
+        return nullptr;
+    if (e->value.kind == Node::Kind::list && !e->value.items.empty())
+        return few_enough(*e, e->value.items.size()) ? &e->value.items : nullptr;
+    const auto of = key(name).of;
+    context_->fault(e->value.kind == Node::Kind::empty ? e->place : e->value.place,
+                    quoted(name) +
+                        (e->value.kind == Node::Kind::list || e->value.kind == Node::Kind::empty
+                             ? " is empty"
+                             : " is not a list"),
+                    of ? "write it like [" + pattern_of(*of) + ", ...]" : "write it in brackets");
+    return nullptr;
+}
+
+const std::vector<Entry>* Fields::named(std::string_view name) const {
+    const Entry* e = entry(name);
+    if (e == nullptr || e->value.kind == Node::Kind::refused)
+        return nullptr;
+    if (e->value.kind == Node::Kind::map && !e->value.entries.empty())
+        return few_enough(*e, e->value.entries.size()) ? &e->value.entries : nullptr;
+    const auto of = key(name).of;
+    const bool empty = e->value.kind == Node::Kind::map || e->value.kind == Node::Kind::empty;
+    context_->fault(e->value.kind == Node::Kind::empty ? e->place : e->value.place,
+                    quoted(name) + (empty ? " is empty" : " is not a map from names"),
+                    of ? "write it like {NAME: " + pattern_of(*of) + "}" : "");
+    return nullptr;
+}
+
+} // namespace pelt::read

@@ -1,0 +1,158 @@
+// SPDX-License-Identifier: MIT
+#include "read/currency.hpp"
+#include "read/document.hpp"
+#include "read/fields.hpp"
+#include "read/panel.hpp"
+#include "read/quantities.hpp"
+#include "read/read.hpp"
+
+#include <algorithm>
+#include <array>
+
+namespace pelt::read {
+namespace {
+
+constexpr Um eighth_of_an_inch = 3'175;
+
+bool is_inches(Unit unit) {
+    return unit == Unit::in || unit == Unit::ft || unit == Unit::yd;
+}
+
+void read_head(const Fields& fields, Film& film, Context& context) {
+    constexpr std::array<FilmKind, 4> kinds{FilmKind::cast, FilmKind::hybrid, FilmKind::calendered,
+                                            FilmKind::polyurethane};
+    constexpr std::array<HoldsMetal, 3> metal{HoldsMetal::yes, HoldsMetal::no, HoldsMetal::unknown};
+    if (const auto unit = fields.choice("units"))
+        context.unit = unit_of_choice(*unit);
+    film.name = fields.text("film").value_or("");
+    film.demonstration = fields.yes_no("demonstration").value_or(false);
+    if (const auto chosen = fields.choice("kind"))
+        film.kind = kinds[*chosen];
+    if (const auto chosen = fields.choice("holds metal"))
+        film.holds_metal = metal[*chosen];
+    film.direction = read_direction(fields).value_or(Direction::one_way);
+}
+
+/// Widths and lengths of a roll round down, its trim up: never more film than there is.
+void read_roll(const Fields& fields, Film& film, Context& context) {
+    const auto roll = fields.map("roll");
+    if (!roll)
+        return;
+    const auto width = roll->length("width");
+    const auto trim = roll->ceil_um("trim");
+    if (const auto length = roll->length("length"))
+        film.roll_length = length->length.floor_um();
+    film.trim = trim.value_or(0);
+    if (!width)
+        return;
+    film.width = width->length.floor_um();
+    film.allowances.ruler = is_inches(width->unit) ? eighth_of_an_inch : um_per_mm;
+    if (film.usable_width() < um_per_mm)
+        context.fault(roll->entry("trim")->value.place,
+                      "trim on both edges leaves nothing of the roll's width",
+                      "give what is not used along one edge");
+}
+
+void read_stretch(const Fields& fields, Film& film) {
+    const Entry* entry = fields.entry("stretch");
+    if (entry == nullptr)
+        return;
+    if (entry->value.kind != Node::Kind::map) {
+        film.stretch_edge_percent = fields.percent("stretch");
+        film.stretch_panel_percent = film.stretch_edge_percent;
+        return;
+    }
+    const auto map = fields.map("stretch");
+    film.stretch_edge_percent = map->percent("edge");
+    film.stretch_panel_percent = map->percent("panel");
+}
+
+void read_ruler(const Fields& allowances, Film& film, Context& context) {
+    const auto ruler = allowances.length("ruler");
+    if (!ruler)
+        return;
+    film.allowances.ruler = ruler->length.ceil_um();
+    if (film.allowances.ruler != ruler->length.floor_um())
+        context.fault(allowances.entry("ruler")->value.place,
+                      "ruler " + quoted(allowances.entry("ruler")->value.text) +
+                          " is not a whole number of micrometres, on which pieces are placed",
+                      "write 1/8 in, or whole millimetres");
+}
+
+void read_allowances(const Fields& fields, Film& film, Context& context) {
+    const auto map = fields.map("allowances");
+    if (!map)
+        return;
+    Allowances& a = film.allowances;
+    a.wrap = map->ceil_um("wrap");
+    a.bleed = map->ceil_um("bleed").value_or(0);
+    a.handling = read_handling(*map, context).value_or(Handling{});
+    a.overlap = map->ceil_um("overlap").value_or(0);
+    a.gap = map->ceil_um("gap").value_or(0);
+    a.flush = map->ceil_um("flush").value_or(0);
+    read_ruler(*map, film, context);
+}
+
+void read_currency(const Fields& fields, Film& film, Context& context) {
+    const auto currency = fields.text("currency");
+    if (!currency)
+        return;
+    const auto decimals = usual_decimals(*currency);
+    if (!decimals) {
+        context.fault(fields.entry("currency")->value.place,
+                      "currency " + quoted(*currency) + " is not a code of ISO 4217",
+                      "write three capitals, such as EUR");
+        return;
+    }
+    film.currency = *currency;
+    film.money_digits = *decimals;
+}
+
+/// Without a currency prices print with as many decimals as they were written with.
+void read_sold(const Fields& fields, Film& film, Context& context) {
+    const std::vector<Node>* items = fields.list("sold");
+    if (items == nullptr)
+        return;
+    int most_decimals = 0;
+    for (const Node& item : *items) {
+        const Fields offer(item, In::offer, "an entry of 'sold'", item.place, context);
+        const auto by = offer.length("by");
+        const auto price = offer.money("price");
+        if (!by || !price)
+            continue;
+        film.sold.push_back({by->length, price->amount});
+        most_decimals = std::max(most_decimals, price->decimals);
+        if (film.roll_length && by->length > Length::from_um(*film.roll_length))
+            context.fault(offer.entry("by")->value.place,
+                          "by " + quoted(offer.entry("by")->value.text) +
+                              " is longer than the roll",
+                          "an order is one uncut length; give a longer 'length' under 'roll', or a "
+                          "shorter one here");
+    }
+    if (film.currency.empty())
+        film.money_digits = most_decimals;
+}
+
+Film read_film(const Node& root, Context& context) {
+    Film film;
+    film.place = root.place;
+    film.file = root.place.source->name;
+    const Fields fields(root, In::film, "the file", root.place, context);
+    if (!fields.is_map())
+        return film;
+    read_head(fields, film, context);
+    read_roll(fields, film, context);
+    read_stretch(fields, film);
+    read_allowances(fields, film, context);
+    read_currency(fields, film, context);
+    read_sold(fields, film, context);
+    return film;
+}
+
+} // namespace
+
+Reading<Film> film(std::shared_ptr<const Source> source) {
+    return read_file<Film>(source, FileKind::film, read_film);
+}
+
+} // namespace pelt::read

@@ -1,0 +1,14 @@
+// SPDX-License-Identifier: MIT
+// The rows of the table of keys, file by file. Inside read/ only: everybody else asks keys.hpp.
+#pragma once
+
+#include "read/keys.hpp"
+
+#include <vector>
+
+namespace pelt::read {
+
+std::vector<Key> vehicle_keys();
+std::vector<Key> film_keys();
+
+} // namespace pelt::read

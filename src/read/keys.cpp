@@ -1,0 +1,127 @@
+// SPDX-License-Identifier: MIT
+#include "read/keys.hpp"
+
+#include "model/body.hpp"
+#include "read/key_tables.hpp"
+#include "read/suggest.hpp"
+
+#include <algorithm>
+
+namespace pelt::read {
+
+std::string_view name_of(In map) {
+    switch (map) {
+    case In::vehicle:
+        return "a vehicle file";
+    case In::panel:
+        return "a panel";
+    case In::point:
+        return "a point of an outline";
+    case In::crown:
+        return "'crown'";
+    case In::station:
+        return "a station of 'girths'";
+    case In::opening:
+        return "an opening";
+    case In::edge:
+        return "an edge";
+    case In::panel_allowances:
+    case In::allowances:
+        return "'allowances'";
+    case In::handling:
+        return "'handling'";
+    case In::seam_line:
+        return "a seam line";
+    case In::inlay:
+        return "an inlay";
+    case In::recess:
+        return "a recess";
+    case In::hardware:
+        return "a piece of hardware";
+    case In::film:
+        return "a film file";
+    case In::roll:
+        return "'roll'";
+    case In::stretch:
+        return "'stretch'";
+    case In::offer:
+        return "an entry of 'sold'";
+    }
+    return "a map";
+}
+
+std::span<const Key> all_keys() {
+    static const std::vector<Key> all = [] {
+        std::vector<Key> keys = vehicle_keys();
+        const std::vector<Key> film = film_keys();
+        keys.insert(keys.end(), film.begin(), film.end());
+        return keys;
+    }();
+    return all;
+}
+
+std::vector<const Key*> keys_of(In map) {
+    std::vector<const Key*> out;
+    for (const Key& key : all_keys())
+        if (key.in == map)
+            out.push_back(&key);
+    return out;
+}
+
+const Key* find_key(In map, std::string_view name) {
+    for (const Key& key : all_keys())
+        if (key.in == map && key.name == name)
+            return &key;
+    return nullptr;
+}
+
+std::vector<std::string_view> choices_of(const Key& key) {
+    std::vector<std::string_view> out;
+    if (key.kind == ValueKind::body) {
+        for (const BodyKind& kind : body_kinds())
+            out.push_back(kind.name);
+        return out;
+    }
+    constexpr std::string_view joint = " | ";
+    std::string_view rest = key.choices;
+    for (auto at = rest.find(joint); at != std::string_view::npos; at = rest.find(joint)) {
+        out.push_back(rest.substr(0, at));
+        rest.remove_prefix(at + joint.size());
+    }
+    if (!rest.empty())
+        out.push_back(rest);
+    return out;
+}
+
+namespace {
+
+/// The keys that open a map of this sort: 'allowances' for the allowances.
+std::vector<std::string> openers_of(In map) {
+    std::vector<std::string> out;
+    for (const Key& key : all_keys())
+        if (key.of == map && key.works)
+            out.emplace_back(key.name);
+    return out;
+}
+
+bool in_film_file(In map) {
+    return map == In::film || map == In::roll || map == In::stretch || map == In::allowances ||
+           map == In::offer;
+}
+
+} // namespace
+
+std::string home_of(std::string_view name, In map) {
+    std::vector<std::string> homes;
+    for (const Key& key : all_keys()) {
+        if (key.name != name || key.in == map || in_film_file(key.in) != in_film_file(map))
+            continue;
+        for (std::string& opener : openers_of(key.in))
+            if (std::find(homes.begin(), homes.end(), opener) == homes.end())
+                homes.push_back(std::move(opener));
+    }
+    return homes.empty() ? std::string{}
+                         : "'" + std::string(name) + "' belongs under " + listed(homes);
+}
+
+} // namespace pelt::read

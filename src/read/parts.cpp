@@ -1,0 +1,123 @@
+// SPDX-License-Identifier: MIT
+// The openings, seam lines and inlays of a panel.
+#include "read/outline.hpp"
+#include "read/panel.hpp"
+#include "read/quantities.hpp"
+
+namespace pelt::read {
+namespace {
+
+constexpr std::size_t most_seam_lines = 50;
+constexpr std::size_t most_seam_points = 50;
+
+std::optional<Opening> read_opening(const Entry& entry, const Names& hardware, Context& context) {
+    const std::string label = "opening " + quoted(entry.key);
+    check_name(entry.key, "the name of the opening", entry.place, context);
+    const Fields fields(entry.value, In::opening, label, entry.place, context);
+    if (!fields.is_map())
+        return std::nullopt;
+    Opening opening;
+    opening.name = entry.key;
+    opening.place = entry.place;
+    opening.wrap = fields.ceil_um("wrap");
+    if (fields.choice("cut") == std::size_t{1})
+        opening.cut = OpeningCut::at_table;
+    opening.behind = fields.name("behind").value_or("");
+    if (const auto chosen = fields.choice("keep clear"))
+        opening.keep_clear = choices_of(*find_key(In::opening, "keep clear"))[*chosen];
+    if (const Entry* behind = fields.entry("behind"))
+        check_reference(opening.behind, "behind", behind->value.place, hardware, context);
+    const Entry* outline = fields.entry("outline");
+    if (outline == nullptr)
+        return std::nullopt;
+    auto form = read_outline(*outline, *find_key(In::opening, "outline"), context);
+    if (!form)
+        return std::nullopt;
+    opening.form = std::move(*form);
+    return opening;
+}
+
+void read_seam_line(const Node& item, Panel& panel, Context& context) {
+    const Key& key = *find_key(In::seam_line, "line");
+    const Fields fields(item, In::seam_line, "the seam line", item.place, context);
+    const Entry* entry = fields.entry("line");
+    const bool always = fields.choice("use") == std::size_t{0};
+    if (entry == nullptr || entry->value.kind == Node::Kind::refused)
+        return;
+    const std::size_t points = entry->value.items.size();
+    if (entry->value.kind != Node::Kind::list || points < 2 || points > most_seam_points) {
+        context.fault(entry->place,
+                      "'line' is not a list of 2 to " + std::to_string(most_seam_points) +
+                          " points",
+                      "write it like [[0, 200], [900, 200]]");
+        return;
+    }
+    const std::size_t mark = context.mark();
+    SeamLine seam{{}, always, item.place};
+    for (const Node& point : entry->value.items) {
+        const std::string label = "point " + std::to_string(seam.line.size() + 1);
+        seam.line.push_back(point_value(point, key, label, point.place, context).value_or(Point{}));
+        const std::size_t n = seam.line.size();
+        if (n > 1 && on_grid(seam.line[n - 2]) == on_grid(seam.line[n - 1]) &&
+            !context.told_since(mark))
+            context.fault(point.place,
+                          "points " + std::to_string(n - 1) + " and " + std::to_string(n) +
+                              " of the seam line are the same",
+                          "take one of them out");
+    }
+    if (!context.told_since(mark))
+        panel.seam_lines.push_back(std::move(seam));
+}
+
+void read_seam_lines(const Fields& fields, Panel& panel, Context& context) {
+    if (const std::vector<Node>* lines = fields.list("seam lines")) {
+        if (lines->size() > most_seam_lines)
+            context.fault(fields.entry("seam lines")->place,
+                          "'seam lines' has more than " + std::to_string(most_seam_lines) +
+                              " lines",
+                          "leave some out");
+        else
+            for (const Node& item : *lines)
+                read_seam_line(item, panel, context);
+    }
+    const Entry* seam = fields.entry("seam");
+    if (seam == nullptr)
+        return;
+    if (panel.seam == SeamRule::at_lines && !fields.has("seam lines"))
+        context.fault(seam->place, "'seam: at lines' needs lines",
+                      "give 'seam lines', or write never or anywhere");
+    if (panel.seam != SeamRule::never)
+        return;
+    for (const SeamLine& line : panel.seam_lines)
+        if (line.always)
+            context.fault(line.place,
+                          "a seam line with 'use: always' does not go with 'seam: never'",
+                          "keep one of the two");
+}
+
+std::optional<Inlay> read_inlay(const Entry& entry, Context& context) {
+    check_name(entry.key, "the name of the inlay", entry.place, context);
+    const Fields fields(entry.value, In::inlay, "inlay " + quoted(entry.key), entry.place, context);
+    const auto at = fields.point("at");
+    const auto size = fields.point("size");
+    const auto overlap = fields.ceil_um("overlap");
+    if (!at || !size)
+        return std::nullopt;
+    return Inlay{entry.key, *at, size->x, size->y, overlap, entry.place};
+}
+
+} // namespace
+
+void read_parts(const Fields& fields, const Names& hardware, Panel& panel, Context& context) {
+    if (const std::vector<Entry>* openings = fields.named("openings"))
+        for (const Entry& entry : *openings)
+            if (auto opening = read_opening(entry, hardware, context))
+                panel.openings.push_back(std::move(*opening));
+    read_seam_lines(fields, panel, context);
+    if (const std::vector<Entry>* inlays = fields.named("inlays"))
+        for (const Entry& entry : *inlays)
+            if (auto inlay = read_inlay(entry, context))
+                panel.inlays.push_back(std::move(*inlay));
+}
+
+} // namespace pelt::read

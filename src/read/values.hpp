@@ -1,0 +1,55 @@
+// SPDX-License-Identifier: MIT
+// One value of a file, read as its key says: kind, bounds, and a sentence when it is not so.
+// Inside read/ only. Without a result the fault has been told.
+#pragma once
+
+#include "model/polygon.hpp"
+#include "read/context.hpp"
+#include "read/keys.hpp"
+#include "read/quantities.hpp"
+#include "read/yaml.hpp"
+
+#include <cstdint>
+#include <optional>
+#include <string>
+#include <string_view>
+#include <vector>
+
+namespace pelt::read {
+
+/// The text of a value that must be one; `label` names it in the sentence, `owner` is the place of
+/// its key, for values that are empty.
+const std::string* plain_text(const Node& node, std::string_view label, const Place& owner,
+                              Context& context);
+
+std::optional<WrittenLength> length_value(const Node& node, const Key& key, std::string_view label,
+                                          const Place& owner, Context& context);
+std::optional<double> percent_value(const Node& node, const Key& key, std::string_view label,
+                                    const Place& owner, Context& context);
+std::optional<double> number_value(const Node& node, const Key& key, std::string_view label,
+                                   const Place& owner, Context& context);
+std::optional<std::int64_t> count_value(const Node& node, const Key& key, std::string_view label,
+                                        const Place& owner, Context& context);
+std::optional<WrittenMoney> money_value(const Node& node, const Key& key, std::string_view label,
+                                        const Place& owner, Context& context);
+
+/// A line of text: not empty, no control characters, no blanks around it, 200 characters at most.
+std::optional<std::string> text_value(const Node& node, std::string_view label, const Place& owner,
+                                      Context& context);
+
+/// A text that also holds none of / , = so that options can list it.
+std::optional<std::string> name_value(const Node& node, std::string_view label, const Place& owner,
+                                      Context& context);
+
+/// Tells what is wrong with a name that stands as a key. True when nothing is.
+bool check_name(const std::string& name, std::string_view label, const Place& place,
+                Context& context);
+
+/// A point [x, y] in millimetres.
+std::optional<Point> point_value(const Node& node, const Key& key, std::string_view label,
+                                 const Place& owner, Context& context);
+
+/// "1 m", "0.1 mm": a bound as people write it.
+std::string spoken_length(double mm);
+
+} // namespace pelt::read
