@@ -1,21 +1,151 @@
 // SPDX-License-Identifier: MIT
 #include "report/findings.hpp"
 
+#include "report/facts.hpp"
+#include "report/plausibility.hpp"
+#include "report/words.hpp"
+
 #include <algorithm>
+#include <map>
+#include <set>
 
 namespace pelt::report {
+namespace {
 
-std::vector<Finding> findings_of(const Sheet& sheet) {
-    std::vector<Finding> findings;
-    for (const Fault& fault : sheet.warnings) {
-        if (fault.severity != Severity::warning)
-            continue;
-        const Finding finding{fault.panel,
-                              fault.remedy.empty() ? fault.what : fault.what + "; " + fault.remedy};
-        if (std::find(findings.begin(), findings.end(), finding) == findings.end())
-            findings.push_back(finding);
+constexpr Um narrow_margin = 25 * um_per_mm;
+
+using PanelKey = std::pair<int, int>; ///< vehicle, panel
+
+/// The panels that have a piece in the plan, in the files' order, with one of its ids.
+std::map<PanelKey, PieceId> panels_cut(const Plan& plan) {
+    std::map<PanelKey, PieceId> panels;
+    for (const Piece& piece : plan.job().pieces)
+        for (const PieceId& id : piece.ids)
+            panels.emplace(PanelKey{id.vehicle, id.panel}, id);
+    return panels;
+}
+
+std::vector<Finding> over_the_stretch_limit(const Sheet& sheet) {
+    std::vector<Finding> out;
+    const Job& job = sheet.plan.job();
+    const std::optional<double> limit = job.film.stretch_panel_percent;
+    if (!limit)
+        return out;
+    for (const auto& [key, id] : panels_cut(sheet.plan)) {
+        const StretchAsked stretch = stretch_of(job, id);
+        if (stretch.is != StretchAsked::Is::unknown && stretch.percent > *limit)
+            out.push_back({panel_label(job, key.first, key.second),
+                           "stretch asked: " + stretch_text(stretch) + " (film: " +
+                               percent(*limit) + "), more than the film gives; a seam, an inlay " +
+                               "or a softer film would help"});
     }
-    return findings;
+    return out;
+}
+
+std::vector<Finding> warnings_of(const Sheet& sheet) {
+    std::vector<Finding> out;
+    for (const Fault& fault : sheet.warnings)
+        if (fault.severity == Severity::warning)
+            out.push_back({fault.panel,
+                           fault.remedy.empty() ? fault.what : fault.what + "; " + fault.remedy});
+    return out;
+}
+
+Um least_margin(const PlacedPiece& p) {
+    const Box cut = p.cut_box();
+    const Box finished = p.finished_box();
+    return std::min({finished.low.x - cut.low.x, finished.low.y - cut.low.y,
+                     cut.high.x - finished.high.x, cut.high.y - finished.high.y});
+}
+
+std::vector<Finding> narrow_margins(const Sheet& sheet, const Measures& measures) {
+    const Job& job = sheet.plan.job();
+    if (job.by != CutBy::straight)
+        return {};
+    std::map<PanelKey, Um> least;
+    for (const PlacedPiece& p : pieces_by_number(sheet.plan)) {
+        const Um margin = least_margin(p);
+        const auto entry = least.emplace(PanelKey{p.id.vehicle, p.id.panel}, margin).first;
+        entry->second = std::min(entry->second, margin);
+    }
+    std::vector<std::string> names;
+    for (const auto& [key, margin] : least)
+        if (margin < narrow_margin)
+            names.push_back(panel_label(job, key.first, key.second) + " " +
+                            measures.size(margin, Rounding::down));
+    if (names.empty())
+        return {};
+    return {{"", "margin to grip under " + measures.size_with_unit(narrow_margin) + ": " +
+                     listed(names) + " (" + measures.size_unit() + ")"}};
+}
+
+std::vector<Finding> stretch_not_checked(const Sheet& sheet) {
+    const Job& job = sheet.plan.job();
+    if (!job.film.stretch_panel_percent)
+        return {{"", "stretch not checked: the film file gives no limit"}};
+    std::vector<std::string> names;
+    const auto panels = panels_cut(sheet.plan);
+    for (const auto& [key, id] : panels)
+        if (stretch_of(job, id).is == StretchAsked::Is::unknown)
+            names.push_back(panel_label(job, key.first, key.second));
+    if (names.empty())
+        return {};
+    const std::string which =
+        names.size() == panels.size() ? "on any panel" : "on " + listed(names);
+    return {{"", "stretch not checked " + which + ": no rise was measured there"}};
+}
+
+std::vector<Finding> keep_clear(const Sheet& sheet) {
+    std::vector<Finding> out;
+    const Job& job = sheet.plan.job();
+    for (const auto& [key, id] : panels_cut(sheet.plan)) {
+        const Panel& panel = job.vehicles.at(static_cast<std::size_t>(key.first))
+                                 .panels.at(static_cast<std::size_t>(key.second));
+        const std::string label = panel_label(job, key.first, key.second);
+        if (!panel.keep_clear.empty())
+            out.push_back({label, "keep clear: " + panel.keep_clear});
+        for (const Opening& opening : panel.openings)
+            if (!opening.keep_clear.empty())
+                out.push_back({label, "keep clear: " + opening.keep_clear + ", opening '" +
+                                          opening.name + "' stays uncovered"});
+    }
+    return out;
+}
+
+std::vector<Finding> about_the_length(const Sheet& sheet, const Measures& measures) {
+    std::vector<Finding> out;
+    if (sheet.plan.layout().stopped)
+        out.push_back({"", "the search for a shorter layout was stopped early" +
+                               (sheet.stopped_by.empty() ? "" : " (" + sheet.stopped_by + ")")});
+    if (is_unusual(sheet.plan))
+        out.push_back({"", plausibility(sheet.plan, measures).value_or("")});
+    return out;
+}
+
+} // namespace
+
+std::vector<Finding> added_seams(const Sheet& sheet, const Measures& measures) {
+    const Job& job = sheet.plan.job();
+    std::vector<Finding> out;
+    for (const Seam& seam : job.seams)
+        if (seam.added)
+            out.push_back({panel_label(job, seam.vehicle, seam.panel, seam.side),
+                           "seam added, " + measures.size_with_unit(seam.length) + " long, " +
+                               seam.where + "; part " + std::to_string(seam.upper_part) +
+                               " is laid second and lies on top of part " +
+                               std::to_string(seam.under_part)});
+    return out;
+}
+
+std::vector<Finding> other_findings(const Sheet& sheet, const Measures& measures) {
+    std::vector<Finding> out;
+    for (const std::vector<Finding>& some :
+         {over_the_stretch_limit(sheet), warnings_of(sheet), narrow_margins(sheet, measures),
+          stretch_not_checked(sheet), keep_clear(sheet), about_the_length(sheet, measures)})
+        for (const Finding& finding : some)
+            if (std::find(out.begin(), out.end(), finding) == out.end())
+                out.push_back(finding);
+    return out;
 }
 
 } // namespace pelt::report

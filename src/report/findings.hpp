@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #pragma once
 
+#include "report/numbers.hpp"
 #include "report/report.hpp"
 
 #include <string>
@@ -15,7 +16,11 @@ struct Finding {
     friend bool operator==(const Finding&, const Finding&) = default;
 };
 
-/// The warnings, each once, in the order in which the sheet shows them.
-std::vector<Finding> findings_of(const Sheet& sheet);
+/// The first lines of the sheet: seams that the vehicle file does not ask for.
+std::vector<Finding> added_seams(const Sheet& sheet, const Measures& measures);
+
+/// Everything else, each once, the gravest first: stretch over the film's limit, the warnings of
+/// the stages before, narrow margins, what was not checked, zones to keep clear.
+std::vector<Finding> other_findings(const Sheet& sheet, const Measures& measures);
 
 } // namespace pelt::report

@@ -151,12 +151,14 @@ Json stopped(const Sheet& sheet) {
 }
 
 Json warnings(const Sheet& sheet) {
+    const Measures measures(Unit::mm);
     std::vector<Json> items;
-    for (const Finding& finding : findings_of(sheet))
-        items.push_back(JsonObject()
-                            .add("panel", json_text_or_null(finding.panel))
-                            .add("text", json_text(finding.text))
-                            .on_one_line());
+    for (const auto& findings : {added_seams(sheet, measures), other_findings(sheet, measures)})
+        for (const Finding& finding : findings)
+            items.push_back(JsonObject()
+                                .add("panel", json_text_or_null(finding.panel))
+                                .add("text", json_text(finding.text))
+                                .on_one_line());
     return json_lines(items);
 }
 

@@ -6,6 +6,7 @@
 #include "model/fault.hpp"
 #include "model/order.hpp"
 #include "model/plan.hpp"
+#include "report/document.hpp"
 
 #include <string>
 #include <vector>
@@ -19,6 +20,7 @@ struct Sheet {
     Faults warnings;
     Unit unit = Unit::mm;        ///< for people's formats
     std::string check_code = {}; ///< of all files read; empty: of the vehicles' and the film's text
+    std::string date = {};       ///< as the user gave it; empty: a blank to write in
     std::string stopped_by =
         {}; ///< what ended the search early ("time"); shown if the layout says so
 };
@@ -35,5 +37,11 @@ Areas areas_of(const Plan& plan);
 
 /// The interface of programs: schema pelt.cut/1, always in mm, exact to the grid.
 std::string to_json(const Sheet& sheet);
+
+/// The cut sheet for people, top down as it is used: job, order, what it assumes, what needs a
+/// decision, how the film lies, the list in the order of laying, cuts, pieces, figures, cautions.
+Document cut_sheet(const Sheet& sheet);
+std::string to_table(const Sheet& sheet, const TextStyle& style = {});
+std::string to_markdown(const Sheet& sheet);
 
 } // namespace pelt::report

@@ -7,6 +7,7 @@
 #include <doctest/doctest.h>
 #include <nlohmann/json.hpp>
 
+#include <algorithm>
 #include <limits>
 #include <string>
 #include <vector>
@@ -93,9 +94,12 @@ TEST_CASE("only warnings are shown, each once, with their remedy") {
     const Fault warning{Severity::warning, {}, "hood", "has no tuck", "give it an edge"};
     sheet.warnings = {warning, warning, {Severity::note, {}, "roof", "is flat", ""}};
     const json warnings = json::parse(report::to_json(sheet))["warnings"];
-    REQUIRE(warnings.size() == 1);
-    CHECK(warnings.at(0)["panel"] == "hood");
-    CHECK(warnings.at(0)["text"] == "has no tuck; give it an edge");
+    CHECK(std::count(warnings.begin(), warnings.end(),
+                     json{{"panel", "hood"}, {"text", "has no tuck; give it an edge"}}) == 1);
+    for (const json& entry : warnings) {
+        has_keys(entry, {"panel", "text"});
+        CHECK(entry["panel"] != "roof");
+    }
 }
 
 TEST_CASE("texts are escaped so that a reference parser gives them back") {

@@ -1,0 +1,114 @@
+// SPDX-License-Identifier: MIT
+#include "report/assumptions.hpp"
+
+#include "report/words.hpp"
+
+#include <algorithm>
+
+namespace pelt::report {
+namespace {
+
+bool holds(const std::vector<std::string>& names, const std::string& name) {
+    return std::find(names.begin(), names.end(), name) != names.end();
+}
+
+void add_once(std::vector<std::string>& names, const std::string& name) {
+    if (!holds(names, name))
+        names.push_back(name);
+}
+
+std::vector<std::string> parts(const Job& job) {
+    std::vector<std::string> off;
+    for (const Vehicle& vehicle : job.vehicles)
+        for (const Hardware& part : vehicle.hardware)
+            if (!holds(job.left_on, part.name))
+                add_once(off, part.name);
+    std::vector<std::string> out{off.empty()
+                                     ? "Parts to take off: none named in the vehicle file."
+                                     : "Parts to take off before wrapping: " + listed(off) + "."};
+    if (!job.left_on.empty())
+        out.push_back("Parts left on: " + listed(job.left_on) + ".");
+    return out;
+}
+
+bool is_left_out(const Job& job, const LeftOut& which) {
+    return std::find(job.left_out.begin(), job.left_out.end(), which) != job.left_out.end();
+}
+
+/// A panel whose every side is left out is named once, without a side.
+std::string name_of_left_out(const Job& job, const LeftOut& left) {
+    const Panel& panel = job.vehicles.at(static_cast<std::size_t>(left.vehicle))
+                             .panels.at(static_cast<std::size_t>(left.panel));
+    const std::vector<Side> sides = sides_of(panel.sides);
+    const bool whole = std::all_of(sides.begin(), sides.end(), [&](Side side) {
+        return is_left_out(job, {left.vehicle, left.panel, side});
+    });
+    return whole ? panel_label(job, left.vehicle, left.panel)
+                 : panel_label(job, left.vehicle, left.panel, left.side);
+}
+
+std::vector<std::string> not_included(const Job& job) {
+    std::vector<std::string> names;
+    for (const LeftOut& left : job.left_out)
+        add_once(names, name_of_left_out(job, left));
+    if (names.empty())
+        return {};
+    return {"Not included: " + listed(names) + "."};
+}
+
+std::string gripping(const Film& film, CutBy by, const Measures& measures) {
+    const Allowances& a = film.allowances;
+    if (by == CutBy::contour)
+        return "Film to grip beyond the tuck: " + measures.size_with_unit(a.bleed) +
+               "; spacing between pieces: " + measures.size_with_unit(a.gap) + ".";
+    std::string text =
+        "Margin to grip: " + measures.size_with_unit(a.handling.want) + " on every side of a piece";
+    if (a.handling.least < a.handling.want)
+        text += ", across the roll at least " + measures.size(a.handling.least) +
+                " where the roll is too narrow";
+    return text + ".";
+}
+
+std::string sizes(const Measures& measures) {
+    return "Cut sizes have the margins in them, finished sizes the tucks; both are given along the "
+           "roll × across it, in " +
+           measures.sizes_in_words() + ".";
+}
+
+std::vector<std::string> converted(const Job& job, const Measures& measures) {
+    if (job.by != CutBy::straight || job.film.allowances.ruler % measures.size_step() == 0)
+        return {};
+    return {"The layout was checked in steps of another ruler: the sizes here are converted, and "
+            "rounded up. To cut, print the sheet in the unit of the film's roll width."};
+}
+
+std::vector<std::string> seams_by_the_file(const Job& job) {
+    std::vector<std::string> names;
+    for (const Seam& seam : job.seams)
+        if (!seam.added)
+            add_once(names, panel_label(job, seam.vehicle, seam.panel, seam.side) + " (part " +
+                                std::to_string(seam.upper_part) + " over part " +
+                                std::to_string(seam.under_part) + ")");
+    if (names.empty())
+        return {};
+    return {"Seams where the vehicle file has them: " + listed(names) + "."};
+}
+
+} // namespace
+
+std::vector<std::string> assumptions(const Sheet& sheet, const Measures& measures) {
+    const Job& job = sheet.plan.job();
+    std::vector<std::string> out = parts(job);
+    for (const auto& some : {not_included(job), seams_by_the_file(job)})
+        out.insert(out.end(), some.begin(), some.end());
+    out.push_back(gripping(job.film, job.by, measures));
+    out.push_back("Roll edge not used: " + measures.size_with_unit(job.film.trim) +
+                  " on either side. Film lies " + direction_text(job.film.direction) + ".");
+    out.push_back(sizes(measures));
+    for (const std::string& text : converted(job, measures))
+        out.push_back(text);
+    out.push_back("Left is the driver's left hand, seated and facing the nose.");
+    return out;
+}
+
+} // namespace pelt::report

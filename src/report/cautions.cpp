@@ -1,0 +1,118 @@
+// SPDX-License-Identifier: MIT
+#include "report/cautions.hpp"
+
+#include "report/facts.hpp"
+#include "report/plausibility.hpp"
+#include "report/words.hpp"
+
+#include <algorithm>
+#include <set>
+
+namespace pelt::report {
+namespace {
+
+constexpr Um two_people_above = 1'300'000;
+
+bool is_motorcycle(const Vehicle& vehicle) {
+    const UsualLength* row = usual_length_of(vehicle.body);
+    return row != nullptr && (row->body == "motorcycle" || row->body == "motor scooter");
+}
+
+bool all_motorcycles(const Job& job) {
+    return std::all_of(job.vehicles.begin(), job.vehicles.end(), is_motorcycle);
+}
+
+std::set<std::string> keep_clear_kinds(const Plan& plan) {
+    std::set<std::string> kinds;
+    for (const PlacedPiece& p : pieces_by_number(plan)) {
+        kinds.insert(p.panel.keep_clear);
+        for (const Opening& opening : p.panel.openings)
+            kinds.insert(opening.keep_clear);
+    }
+    kinds.erase("");
+    return kinds;
+}
+
+std::vector<std::string> large_pieces(const Plan& plan) {
+    std::vector<std::string> names;
+    for (const PlacedPiece& p : pieces_by_number(plan)) {
+        const Box box = p.finished_box();
+        const std::string label = panel_label(plan.job(), p.id.vehicle, p.id.panel);
+        if (std::max(box.along(), box.across()) > two_people_above &&
+            std::find(names.begin(), names.end(), label) == names.end())
+            names.push_back(label);
+    }
+    return names;
+}
+
+bool any_of(const std::set<std::string>& kinds, const std::vector<std::string>& wanted) {
+    return std::any_of(wanted.begin(), wanted.end(),
+                       [&](const std::string& kind) { return kinds.count(kind) > 0; });
+}
+
+std::string metal_text(HoldsMetal holds_metal) {
+    switch (holds_metal) {
+    case HoldsMetal::no:
+        return "This film's file says that it holds no metal.";
+    case HoldsMetal::yes:
+        return "This film holds metal.";
+    case HoldsMetal::unknown:
+        return "Whether this film holds metal is not known: ask its maker.";
+    }
+    return "";
+}
+
+std::vector<std::string> always(const Job& job) {
+    std::vector<std::string> out{
+        "Blades: cut away from hands and body; used tips go into a closed container. Never cut "
+        "down to the paint, nor towards airbag seams, wiring, seals or tyres.",
+        "Heat: never on a surface wet with solvent, nor in a closed room, nor near fuel, batteries "
+        "or airbag covers. How warm is for the film's maker to say.",
+        "Solvents: fresh air, gloves, eye protection, nothing that can spark; rags go into a "
+        "closed metal bin.",
+        "Height: work from a platform. A vehicle off the ground rests on stands made for its "
+        "weight, never on a jack alone; how tight a bolt goes is for the vehicle's maker to say.",
+        "Airbags, belt tensioners, pressure sensors in doors, pedestrian protection and high "
+        "voltage: licensed people only, as the vehicle's maker lays down.",
+        "Lamps, reflectors, number plates, windows that must stay clear, labels, markings and "
+        "exits are covered only where local law allows it.",
+        "A change of colour may have to be told to the registration office, the insurer and the "
+        "owner.",
+        "Resprayed, peeling or fresh paint may come off with the film.",
+        "Look over all free edges before hand-over, and again after about a week."};
+    if (!all_motorcycles(job))
+        out.push_back("Taking off what carries radar, cameras, ultrasonic sensors or aerials can "
+                      "call for calibration.");
+    return out;
+}
+
+} // namespace
+
+std::vector<std::string> cautions_of_this_job(const Sheet& sheet, const Measures& measures) {
+    const Job& job = sheet.plan.job();
+    std::vector<std::string> out;
+    const std::set<std::string> kinds = keep_clear_kinds(sheet.plan);
+    if (any_of(kinds, {"radar", "camera", "ultrasonic", "aerial"}))
+        out.push_back("Radar, cameras, ultrasonic sensors, aerials: no film that holds metal over "
+                      "them. " +
+                      metal_text(job.film.holds_metal));
+    if (any_of(kinds, {"lamp", "plate"}))
+        out.push_back("Lamps and number plates marked in the vehicle file stay uncovered.");
+    if (std::any_of(job.vehicles.begin(), job.vehicles.end(), is_motorcycle))
+        out.push_back("Motorcycles: no heat near fuel; nothing over breather, brake or fork parts; "
+                      "helmets are never wrapped.");
+    const std::vector<std::string> large = large_pieces(sheet.plan);
+    if (!large.empty())
+        out.push_back("Over " + measures.size_with_unit(two_people_above) +
+                      ", so for two people: " + listed(large) + ".");
+    return out;
+}
+
+std::vector<std::string> cautions(const Sheet& sheet, const Measures& measures) {
+    std::vector<std::string> out = always(sheet.plan.job());
+    const std::vector<std::string> own = cautions_of_this_job(sheet, measures);
+    out.insert(out.end(), own.begin(), own.end());
+    return out;
+}
+
+} // namespace pelt::report

@@ -1,0 +1,156 @@
+// SPDX-License-Identifier: MIT
+#include "report/figures.hpp"
+
+#include "report/facts.hpp"
+#include "report/plausibility.hpp"
+#include "report/words.hpp"
+
+namespace pelt::report {
+namespace {
+
+std::size_t new_rolls(const Plan& plan) {
+    std::size_t count = 0;
+    for (const UsedRoll& used : plan.layout().rolls)
+        count += plan.job().rolls.at(used.roll).is_new ? 1 : 0;
+    return count;
+}
+
+std::string price_of(const OrderLine& line, const Sheet& sheet, const Measures& measures) {
+    const Film& film = sheet.plan.job().film;
+    if (!line.price)
+        return "price not known";
+    return std::to_string(line.count) + " × " + measures.film(line.by) + " at " +
+           money(*line.price, film.money_digits, sheet.order.currency);
+}
+
+std::vector<std::string> price_lines(const Sheet& sheet, const Measures& measures) {
+    const Film& film = sheet.plan.job().film;
+    if (film.sold.empty() || sheet.order.lines.empty())
+        return {"Price: not known (the film file does not say how it is sold)."};
+    std::string text;
+    for (const OrderLine& line : sheet.order.lines)
+        text += (text.empty() ? "" : " + ") + price_of(line, sheet, measures);
+    if (sheet.order.total)
+        text += " = " + money(*sheet.order.total, film.money_digits, sheet.order.currency);
+    return {"Price: " + text + "."};
+}
+
+std::vector<std::string> from_stock(const Sheet& sheet, const Measures& measures) {
+    std::vector<std::string> out;
+    const std::vector<UsedRoll>& rolls = sheet.plan.layout().rolls;
+    for (std::size_t i = 0; i < rolls.size(); ++i) {
+        const Roll& roll = sheet.plan.job().rolls.at(rolls[i].roll);
+        if (roll.is_new)
+            continue;
+        std::string text = "From " + roll.name + ": " + measures.film(rolls[i].length);
+        if (roll.available)
+            text +=
+                ", left over " + measures.film(*roll.available - rolls[i].length, Rounding::down);
+        out.push_back(text + ".");
+    }
+    return out;
+}
+
+std::vector<std::string> full_cuts(const UsedRoll& used, const Roll& roll,
+                                   const Measures& measures) {
+    std::vector<std::string> out;
+    for (const Cut& cut : used.cuts) {
+        const Um low = std::min(cut.from.y, cut.to.y);
+        const Um high = std::max(cut.from.y, cut.to.y);
+        if (cut.from.x == cut.to.x && low <= roll.trim && high >= roll.width - roll.trim)
+            out.push_back(measures.size(cut.from.x));
+    }
+    return out;
+}
+
+} // namespace
+
+std::string roll_name(const Sheet& sheet, std::size_t used_roll) {
+    const Plan& plan = sheet.plan;
+    return plan.job().rolls.at(plan.layout().rolls.at(used_roll).roll).name;
+}
+
+std::vector<std::string> what_to_order(const Sheet& sheet, const Measures& measures) {
+    const Film& film = sheet.plan.job().film;
+    const std::string width = " × " + measures.size_with_unit(film.width);
+    std::vector<std::string> out;
+    for (const OrderLine& line : sheet.order.lines)
+        out.push_back(measures.film(line.length()) + width + ", one length, one batch");
+    if (out.size() > 1)
+        out.push_back("all " + std::to_string(out.size()) + " lengths of one batch");
+    if (out.empty())
+        out.push_back(new_rolls(sheet.plan) == 0 ? "nothing: all of it comes from stock"
+                                                 : "not known how it is sold");
+    return out;
+}
+
+std::vector<std::string> about_the_order(const Sheet& sheet, const Measures& measures) {
+    const Length needed = Length::from_um(new_length_of(sheet.plan));
+    std::vector<std::string> out = from_stock(sheet, measures);
+    if (needed > Length{}) {
+        std::string text = "Needed: " + measures.film(needed) + ". No spare included.";
+        if (!sheet.order.lines.empty())
+            text +=
+                " Left over: " + measures.film(sheet.order.length() - needed, Rounding::down) + ".";
+        out.push_back(text);
+        for (const std::string& price : price_lines(sheet, measures))
+            out.push_back(price);
+    }
+    return out;
+}
+
+std::vector<std::string> how_the_film_lies(const Sheet& sheet, const Measures& measures) {
+    const Plan& plan = sheet.plan;
+    std::vector<std::string> out{
+        "Face up, the free end on your left, the film arrow pointing right: away from the free "
+        "end. The near edge is the one in front of you."};
+    for (std::size_t i = 0; i < plan.layout().rolls.size(); ++i) {
+        const UsedRoll& used = plan.layout().rolls[i];
+        const std::vector<std::string> cuts =
+            full_cuts(used, plan.job().rolls.at(used.roll), measures);
+        const std::string on =
+            plan.layout().rolls.size() > 1 ? " on roll " + roll_name(sheet, i) : "";
+        if (!cuts.empty())
+            out.push_back("Cuts across the whole roll" + on + ", from the free end (" +
+                          measures.size_unit() + "): " + listed(cuts) + ".");
+    }
+    return out;
+}
+
+std::vector<std::string> length_figures(const Sheet& sheet, const Measures& measures) {
+    const Um length = length_of(sheet.plan);
+    const Um fresh = new_length_of(sheet.plan);
+    const Bound& bound = sheet.plan.layout().bound;
+    std::vector<std::string> out{"Length of film used: " + measures.film(length) + "."};
+    if (fresh > 0 && bound.length > 0) {
+        std::string text = "No layout can be shorter than " +
+                           measures.film(bound.length, Rounding::down) +
+                           (bound.argument.empty() ? "" : " (by " + bound.argument + ")");
+        text += fresh <= bound.length
+                    ? ": this one is the shortest possible"
+                    : "; this one is " + percent(fresh - bound.length, bound.length) + " over that";
+        out.push_back(text + ".");
+    }
+    if (const auto usual = plausibility(sheet.plan, measures))
+        out.push_back(*usual);
+    return out;
+}
+
+Table area_table(const Sheet& sheet, const Measures& measures) {
+    const Areas areas = areas_of(sheet.plan);
+    Table table;
+    table.columns = {{"where the film goes", Align::left, true},
+                     {"area", Align::right, false},
+                     {"of the film", Align::right, false}};
+    const auto row = [&](const std::string& name, DoubleArea area) {
+        table.rows.push_back({name, measures.area(area), percent(area, areas.film)});
+    };
+    row("on the vehicle", areas.wrapped);
+    row("trimmed off", areas.bleed());
+    row("left over", areas.offcut());
+    row("film used", areas.film);
+    row("waste (trimmed off and left over)", areas.film - areas.wrapped);
+    return table;
+}
+
+} // namespace pelt::report

@@ -1,0 +1,121 @@
+// SPDX-License-Identifier: MIT
+#include "report/lists.hpp"
+
+#include "report/cut_steps.hpp"
+#include "report/facts.hpp"
+#include "report/figures.hpp"
+#include "report/laying.hpp"
+#include "report/words.hpp"
+
+namespace pelt::report {
+namespace {
+
+bool several_rolls(const Sheet& sheet) {
+    return sheet.plan.layout().rolls.size() > 1;
+}
+
+std::vector<PieceId> ids_of(const std::vector<PlacedPiece>& pieces) {
+    std::vector<PieceId> ids;
+    for (const PlacedPiece& p : pieces)
+        ids.push_back(p.id);
+    return ids;
+}
+
+/// "2310 / 696": from the free end, from the near edge of the usable film.
+std::string cut_at(const Sheet& sheet, const PlacedPiece& p, const Measures& measures) {
+    const Plan& plan = sheet.plan;
+    const Roll& roll = plan.job().rolls.at(plan.layout().rolls.at(p.roll).roll);
+    const Box box = p.cut_box();
+    const std::string place =
+        measures.size(box.low.x) + " / " + measures.size(box.low.y - roll.trim);
+    return several_rolls(sheet) ? roll.name + ": " + place : place;
+}
+
+std::string from_text(RulerFrom from) {
+    switch (from) {
+    case RulerFrom::free_end:
+        return "free end";
+    case RulerFrom::cut_end:
+        return "cut end";
+    case RulerFrom::near_edge:
+        return "near edge";
+    }
+    return "";
+}
+
+std::string freed_text(const CutStep& step, const Measures& measures) {
+    std::vector<std::string> texts;
+    if (!step.frees.empty())
+        texts.push_back(number_runs(step.frees));
+    for (const Box& box : step.falls_away)
+        texts.push_back("left over " + measures.size(box.along(), Rounding::down) + " × " +
+                        measures.size(box.across(), Rounding::down));
+    if (step.frees_roll_edge)
+        texts.push_back("roll edge");
+    if (step.takes_off_the_roll)
+        texts.push_back("the rest stays on the roll");
+    return listed(texts);
+}
+
+std::string divided_text(const CutStep& step) {
+    switch (step.of) {
+    case CutStep::Divides::roll:
+        return "the roll";
+    case CutStep::Divides::strip:
+        return "strip with " + number_runs(step.divides);
+    case CutStep::Divides::part:
+        return "part with " + number_runs(step.divides);
+    }
+    return "";
+}
+
+} // namespace
+
+Table laying_table(const Sheet& sheet, const Measures& measures) {
+    const std::vector<PlacedPiece> pieces = pieces_by_number(sheet.plan);
+    Table table;
+    table.columns = {{"done", Align::left, false},      {"no.", Align::right, false},
+                     {"panel", Align::left, true},      {"side", Align::left, false},
+                     {"cut size", Align::right, false}, {"finished", Align::right, false},
+                     {"cut at", Align::right, false}};
+    for (const std::size_t i : laying_order(sheet.plan.job(), ids_of(pieces))) {
+        const PlacedPiece& p = pieces[i];
+        const Box cut = p.cut_box();
+        const Box finished = p.finished_box();
+        table.rows.push_back(
+            {"[  ]", std::to_string(p.number), label_of(sheet.plan.job(), p.id),
+             std::string(name_of(p.id.side)), measures.sides(cut.along(), cut.across()),
+             measures.sides(finished.along(), finished.across()), cut_at(sheet, p, measures)});
+    }
+    return table;
+}
+
+Table cuts_table(const Sheet& sheet, std::size_t used_roll, const Measures& measures) {
+    Table table;
+    table.columns = {{"cut", Align::right, false},     {"how", Align::left, true},
+                     {"ruler", Align::right, false},   {"from", Align::left, true},
+                     {"running", Align::right, false}, {"divides", Align::left, true},
+                     {"comes free", Align::left, true}};
+    for (const CutStep& step : cut_steps(sheet.plan, pieces_by_number(sheet.plan), used_roll))
+        table.rows.push_back({std::to_string(step.number),
+                              step.across ? "cut across" : "slit along", measures.size(step.ruler),
+                              from_text(step.from), step.across ? measures.size(step.running) : "",
+                              divided_text(step), freed_text(step, measures)});
+    return table;
+}
+
+Table pieces_table(const Sheet& sheet, const Measures& measures) {
+    Table table;
+    table.columns = {{"no.", Align::right, false},          {"panel", Align::left, true},
+                     {"side", Align::left, false},          {"roll", Align::left, false},
+                     {"arrow", Align::left, false},         {"on the vehicle", Align::right, false},
+                     {"stretch asked", Align::right, false}};
+    for (const PlacedPiece& p : pieces_by_number(sheet.plan))
+        table.rows.push_back({std::to_string(p.number), label_of(sheet.plan.job(), p.id),
+                              std::string(name_of(p.id.side)), roll_name(sheet, p.roll),
+                              arrow_of(p.turn), measures.area(doubled_area(p.piece.wrapped)),
+                              stretch_text(stretch_of(sheet.plan.job(), p.id))});
+    return table;
+}
+
+} // namespace pelt::report

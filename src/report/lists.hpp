@@ -1,0 +1,19 @@
+// SPDX-License-Identifier: MIT
+// The lists of a cut sheet.
+#pragma once
+
+#include "report/numbers.hpp"
+#include "report/report.hpp"
+
+#include <cstddef>
+
+namespace pelt::report {
+
+/// Boxes to tick, in the order of laying: number, panel, side, cut and finished size, where it is.
+Table laying_table(const Sheet& sheet, const Measures& measures);
+/// One roll's straight cuts: what to set, from where, what comes free.
+Table cuts_table(const Sheet& sheet, std::size_t used_roll, const Measures& measures);
+/// By number: where each piece lies, how it is turned, what it asks of the film.
+Table pieces_table(const Sheet& sheet, const Measures& measures);
+
+} // namespace pelt::report

@@ -1,0 +1,127 @@
+// SPDX-License-Identifier: MIT
+#include "report/numbers.hpp"
+
+#include "report/decimal.hpp"
+
+#include <cmath>
+#include <numeric>
+
+namespace pelt::report {
+namespace {
+
+constexpr Um eighth_of_an_inch = 3175;
+
+Int128 steps_of(Int128 value, Int128 step, Rounding rounding) {
+    return rounding == Rounding::up ? divided_up(value, step) : divided_down(value, step);
+}
+
+std::string eighths(std::int64_t count) {
+    const std::string sign = count < 0 ? "-" : "";
+    const std::int64_t whole = std::abs(count) / 8;
+    const std::int64_t rest = std::abs(count) % 8;
+    if (rest == 0)
+        return sign + std::to_string(whole);
+    const std::int64_t common = std::gcd(rest, std::int64_t{8});
+    const std::string fraction = std::to_string(rest / common) + "/" + std::to_string(8 / common);
+    return sign + (whole == 0 ? fraction : std::to_string(whole) + " " + fraction);
+}
+
+} // namespace
+
+Um Measures::size_step() const {
+    return metric() ? um_per_mm : eighth_of_an_inch;
+}
+
+std::string Measures::size_unit() const {
+    return std::string(metric() ? name_of(unit_) : "in");
+}
+
+std::string Measures::sizes_in_words() const {
+    switch (unit_) {
+    case Unit::mm:
+        return "millimetres, rounded up to whole ones";
+    case Unit::cm:
+        return "centimetres, rounded up to whole millimetres";
+    case Unit::m:
+        return "metres, rounded up to whole millimetres";
+    default:
+        return "inches, rounded up to eighths";
+    }
+}
+
+std::string Measures::size(Um um, Rounding rounding) const {
+    const Int128 steps = steps_of(um, size_step(), rounding);
+    if (!metric())
+        return eighths(static_cast<std::int64_t>(steps));
+    const int places = unit_ == Unit::mm ? 0 : unit_ == Unit::cm ? 1 : 3;
+    return decimal(steps, places, places);
+}
+
+std::string Measures::size_with_unit(Um um, Rounding rounding) const {
+    return size(um, rounding) + " " + size_unit();
+}
+
+std::string Measures::sides(Um along, Um across) const {
+    return size(along) + " × " + size(across);
+}
+
+std::string Measures::film_unit() const {
+    return std::string(metric() ? "m" : name_of(unit_));
+}
+
+std::string Measures::film(Length length, Rounding rounding) const {
+    const int places = metric() ? 3 : 2;
+    const Unit unit = metric() ? Unit::m : unit_;
+    const Int128 scaled = Int128{length.pm()} * (metric() ? 1000 : 100);
+    const Int128 steps = steps_of(scaled, length_of(unit).pm(), rounding);
+    return decimal(steps, places, 0) + " " + film_unit();
+}
+
+std::string Measures::film(Um um, Rounding rounding) const {
+    return film(Length::from_um(um), rounding);
+}
+
+std::string Measures::area(DoubleArea doubled) const {
+    if (metric()) {
+        const Int128 hundredth_of_a_m2 = Int128{2} * 10'000'000'000;
+        return decimal(divided_nearest(doubled, hundredth_of_a_m2), 2, 2) + " m²";
+    }
+    // 0.3048 m squared is 0.09290304 m², exactly: 9 290 304 × 10^4 µm².
+    const Int128 square_foot = Int128{2} * 92'903'040'000;
+    return decimal(divided_nearest(doubled * 100, square_foot), 2, 2) + " sq ft";
+}
+
+std::string Measures::area_of_thousandths(std::int64_t mm2_thousandths) const {
+    return area(DoubleArea{mm2_thousandths} * 2000);
+}
+
+std::string percent(Int128 part, Int128 whole) {
+    return decimal(divided_nearest(part * 1000, whole), 1, 1) + " %";
+}
+
+std::string percent(double value) {
+    return decimal(std::llround(value * 10), 1, 0) + " %";
+}
+
+std::string money(Money amount, int digits, const std::string& currency) {
+    const std::string number = to_string(amount, digits);
+    return currency.empty() ? number : number + " " + currency;
+}
+
+std::string stretch_text(const StretchAsked& stretch) {
+    switch (stretch.is) {
+    case StretchAsked::Is::exact:
+        return percent(stretch.percent);
+    case StretchAsked::Is::estimate:
+        return "about " + percent(stretch.percent);
+    case StretchAsked::Is::unknown:
+        return "not checked";
+    }
+    return "not checked";
+}
+
+std::string counted(std::int64_t count, const std::string& one, const std::string& many) {
+    return std::to_string(count) + " " + (count == 1 ? one : many);
+}
+
+} // namespace pelt::report

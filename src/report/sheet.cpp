@@ -1,0 +1,128 @@
+// SPDX-License-Identifier: MIT
+#include "report/assumptions.hpp"
+#include "report/cautions.hpp"
+#include "report/facts.hpp"
+#include "report/figures.hpp"
+#include "report/findings.hpp"
+#include "report/lists.hpp"
+#include "report/words.hpp"
+
+namespace pelt::report {
+namespace {
+
+constexpr const char* blank = "____________";
+
+std::vector<std::string> texts_of(const std::vector<Finding>& findings) {
+    std::vector<std::string> texts;
+    for (const Finding& finding : findings)
+        texts.push_back(finding.panel.empty() ? finding.text : finding.panel + ": " + finding.text);
+    return texts;
+}
+
+class CutSheet {
+public:
+    explicit CutSheet(const Sheet& sheet)
+        : sheet_(sheet), job_(sheet.plan.job()), measures_(sheet.unit) {}
+
+    Document written() {
+        const std::vector<Finding> seams = added_seams(sheet_, measures_);
+        if (!seams.empty())
+            add(Items{"!", texts_of(seams)});
+        job_lines();
+        order();
+        add(Heading{"WHAT THIS ASSUMES"});
+        add(Items{"-", assumptions(sheet_, measures_)});
+        decisions();
+        film();
+        add(Heading{"IN THE ORDER OF LAYING"});
+        add(laying_table(sheet_, measures_));
+        line("Cut at: from the free end / from the near edge, once its roll edge is off.");
+        cuts();
+        add(Heading{"PIECES BY NUMBER"});
+        add(pieces_table(sheet_, measures_));
+        figures();
+        add(Heading{"CAUTIONS"});
+        add(Items{"-", cautions(sheet_, measures_)});
+        return std::move(document_);
+    }
+
+private:
+    void add(Block block) { document_.push_back(std::move(block)); }
+    void line(const std::string& text) { add(Line{text}); }
+
+    void job_lines() {
+        add(Title{vehicles_of(job_) +
+                      (job_.times > 1 ? ", " + std::to_string(job_.times) + " times" : ""),
+                  is_demonstration(job_) ? "DEMONSTRATION: INVENTED DATA" : ""});
+        line("Film: " + job_.film.name +
+             (job_.film.kind ? " (" + std::string(name_of(*job_.film.kind)) + ")" : "") + " · " +
+             by_text(job_.by));
+        const std::string code = check_code_of(sheet_);
+        line("Files: " + (code.empty() ? std::string(blank) : code) + " · job: " + blank +
+             " · colour: " + blank);
+        line(std::string("Batch: ") + blank + " · date: " +
+             (sheet_.date.empty() ? std::string(blank) : sheet_.date) + " · measured by: " + blank);
+        line("Cautions: see last page.");
+    }
+
+    void order() {
+        add(Heading{"ORDER"});
+        add(Big{what_to_order(sheet_, measures_)});
+        add(Items{"-", about_the_order(sheet_, measures_)});
+    }
+
+    void decisions() {
+        std::vector<std::string> texts = texts_of(other_findings(sheet_, measures_));
+        for (const std::string& text : cautions_of_this_job(sheet_, measures_))
+            texts.push_back(text);
+        if (texts.empty())
+            return;
+        add(Heading{"DECIDE OR MIND BEFORE CUTTING"});
+        add(Items{"!", texts});
+    }
+
+    void film() {
+        add(Heading{"THE FILM ON THE TABLE"});
+        add(Items{"-", how_the_film_lies(sheet_, measures_)});
+    }
+
+    void cuts() {
+        if (job_.by != CutBy::straight)
+            return;
+        add(Heading{"CUTS, IN THE ORDER MADE"});
+        for (std::size_t roll = 0; roll < sheet_.plan.layout().rolls.size(); ++roll) {
+            if (sheet_.plan.layout().rolls.size() > 1)
+                line("Roll " + roll_name(sheet_, roll) + ":");
+            add(cuts_table(sheet_, roll, measures_));
+        }
+        line("Set the ruler from the edge named, of the film in hand. The cut end is its end "
+             "towards the free end; running counts from the roll's own free end.");
+    }
+
+    void figures() {
+        add(Heading{"FIGURES"});
+        add(Items{"-", length_figures(sheet_, measures_)});
+        add(area_table(sheet_, measures_));
+    }
+
+    const Sheet& sheet_;
+    const Job& job_;
+    Measures measures_;
+    Document document_;
+};
+
+} // namespace
+
+Document cut_sheet(const Sheet& sheet) {
+    return CutSheet(sheet).written();
+}
+
+std::string to_table(const Sheet& sheet, const TextStyle& style) {
+    return to_text(cut_sheet(sheet), style);
+}
+
+std::string to_markdown(const Sheet& sheet) {
+    return to_markdown(cut_sheet(sheet));
+}
+
+} // namespace pelt::report

@@ -1,0 +1,83 @@
+// SPDX-License-Identifier: MIT
+#include "report/words.hpp"
+
+namespace pelt::report {
+
+std::string panel_label(const Job& job, int vehicle, int panel) {
+    const Vehicle& of = job.vehicles.at(static_cast<std::size_t>(vehicle));
+    const std::string& name = of.panels.at(static_cast<std::size_t>(panel)).name;
+    return job.vehicles.size() > 1 ? of.name + ": " + name : name;
+}
+
+std::string panel_label(const Job& job, int vehicle, int panel, Side side) {
+    const std::string name = panel_label(job, vehicle, panel);
+    return side == Side::centre ? name : name + ", " + std::string(name_of(side));
+}
+
+std::string label_of(const Job& job, const PieceId& id) {
+    const Panel& panel = job.vehicles.at(static_cast<std::size_t>(id.vehicle))
+                             .panels.at(static_cast<std::size_t>(id.panel));
+    std::string text = panel_label(job, id.vehicle, id.panel);
+    if (id.kind == PieceKind::inlay)
+        text += ", inlay " + id.inlay;
+    if (id.parts > 1)
+        text += ", part " + std::to_string(id.part) + " of " + std::to_string(id.parts);
+    if (panel.count * panel.faces * job.times > 1)
+        text += ", no. " + std::to_string(id.copy);
+    return text;
+}
+
+std::string arrow_of(Turn turn) {
+    switch (turn.millidegrees) {
+    case 0:
+        return "→";
+    case 90'000:
+        return "↑";
+    case 180'000:
+        return "←";
+    case 270'000:
+        return "↓";
+    default:
+        return std::to_string((turn.millidegrees + 500) / 1000) + "°";
+    }
+}
+
+std::string direction_text(Direction direction) {
+    switch (direction) {
+    case Direction::one_way:
+        return "one-way: every arrow the same way";
+    case Direction::two_way:
+        return "two-way: arrows along the roll, either way";
+    case Direction::any:
+        return "may lie any way";
+    }
+    return "";
+}
+
+std::string by_text(CutBy by) {
+    return by == CutBy::straight ? "straight cuts, by hand"
+                                 : "contour cuts, by plotter or template";
+}
+
+std::string listed(const std::vector<std::string>& names) {
+    std::string text;
+    for (const std::string& name : names)
+        text += (text.empty() ? "" : ", ") + name;
+    return text;
+}
+
+std::string number_runs(const std::vector<int>& numbers) {
+    std::string text;
+    for (std::size_t i = 0; i < numbers.size();) {
+        std::size_t last = i;
+        while (last + 1 < numbers.size() && numbers[last + 1] == numbers[last] + 1)
+            ++last;
+        text += (text.empty() ? "" : ", ") + std::to_string(numbers[i]);
+        if (last > i)
+            text += (last == i + 1 ? ", " : "-") + std::to_string(numbers[last]);
+        i = last + 1;
+    }
+    return text;
+}
+
+} // namespace pelt::report

@@ -1,0 +1,34 @@
+// SPDX-License-Identifier: MIT
+// How things are called on a sheet; nothing else spells these out.
+#pragma once
+
+#include "report/facts.hpp"
+
+#include <string>
+#include <vector>
+
+namespace pelt::report {
+
+/// What to call a piece: "front door", "roof, part 1 of 2", "front bumper, inlay lower grille",
+/// "step, no. 2"; the vehicle's name stands in front where there are several.
+std::string label_of(const Job& job, const PieceId& id);
+/// The same without part, inlay and copy.
+std::string panel_label(const Job& job, int vehicle, int panel);
+/// "front door, left"; a centre panel is just its name.
+std::string panel_label(const Job& job, int vehicle, int panel, Side side);
+
+/// The way the film arrow points on the vehicle, seen on the table: "→" away from the free end.
+std::string arrow_of(Turn turn);
+
+/// "one-way" and so on, in a sentence about how the film may lie.
+std::string direction_text(Direction direction);
+
+/// "straight cuts, by hand" or "contour cuts, by plotter or template".
+std::string by_text(CutBy by);
+
+/// "a, b, c".
+std::string listed(const std::vector<std::string>& names);
+/// Rising numbers with runs drawn together: "1-3, 7".
+std::string number_runs(const std::vector<int>& numbers);
+
+} // namespace pelt::report

@@ -1,0 +1,108 @@
+// SPDX-License-Identifier: MIT
+#include "job.hpp"
+#include "report/utf8.hpp"
+
+#include <doctest/doctest.h>
+
+#include <sstream>
+#include <string>
+#include <vector>
+
+using namespace pelt;
+
+namespace {
+
+std::vector<std::string> lines_of(const std::string& text) {
+    std::istringstream in(text);
+    std::vector<std::string> lines;
+    for (std::string line; std::getline(in, line);)
+        lines.push_back(line);
+    return lines;
+}
+
+bool has(const std::string& text, const std::string& part) {
+    return text.find(part) != std::string::npos;
+}
+
+report::Sheet two_panels() {
+    return test::sheet(test::two_panels, test::plain_film);
+}
+
+} // namespace
+
+TEST_CASE("the sheet goes from the order down to the cautions") {
+    const std::string text = report::to_table(two_panels());
+    std::size_t at = 0;
+    for (const char* part : {"Small van", "DEMONSTRATION", "\nORDER\n", "\nWHAT THIS ASSUMES\n",
+                             "\nDECIDE OR MIND BEFORE CUTTING\n", "\nTHE FILM ON THE TABLE\n",
+                             "\nIN THE ORDER OF LAYING\n", "\nCUTS, IN THE ORDER MADE\n",
+                             "\nPIECES BY NUMBER\n", "\nFIGURES\n", "\nCAUTIONS\n"}) {
+        CAPTURE(part);
+        at = text.find(part, at);
+        REQUIRE(at != std::string::npos);
+    }
+    CHECK(has(text, "see last page"));
+    CHECK(has(text, "No spare included"));
+    CHECK(has(text, "one length, one batch"));
+    CHECK(has(text, "No layout can be shorter than"));
+}
+
+TEST_CASE("no line is wider than the page, at any width that is offered") {
+    report::Sheet sheet = two_panels();
+    for (const Unit unit : {Unit::mm, Unit::in}) {
+        sheet.unit = unit;
+        for (const int width : {60, 72, 80, 100, 120})
+            for (const std::string& line : lines_of(report::to_table(sheet, {width, false}))) {
+                CAPTURE(width);
+                CAPTURE(line);
+                CHECK(report::display_width(line) <= width);
+                CHECK((line.empty() || line.back() != ' '));
+            }
+    }
+}
+
+TEST_CASE("what is not known is said in words") {
+    const std::string text = report::to_table(two_panels());
+    CHECK(has(text, "stretch not checked"));
+    CHECK(has(text, "Price: not known"));
+    CHECK(has(text, "Files: ____"));
+    CHECK_FALSE(has(text, "null"));
+    CHECK_FALSE(has(text, "nan"));
+}
+
+TEST_CASE("one system of units on a sheet") {
+    report::Sheet sheet = two_panels();
+    sheet.unit = Unit::yd;
+    const std::string text = report::to_table(sheet);
+    CHECK_FALSE(has(text, " mm"));
+    CHECK_FALSE(has(text, " m "));
+    CHECK_FALSE(has(text, "m²"));
+    CHECK(has(text, " yd"));
+    CHECK(has(text, "sq ft"));
+}
+
+TEST_CASE("the order reads back the price that was paid") {
+    report::Sheet sheet = two_panels();
+    sheet.order = {{{Length::from_mm(1000), 3, Money::from_micros(14'200'000), ""}},
+                   Money::from_micros(42'600'000),
+                   "EUR"};
+    const std::string text = report::to_table(sheet);
+    CHECK(has(text, "3 m × 1524 mm, one length, one batch"));
+    CHECK(has(text, "Left over: "));
+}
+
+TEST_CASE("a file that is no demonstration is not called one") {
+    std::string vehicle = test::two_panels;
+    std::string film = test::plain_film;
+    for (std::string* text : {&vehicle, &film})
+        text->erase(text->find("demonstration: yes\n"), 19);
+    CHECK_FALSE(has(report::to_table(test::sheet(vehicle, film)), "DEMONSTRATION"));
+}
+
+TEST_CASE("Markdown says what the table says") {
+    const report::Sheet sheet = two_panels();
+    const std::string text = report::to_markdown(sheet);
+    CHECK(text.rfind("# Small van\n", 0) == 0);
+    for (const char* part : {"## ORDER", "| done | no. | panel |", "## CAUTIONS"})
+        CHECK(has(text, part));
+}
