@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "report/facts.hpp"
 
+#include "model/error.hpp"
 #include "report/check_code.hpp"
 #include "report/decimal.hpp"
 
@@ -57,6 +58,24 @@ std::vector<PlacedPiece> pieces_by_number(const Plan& plan) {
 StretchAsked stretch_of(const Job& job, const PieceId& id) {
     const DevelopedPanel* developed = developed_of(job, id);
     return developed != nullptr ? developed->stretch : StretchAsked{};
+}
+
+std::string_view name_of(StretchAsked::Is is) {
+    switch (is) {
+    case StretchAsked::Is::exact:
+        return "exact";
+    case StretchAsked::Is::estimate:
+        return "estimate";
+    case StretchAsked::Is::unknown:
+        return "unknown";
+    }
+    return "unknown";
+}
+
+std::string rounded_percent(double value) {
+    if (!std::isfinite(value) || std::abs(value) > 1e15)
+        throw ProgramError("a figure that cannot be printed");
+    return decimal(std::llround(value * 1000), 3, 1);
 }
 
 DoubleArea doubled_area(const Polygon& polygon) {

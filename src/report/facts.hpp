@@ -31,6 +31,12 @@ std::vector<PlacedPiece> pieces_by_number(const Plan& plan);
 /// What the panel asks of the film; unknown where nothing was developed.
 StretchAsked stretch_of(const Job& job, const PieceId& id);
 
+/// "exact", "estimate" or "unknown".
+std::string_view name_of(StretchAsked::Is is);
+
+/// A figure that never was on the grid, to three decimals. NaN and infinities are a ProgramError.
+std::string rounded_percent(double value);
+
 /// Twice the area of a ring less its holes.
 DoubleArea doubled_area(const Polygon& polygon);
 

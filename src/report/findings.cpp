@@ -79,6 +79,16 @@ std::vector<Finding> narrow_margins(const Sheet& sheet, const Measures& measures
                      listed(names) + " (" + measures.size_unit() + ")"}};
 }
 
+const Panel& panel_of(const Job& job, const PanelKey& key) {
+    return job.vehicles.at(static_cast<std::size_t>(key.first))
+        .panels.at(static_cast<std::size_t>(key.second));
+}
+
+/// Panels by girths come with a warning of their own that their stretch is not checked.
+bool is_told_by_develop(const Job& job, const PanelKey& key) {
+    return std::holds_alternative<GirthsForm>(panel_of(job, key).form);
+}
+
 std::vector<Finding> stretch_not_checked(const Sheet& sheet) {
     const Job& job = sheet.plan.job();
     if (!job.film.stretch_panel_percent)
@@ -86,7 +96,7 @@ std::vector<Finding> stretch_not_checked(const Sheet& sheet) {
     std::vector<std::string> names;
     const auto panels = panels_cut(sheet.plan);
     for (const auto& [key, id] : panels)
-        if (stretch_of(job, id).is == StretchAsked::Is::unknown)
+        if (stretch_of(job, id).is == StretchAsked::Is::unknown && !is_told_by_develop(job, key))
             names.push_back(panel_label(job, key.first, key.second));
     if (names.empty())
         return {};
@@ -95,15 +105,16 @@ std::vector<Finding> stretch_not_checked(const Sheet& sheet) {
     return {{"", "stretch not checked " + which + ": no rise was measured there"}};
 }
 
+/// Zones within the film. Film that holds metal over a whole panel is warned of by `piece`.
 std::vector<Finding> keep_clear(const Sheet& sheet) {
     std::vector<Finding> out;
     const Job& job = sheet.plan.job();
     for (const auto& [key, id] : panels_cut(sheet.plan)) {
-        const Panel& panel = job.vehicles.at(static_cast<std::size_t>(key.first))
-                                 .panels.at(static_cast<std::size_t>(key.second));
+        const Panel& panel = panel_of(job, key);
         const std::string label = panel_label(job, key.first, key.second);
-        if (!panel.keep_clear.empty())
-            out.push_back({label, "keep clear: " + panel.keep_clear});
+        if (!panel.keep_clear.empty() && job.film.holds_metal == HoldsMetal::no)
+            out.push_back({label, "keep clear: " + panel.keep_clear +
+                                      "; this film's file says that it holds no metal"});
         for (const Opening& opening : panel.openings)
             if (!opening.keep_clear.empty())
                 out.push_back({label, "keep clear: " + opening.keep_clear + ", opening '" +
@@ -113,13 +124,9 @@ std::vector<Finding> keep_clear(const Sheet& sheet) {
 }
 
 std::vector<Finding> about_the_length(const Sheet& sheet, const Measures& measures) {
-    std::vector<Finding> out;
-    if (sheet.plan.layout().stopped)
-        out.push_back({"", "the search for a shorter layout was stopped early" +
-                               (sheet.stopped_by.empty() ? "" : " (" + sheet.stopped_by + ")")});
-    if (is_unusual(sheet.plan))
-        out.push_back({"", plausibility(sheet.plan, measures).value_or("")});
-    return out;
+    if (!is_unusual(sheet.plan))
+        return {};
+    return {{"", plausibility(sheet.plan, measures).value_or("")}};
 }
 
 } // namespace

@@ -7,20 +7,9 @@
 namespace pelt::report {
 namespace {
 
-std::string_view name_of(StretchAsked::Is is) {
-    switch (is) {
-    case StretchAsked::Is::exact:
-        return "exact";
-    case StretchAsked::Is::estimate:
-        return "estimate";
-    case StretchAsked::Is::unknown:
-        return "unknown";
-    }
-    return "unknown";
-}
-
 Json stretch_percent(const StretchAsked& stretch) {
-    return stretch.is == StretchAsked::Is::unknown ? json_null : json_rounded(stretch.percent);
+    return stretch.is == StretchAsked::Is::unknown ? json_null
+                                                   : json_number(rounded_percent(stretch.percent));
 }
 
 Json money(const std::optional<Money>& amount, int digits) {

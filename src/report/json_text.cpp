@@ -1,11 +1,8 @@
 // SPDX-License-Identifier: MIT
 #include "report/json_text.hpp"
 
-#include "model/error.hpp"
 #include "report/decimal.hpp"
 #include "report/utf8.hpp"
-
-#include <cmath>
 
 namespace pelt::report {
 namespace {
@@ -66,11 +63,6 @@ Json json_mm(Length length) {
 }
 Json json_mm2(DoubleArea doubled) {
     return {decimal(doubled * 5, 7, 1)};
-}
-Json json_rounded(double value) {
-    if (!std::isfinite(value) || std::abs(value) > 1e15)
-        throw ProgramError("a number that JSON cannot hold");
-    return {decimal(std::llround(value * 1000), 3, 1)};
 }
 Json json_point(GridPoint point) {
     return json_array({json_mm(point.x), json_mm(point.y)});

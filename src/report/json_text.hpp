@@ -32,9 +32,6 @@ Json json_mm(Um um);
 Json json_mm(Length length);
 /// An area in mm², exact.
 Json json_mm2(DoubleArea doubled);
-/// A double to three decimals, for figures that never were on the grid. NaN and infinities are a
-/// ProgramError: JSON has none.
-Json json_rounded(double value);
 Json json_point(GridPoint point);
 Json json_ring(const Ring& ring);
 Json json_rings(const std::vector<Ring>& rings);

@@ -21,8 +21,8 @@ struct Sheet {
     Unit unit = Unit::mm;        ///< for people's formats
     std::string check_code = {}; ///< of all files read; empty: of the vehicles' and the film's text
     std::string date = {};       ///< as the user gave it; empty: a blank to write in
-    std::string stopped_by =
-        {}; ///< what ended the search early ("time"); shown if the layout says so
+    std::string stopped_by = {}; ///< what ended the search early ("time"), for programs; people are
+                                 ///< told by a warning
 };
 
 /// Exact areas over a plan, in doubled square micrometres.
@@ -37,6 +37,29 @@ Areas areas_of(const Plan& plan);
 
 /// The interface of programs: schema pelt.cut/1, always in mm, exact to the grid.
 std::string to_json(const Sheet& sheet);
+
+/// For spreadsheets: a head and one row a piece, by number; always in mm, RFC 4180 quoting, LF.
+/// Columns, in this order; what is not known or does not apply is empty:
+///   number laid                    in the order in which pieces come free; in that of laying
+///   vehicle panel side copy part parts kind name    `name` is an inlay's
+///   direction                      how the piece may lie: one-way, two-way, any
+///   roll batch
+///   from_free_end_mm from_near_edge_mm    the near corner of its box; from the roll's own edges
+///   along_mm across_mm             its box as cut, margins included
+///   turn_deg                       counter-clockwise, from the piece's forward along the roll
+///   finished_along_mm finished_across_mm  what stays on the vehicle, as it lies on the roll
+///   cut_mm2 wrapped_mm2
+///   stretch_percent stretch_is     exact, estimate, unknown
+/// New columns may be added at the end.
+std::string to_csv(const Sheet& sheet);
+
+/// A head and one row a run: vehicle film by demonstration stopped roll_width_mm pieces rolls
+/// length_mm bound_mm film_mm2 cut_mm2 wrapped_mm2 waste_percent order_mm total currency seams.
+std::string to_summary_csv(const std::vector<Sheet>& sheets);
+
+/// A drawing of every roll with one millimetre a user unit: one group a piece with title and
+/// description, styles in one place, no script.
+std::string to_svg(const Sheet& sheet);
 
 /// The cut sheet for people, top down as it is used: job, order, what it assumes, what needs a
 /// decision, how the film lies, the list in the order of laying, cuts, pieces, figures, cautions.

@@ -2,6 +2,7 @@
 #include "job.hpp"
 #include "model/error.hpp"
 #include "report/decimal.hpp"
+#include "report/facts.hpp"
 #include "report/json_text.hpp"
 
 #include <doctest/doctest.h>
@@ -110,10 +111,11 @@ TEST_CASE("texts are escaped so that a reference parser gives them back") {
 
 // RFC 8259, section 6: numbers have no NaN and no infinities.
 TEST_CASE("JSON refuses numbers that it cannot hold") {
-    CHECK_THROWS_AS(report::json_rounded(std::numeric_limits<double>::quiet_NaN()), ProgramError);
-    CHECK_THROWS_AS(report::json_rounded(std::numeric_limits<double>::infinity()), ProgramError);
-    CHECK(report::json_rounded(-0.00049).text == "0.0");
-    CHECK(report::json_rounded(0.0005).text == "0.001");
+    CHECK_THROWS_AS(report::rounded_percent(std::numeric_limits<double>::quiet_NaN()),
+                    ProgramError);
+    CHECK_THROWS_AS(report::rounded_percent(std::numeric_limits<double>::infinity()), ProgramError);
+    CHECK(report::rounded_percent(-0.00049) == "0.0");
+    CHECK(report::rounded_percent(0.0005) == "0.001");
 }
 
 TEST_CASE("the same sheet gives the same bytes") {
