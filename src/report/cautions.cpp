@@ -2,7 +2,6 @@
 #include "report/cautions.hpp"
 
 #include "report/facts.hpp"
-#include "report/plausibility.hpp"
 #include "report/words.hpp"
 
 #include <algorithm>
@@ -14,8 +13,7 @@ namespace {
 constexpr Um two_people_above = 1'300'000;
 
 bool is_motorcycle(const Vehicle& vehicle) {
-    const UsualLength* row = usual_length_of(vehicle.body);
-    return row != nullptr && (row->body == "motorcycle" || row->body == "motor scooter");
+    return vehicle.body == "motorcycle" || vehicle.body == "motor scooter";
 }
 
 bool all_motorcycles(const Job& job) {

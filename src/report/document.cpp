@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "report/document.hpp"
 
-#include "report/utf8.hpp"
+#include "model/utf8.hpp"
 
 #include <algorithm>
 #include <array>

@@ -1,10 +1,10 @@
 // SPDX-License-Identifier: MIT
 #include "report/plausibility.hpp"
 
+#include "model/body.hpp"
 #include "report/facts.hpp"
 
 #include <algorithm>
-#include <cctype>
 
 namespace pelt::report {
 namespace {
@@ -20,12 +20,6 @@ struct Expected {
     double high_mm = 0;
 };
 
-bool alike(std::string_view a, std::string_view b) {
-    return std::equal(a.begin(), a.end(), b.begin(), b.end(), [](unsigned char x, unsigned char y) {
-        return std::tolower(x) == std::tolower(y);
-    });
-}
-
 bool leaves_out_more_than_extras(const Job& job) {
     return std::any_of(job.left_out.begin(), job.left_out.end(), [&](const LeftOut& left) {
         return job.vehicles.at(static_cast<std::size_t>(left.vehicle))
@@ -40,11 +34,11 @@ std::optional<Expected> expected(const Job& job) {
         return std::nullopt;
     Expected sum;
     for (const Vehicle& vehicle : job.vehicles) {
-        const UsualLength* row = usual_length_of(vehicle.body);
-        if (row == nullptr)
+        const std::optional<BodyKind> kind = body_kind_named(vehicle.body);
+        if (!kind)
             return std::nullopt;
-        sum.low_mm += row->low_m * 1000 * job.times;
-        sum.high_mm += row->high_m * 1000 * job.times;
+        sum.low_mm += kind->nested_least_m * 1000 * job.times;
+        sum.high_mm += kind->nested_most_m * 1000 * job.times;
     }
     const double wider = table_width_mm * 1000 / static_cast<double>(job.film.width);
     const bool one_way = job.film.direction == Direction::one_way;
@@ -73,24 +67,6 @@ Um nearest_tenth_of_a_metre(double mm) {
 }
 
 } // namespace
-
-const std::vector<UsualLength>& usual_lengths() {
-    static const std::vector<UsualLength> rows{
-        {"motor scooter", 1, 2.5}, {"motorcycle", 1.5, 3.5},    {"city car", 9.5, 12},
-        {"hatchback", 12.5, 15.5}, {"small coupe", 10.5, 13.5}, {"roadster", 10.5, 13.5},
-        {"coupe", 12, 15.5},       {"saloon", 14, 17},          {"large saloon", 16, 19.5},
-        {"estate", 16, 19},        {"compact SUV", 15, 18},     {"large SUV", 18.5, 23},
-        {"pickup", 17, 21},        {"small panel van", 13, 17}, {"medium panel van", 20, 25},
-        {"panel van", 20, 25},     {"large panel van", 26, 33}, {"box van", 20, 27}};
-    return rows;
-}
-
-const UsualLength* usual_length_of(std::string_view body) {
-    const auto& rows = usual_lengths();
-    const auto found = std::find_if(rows.begin(), rows.end(),
-                                    [&](const UsualLength& row) { return alike(row.body, body); });
-    return found == rows.end() ? nullptr : &*found;
-}
 
 bool is_unusual(const Plan& plan) {
     const std::optional<Expected> range = expected(plan.job());

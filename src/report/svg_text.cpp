@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: MIT
 #include "report/svg_text.hpp"
 
+#include "model/utf8.hpp"
 #include "report/decimal.hpp"
-#include "report/utf8.hpp"
 
 #include <cmath>
 

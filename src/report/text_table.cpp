@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "report/text_table.hpp"
 
-#include "report/utf8.hpp"
+#include "model/utf8.hpp"
 
 #include <algorithm>
 #include <cstddef>

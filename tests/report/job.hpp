@@ -33,8 +33,11 @@ inline order::Request request(const std::string& vehicle, const std::string& fil
 
 inline report::Sheet sheet(order::Request request) {
     order::Outcome outcome = order::run(std::move(request));
+    std::string why;
+    for (const Fault& fault : outcome.faults)
+        why += to_string(fault) + "\n";
     if (!outcome.plan)
-        throw std::runtime_error(to_string(outcome.faults.at(0)));
+        throw std::runtime_error(why);
     return {*outcome.plan, outcome.order, outcome.faults};
 }
 

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
+#include "model/utf8.hpp"
 #include "report/document.hpp"
 #include "report/text_table.hpp"
-#include "report/utf8.hpp"
 
 #include <doctest/doctest.h>
 
@@ -9,6 +9,7 @@
 #include <string>
 #include <vector>
 
+using namespace pelt;
 using namespace pelt::report;
 
 namespace {
