@@ -34,7 +34,7 @@ struct Job {
     std::vector<Seam> seams;
     std::vector<Roll> rolls;
     std::vector<LeftOut> left_out;
-    std::vector<std::string> left_on; ///< hardware that stays on while wrapping (`--leave`)
+    std::vector<std::string> left_on; ///< hardware that stays on (`--leave`, what waits for it too)
     bool free_turns = false;          ///< `--turns any`
     std::optional<int> stages = 3; ///< straight: how often film is turned on the table; none: any
 };

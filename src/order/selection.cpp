@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: MIT
 #include "order/selection.hpp"
 
+#include "piece/piece.hpp"
+
 #include <algorithm>
 #include <set>
 #include <string_view>
@@ -125,7 +127,13 @@ std::vector<std::string> left_on_by(const std::vector<std::string>& leave,
                               "--leave '" + word + "' names no part that comes off",
                               known.empty() ? "the vehicle lists no hardware"
                                             : "the parts are: " + listed(known)});
-    return leave;
+    // What can only come off after a part that stays on stays on as well.
+    std::vector<std::string> out;
+    for (const Vehicle& vehicle : vehicles)
+        for (const std::string& name : piece::staying_on(vehicle.hardware, leave))
+            if (std::find(out.begin(), out.end(), name) == out.end())
+                out.push_back(name);
+    return out;
 }
 
 } // namespace pelt::order

@@ -14,7 +14,8 @@ namespace pelt::order {
 std::vector<LeftOut> left_out_by(const Selection& selection, const std::vector<Vehicle>& vehicles,
                                  Faults& faults);
 
-/// The parts named by `--leave`, each checked against the vehicles' hardware (severity usage).
+/// The parts named by `--leave`, each checked against the vehicles' hardware (severity usage), and
+/// what can only come off after them.
 std::vector<std::string> left_on_by(const std::vector<std::string>& leave,
                                     const std::vector<Vehicle>& vehicles, Faults& faults);
 

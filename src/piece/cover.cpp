@@ -58,7 +58,7 @@ std::optional<Polygon> one_part(std::vector<Polygon> parts, const Panel& panel, 
                                 Faults& faults) {
     if (parts.empty()) {
         faults.push_back({Severity::file, panel.place, panel.name,
-                          "nothing is left of it within its stops and openings",
+                          "nothing is left of it within its stops, openings and inlays",
                           "check the lengths given as 'stop'"});
         return std::nullopt;
     }
@@ -66,8 +66,9 @@ std::optional<Polygon> one_part(std::vector<Polygon> parts, const Panel& panel, 
     const DoubleArea outline = doubled_area(geometry::on_grid(blank.outline.points));
     if (parts.size() > 1 && 1000 * geometry::doubled_area(parts[1]) > outline) {
         faults.push_back({Severity::file, panel.place, panel.name,
-                          "its stops and openings leave it in " + std::to_string(parts.size()) +
-                              " parts, the second of " + in_square_mm(parts[1]),
+                          "its stops, openings and inlays leave it in " +
+                              std::to_string(parts.size()) + " parts, the second of " +
+                              in_square_mm(parts[1]),
                           "make the stops shorter, or describe the parts as panels of their own"});
         return std::nullopt;
     }
@@ -85,8 +86,12 @@ std::optional<Cover> cover(const Panel& panel, const Blank& blank, const Work& w
     const std::vector<Polygon> film = geometry::subtract(with_tucks(blank.outline, work.edges),
                                                          stop_bands(blank.outline, work.edges));
     const CutOut openings = cut_out(blank, work.openings);
-    std::optional<Polygon> wrapped =
-        one_part(geometry::subtract(film, openings.all), panel, blank, faults);
+    std::vector<Polygon> away = openings.all;
+    for (const BlankInlay& inlay : blank.inlays)
+        away.push_back(
+            {geometry::rectangle({geometry::on_grid(inlay.low), geometry::on_grid(inlay.high)}),
+             {}});
+    std::optional<Polygon> wrapped = one_part(geometry::subtract(film, away), panel, blank, faults);
     if (!wrapped)
         return std::nullopt;
     // What tucks enclose between them is cut on the vehicle too: the sheet has holes only where

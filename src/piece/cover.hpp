@@ -15,9 +15,9 @@ struct Cover {
     Polygon sheet;   ///< the same before anything is cut out on the vehicle
 };
 
-/// Grows the outline, takes off the stops, cuts out the openings. When the stops leave more than
-/// one part, the largest is kept; a second one over a thousandth of the panel is a fault, smaller
-/// ones a note. None: nothing is left, or a fault.
+/// Grows the outline, takes off the stops, cuts out the openings and, along their size, the inlays.
+/// When the stops leave more than one part, the largest is kept; a second one over a thousandth of
+/// the panel is a fault, smaller ones a note. None: nothing is left, or a fault.
 std::optional<Cover> cover(const Panel& panel, const Blank& blank, const Work& work,
                            Faults& faults);
 

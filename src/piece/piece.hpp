@@ -14,18 +14,29 @@ namespace pelt::piece {
 struct Wishes {
     CutBy by = CutBy::straight;
     int times = 1;
-    std::vector<std::string> left_on; ///< hardware that stays on (`--leave`)
+    std::vector<std::string> left_on; ///< hardware that stays on (see staying_on)
     bool split = true;                ///< `--seams auto`: panels that are too wide may be split
 };
 
-/// One way to cut a panel: its pieces, for one side after the other, and the seams between them.
+/// The hardware that stays on when `leave` does: also what can only come off after it (`after`).
+/// In the order of the list, each once.
+std::vector<std::string> staying_on(const std::vector<Hardware>& hardware,
+                                    const std::vector<std::string>& leave);
+
+/// One way to cut a panel: the pieces of all its sides and faces, inlays last, and the seams
+/// between them. Of two parts the one with the lower number is never under the other by the rule of
+/// seams; parts are laid from the last to the first, inlays before all.
 struct Way {
     std::vector<Piece> pieces;
     std::vector<Seam> seams;
 };
 
-/// Every way worth trying to cut one panel, the plain one first; a few at most. Empty when there
-/// is none: then `faults` says why (severity job where the film is too narrow).
+/// Every way worth trying to cut one panel; a few at most. One way where the panel fits the film,
+/// whole or along the seam lines that are always used; else one for every choice of the fewest seam
+/// lines that do, or of the strips in which it could be cut. Equal panels give equal ways whatever
+/// they are called. Empty when there is none: then `faults` says why (severity job where the film
+/// is too narrow). Copies are 1 … count × faces × times; with two faces the odd ones are the outer
+/// face, the even ones the mirrored inner one.
 /// `vehicle_index` and `panel_index` go into the ids.
 std::vector<Way> ways_to_cut(const Panel& panel, const DevelopedPanel& developed, const Film& film,
                              const Wishes& wishes, int vehicle_index, int panel_index,

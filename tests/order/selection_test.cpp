@@ -91,3 +91,17 @@ TEST_CASE("selection: --with and --leave must name what the vehicle has") {
     REQUIRE(faults.size() == 1);
     CHECK(faults[0].what == "--leave 'bumper' names no part that comes off");
 }
+
+TEST_CASE("selection: what waits for a part that stays on stays on too") {
+    std::vector<Vehicle> vehicles(1);
+    Hardware cards;
+    cards.name = "door cards";
+    Hardware handles;
+    handles.name = "door handles";
+    handles.after = {"door cards"};
+    vehicles[0].hardware = {handles, cards};
+    Faults faults;
+    CHECK(order::left_on_by({"door cards"}, vehicles, faults) ==
+          std::vector<std::string>{"door handles", "door cards"});
+    CHECK(faults.empty());
+}

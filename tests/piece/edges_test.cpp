@@ -154,7 +154,7 @@ TEST_CASE("stops that leave two parts are a fault, unless the second is a crumb"
     CHECK(out.ways.empty());
     REQUIRE(count(out.faults, Severity::file) == 1);
     CHECK(out.faults.back().what ==
-          "its stops and openings leave it in 2 parts, the second of 8281 mm²");
+          "its stops, openings and inlays leave it in 2 parts, the second of 8281 mm²");
 
     // A nib 12 wide beside a neck: what is left of it is 3 x 5 of 30,015.
     Panel nib = panel(corners({{0, 0},

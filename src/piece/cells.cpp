@@ -1,0 +1,141 @@
+// SPDX-License-Identifier: MIT
+#include "piece/cells.hpp"
+
+#include "geometry/geometry.hpp"
+
+#include <algorithm>
+#include <cmath>
+#include <utility>
+
+namespace pelt::piece {
+namespace {
+
+Point minus(Point a, Point b) {
+    return {a.x - b.x, a.y - b.y};
+}
+
+double cross(Point a, Point b) {
+    return a.x * b.y - a.y * b.x;
+}
+
+bool matters(const std::vector<Polygon>& film, DoubleArea panel) {
+    return 1000 * geometry::doubled_area(film) > panel;
+}
+
+std::vector<Polygon> region(const Ring& ring) {
+    return {{ring, {}}};
+}
+
+Cell side_of(const Cell& cell, const Ring& core, const Ring& film) {
+    Cell out{geometry::intersect(cell.core, region(core)),
+             geometry::intersect(cell.wrapped, region(film)),
+             geometry::intersect(cell.sheet, region(film)), cell.seam_ends};
+    out.seam_ends.push_back(film);
+    return out;
+}
+
+/// The rings of a figure's holes as figures of their own.
+std::vector<Polygon> filled_holes(const std::vector<Polygon>& figures) {
+    std::vector<Polygon> out;
+    for (const Polygon& figure : figures)
+        for (Ring hole : figure.holes) {
+            std::reverse(hole.begin(), hole.end());
+            out.push_back({std::move(hole), {}});
+        }
+    return out;
+}
+
+bool inside(Point p, const Ring& ring) {
+    bool odd = false;
+    for (std::size_t i = 0; i < ring.size(); ++i) {
+        const Point a = geometry::in_mm(ring[i]);
+        const Point b = geometry::in_mm(ring[(i + 1) % ring.size()]);
+        if ((a.y > p.y) != (b.y > p.y) && p.x < a.x + (p.y - a.y) / (b.y - a.y) * (b.x - a.x))
+            odd = !odd;
+    }
+    return odd;
+}
+
+bool inside(Point p, const std::vector<Polygon>& figures) {
+    return std::any_of(figures.begin(), figures.end(), [&](const Polygon& figure) {
+        return inside(p, figure.outer) &&
+               std::none_of(figure.holes.begin(), figure.holes.end(),
+                            [&](const Ring& hole) { return inside(p, hole); });
+    });
+}
+
+/// Adds where, as a share of the way from a to b, the sides of the figures cross it.
+void add_crossings(Point a, Point b, const std::vector<Polygon>& figures,
+                   std::vector<double>& shares) {
+    const Point way = minus(b, a);
+    const auto add = [&](const Ring& ring) {
+        for (std::size_t i = 0; i < ring.size(); ++i) {
+            const Point c = geometry::in_mm(ring[i]);
+            const Point side = minus(geometry::in_mm(ring[(i + 1) % ring.size()]), c);
+            const double denominator = cross(way, side);
+            if (denominator != 0)
+                shares.push_back(std::clamp(cross(minus(c, a), side) / denominator, 0.0, 1.0));
+        }
+    };
+    for (const Polygon& figure : figures) {
+        add(figure.outer);
+        for (const Ring& hole : figure.holes)
+            add(hole);
+    }
+}
+
+} // namespace
+
+std::vector<Cell> divided(const Cell& cell, const DividedPlane& plane, DoubleArea panel) {
+    Cell upper = side_of(cell, plane.upper, plane.upper);
+    Cell under = side_of(cell, plane.under, plane.under_lapping);
+    if (!matters(upper.core, panel) || !matters(under.core, panel))
+        return {};
+    return {std::move(upper), std::move(under)};
+}
+
+std::vector<Part> parts_of(const Cell& cell, DoubleArea panel) {
+    std::vector<Polygon> wrapped = cell.wrapped;
+    std::erase_if(wrapped, [&](const Polygon& part) { return !matters({part}, panel); });
+    if (wrapped.size() == 1)
+        return {{wrapped.front(), geometry::largest(cell.sheet), cell.seam_ends}};
+    std::vector<Part> out;
+    const std::vector<Polygon> holes = filled_holes(cell.sheet);
+    for (Polygon& part : wrapped) {
+        Polygon sheet = geometry::largest(geometry::subtract({{part.outer, {}}}, holes));
+        out.push_back({std::move(part), std::move(sheet), cell.seam_ends});
+    }
+    return out;
+}
+
+Between between(const std::vector<Polygon>& first, const std::vector<Polygon>& second,
+                const DividedPlane& plane) {
+    constexpr double beside_mm = 0.02;
+    const std::vector<Point>& points = plane.line;
+    Between out;
+    for (std::size_t i = 0; i + 1 < points.size(); ++i) {
+        const Point a = points[i];
+        const Point way = minus(points[i + 1], a);
+        const double whole = std::hypot(way.x, way.y);
+        std::vector<double> shares{0, 1};
+        add_crossings(a, points[i + 1], first, shares);
+        add_crossings(a, points[i + 1], second, shares);
+        std::sort(shares.begin(), shares.end());
+        for (std::size_t k = 0; k + 1 < shares.size(); ++k) {
+            const double middle = (shares[k] + shares[k + 1]) / 2;
+            const double off = beside_mm / whole;
+            const Point on{a.x + middle * way.x, a.y + middle * way.y};
+            const Point left{on.x - off * way.y, on.y + off * way.x};
+            const Point right{on.x + off * way.y, on.y - off * way.x};
+            const bool first_upper = inside(left, first) && inside(right, second);
+            const bool second_upper = inside(left, second) && inside(right, first);
+            if (!first_upper && !second_upper)
+                continue;
+            out.length_mm += (shares[k + 1] - shares[k]) * whole;
+            out.first_is_upper = first_upper;
+        }
+    }
+    return out;
+}
+
+} // namespace pelt::piece

@@ -1,0 +1,281 @@
+// SPDX-License-Identifier: MIT
+#include "piece/dividing.hpp"
+
+#include "geometry/geometry.hpp"
+#include "piece/frame.hpp"
+#include "piece/strips.hpp"
+#include "piece/too_wide.hpp"
+#include "piece/where.hpp"
+
+#include <algorithm>
+#include <cmath>
+#include <optional>
+#include <utility>
+
+namespace pelt::piece {
+namespace {
+
+/// So many ways to use the file's own lines are offered, and so many choices of lines are tried.
+constexpr std::size_t most_ways_at_lines = 4;
+constexpr std::size_t most_choices = 300;
+
+struct PlacedLine {
+    Divide line;
+    DividedPlane plane;
+};
+
+/// A panel on its way into parts.
+struct Dividing {
+    std::vector<Cell> cells;
+    std::vector<PlacedLine> lines;
+};
+
+Box box_around(const PanelJob& job) {
+    Ring corners;
+    for (const std::vector<Polygon>* film : {&job.whole.sheet, &job.whole.core})
+        for (const Polygon& polygon : *film)
+            corners.insert(corners.end(), polygon.outer.begin(), polygon.outer.end());
+    return box_of(corners);
+}
+
+std::optional<PlacedLine> place(const PanelJob& job, Divide line) {
+    std::optional<DividedPlane> plane =
+        divided(line, box_around(job), job.allowed.overlap, job.heading);
+    if (!plane)
+        return std::nullopt;
+    return PlacedLine{std::move(line), std::move(*plane)};
+}
+
+/// The file's lines, placed; those that cross themselves or leave the panel whole are faults.
+struct FileLines {
+    std::vector<PlacedLine> always;
+    std::vector<PlacedLine> needed;
+};
+
+FileLines lines_of(const PanelJob& job, Faults& faults) {
+    FileLines out;
+    const auto wrong = [&](const Place& place, std::string what, std::string remedy) {
+        faults.push_back(
+            {Severity::file, place, job.panel->name, std::move(what), std::move(remedy)});
+    };
+    for (std::size_t i = 0; i < job.blank->seam_lines.size(); ++i) {
+        const BlankSeamLine& drawn = job.blank->seam_lines[i];
+        const Place& at = job.panel->seam_lines[i].place;
+        Divide line{{}, false, "its seam line " + std::to_string(i + 1)};
+        for (const Point& p : drawn.points)
+            line.points.push_back(in_piece_frame(p, job.heading));
+        line.points.erase(std::unique(line.points.begin(), line.points.end()), line.points.end());
+        if (line.points.size() < 2) {
+            wrong(at, "the seam line has no two different points", "check its points");
+            continue;
+        }
+        std::optional<PlacedLine> placed = place(job, std::move(line));
+        if (!placed)
+            wrong(at, "the seam line crosses itself when it is lengthened straight at both ends",
+                  "draw it from one edge of the panel to another");
+        else if (divided(job.whole, placed->plane, job.outline_area).empty())
+            wrong(at, "the seam line does not divide the panel", "check its points");
+        else if (drawn.always && job.panel->seam == SeamRule::never)
+            wrong(at, "the seam line is to be used always, but the panel says 'seam: never'",
+                  "leave one of them out");
+        else
+            (drawn.always ? out.always : out.needed).push_back(std::move(*placed));
+    }
+    return out;
+}
+
+/// Divides the cells from `first` to before `last` along a line; returns the new `last`.
+std::size_t divide(Dividing& dividing, const PlacedLine& line, std::size_t first, std::size_t last,
+                   const PanelJob& job) {
+    for (std::size_t i = first; i < last; ++i) {
+        std::vector<Cell> two = divided(dividing.cells[i], line.plane, job.outline_area);
+        if (two.empty())
+            continue;
+        dividing.cells[i] = std::move(two[0]);
+        dividing.cells.insert(dividing.cells.begin() + static_cast<std::ptrdiff_t>(i) + 1,
+                              std::move(two[1]));
+        ++i;
+        ++last;
+    }
+    return last;
+}
+
+void divide_all(Dividing& dividing, const PlacedLine& line, const PanelJob& job) {
+    divide(dividing, line, 0, dividing.cells.size(), job);
+    dividing.lines.push_back(line);
+}
+
+bool fits(const Cell& cell, const PanelJob& job) {
+    const std::vector<Part> parts = parts_of(cell, job.outline_area);
+    return std::all_of(parts.begin(), parts.end(), [&](const Part& part) {
+        return !shapes_of(part, job.allowed, job.by).empty();
+    });
+}
+
+bool fits(const Dividing& dividing, const PanelJob& job) {
+    return std::all_of(dividing.cells.begin(), dividing.cells.end(),
+                       [&](const Cell& cell) { return fits(cell, job); });
+}
+
+/// The next choice of as many lines of `count`, in order; false after the last one.
+bool next_choice(std::vector<std::size_t>& choice, std::size_t count) {
+    for (std::size_t k = choice.size(); k > 0; --k) {
+        if (choice[k - 1] + (choice.size() - k) + 1 >= count)
+            continue;
+        ++choice[k - 1];
+        for (std::size_t j = k; j < choice.size(); ++j)
+            choice[j] = choice[j - 1] + 1;
+        return true;
+    }
+    return false;
+}
+
+/// Divided along the fewest of the lines after which every part fits: every such choice, up to a
+/// few.
+std::vector<Dividing> along_fewest(const Dividing& start, const std::vector<PlacedLine>& lines,
+                                   const PanelJob& job) {
+    std::vector<Dividing> out;
+    std::size_t tried = 0;
+    for (std::size_t size = 1; size <= lines.size() && out.empty(); ++size) {
+        std::vector<std::size_t> choice;
+        for (std::size_t i = 0; i < size; ++i)
+            choice.push_back(i);
+        do {
+            Dividing dividing = start;
+            for (const std::size_t i : choice)
+                divide_all(dividing, lines[i], job);
+            if (fits(dividing, job))
+                out.push_back(std::move(dividing));
+        } while (++tried < most_choices && out.size() < most_ways_at_lines &&
+                 next_choice(choice, lines.size()));
+    }
+    return out;
+}
+
+/// What strips have to cover of a cell.
+TooWide too_wide(const Cell& cell, const PanelJob& job) {
+    Ring film;
+    for (const Polygon& polygon : job.by == CutBy::straight ? cell.wrapped : cell.sheet)
+        film.insert(film.end(), polygon.outer.begin(), polygon.outer.end());
+    return {box_of(film), job.outline_box()};
+}
+
+/// Cuts every cell that does not fit in strips, each in its own way number `way`, its last one when
+/// it has fewer. None: a cell has no way at all, or no cell has that many.
+std::optional<Dividing> in_strips(const Dividing& start, std::size_t way, const PanelJob& job) {
+    Dividing dividing = start;
+    bool any_new = false;
+    for (std::size_t i = 0; i < dividing.cells.size(); ++i) {
+        if (fits(dividing.cells[i], job))
+            continue;
+        const auto ways =
+            strips(too_wide(dividing.cells[i], job), job.allowed, job.by, job.heading);
+        if (ways.empty())
+            return std::nullopt;
+        any_new = any_new || way < ways.size();
+        std::size_t last = i + 1;
+        for (const Divide& line : ways[std::min(way, ways.size() - 1)]) {
+            const std::optional<PlacedLine> placed = place(job, line);
+            if (!placed)
+                return std::nullopt;
+            last = divide(dividing, *placed, i, last, job);
+            dividing.lines.push_back(*placed);
+        }
+        i = last - 1;
+    }
+    return any_new ? std::optional(std::move(dividing)) : std::nullopt;
+}
+
+std::vector<Dividing> all_in_strips(const Dividing& start, const PanelJob& job) {
+    constexpr std::size_t most_ways = 8;
+    std::vector<Dividing> out;
+    for (std::size_t way = 0; way < most_ways; ++way) {
+        std::optional<Dividing> dividing = in_strips(start, way, job);
+        if (!dividing)
+            break;
+        if (fits(*dividing, job))
+            out.push_back(std::move(*dividing));
+    }
+    return out;
+}
+
+/// The parts' own cores: where a line cut off several tongues each has a share of its cell's.
+struct NumberedPart {
+    Part part;
+    std::vector<Polygon> core;
+};
+
+std::vector<NumberedPart> numbered(const Dividing& dividing, const PanelJob& job) {
+    std::vector<NumberedPart> out;
+    for (const Cell& cell : dividing.cells) {
+        std::vector<Part> parts = parts_of(cell, job.outline_area);
+        for (Part& part : parts) {
+            std::vector<Polygon> core = cell.core;
+            if (parts.size() > 1)
+                core = geometry::intersect(core, {{part.sheet.outer, {}}});
+            out.push_back({std::move(part), std::move(core)});
+        }
+    }
+    return out;
+}
+
+std::vector<PanelSeam> seams_between(const std::vector<NumberedPart>& parts,
+                                     const std::vector<PlacedLine>& lines, const PanelJob& job) {
+    constexpr double shortest_mm = 1;
+    std::vector<PanelSeam> out;
+    for (const PlacedLine& line : lines)
+        for (std::size_t i = 0; i < parts.size(); ++i)
+            for (std::size_t j = i + 1; j < parts.size(); ++j) {
+                const Between met = between(parts[i].core, parts[j].core, line.plane);
+                if (met.length_mm < shortest_mm)
+                    continue;
+                const int a = static_cast<int>(i) + 1;
+                const int b = static_cast<int>(j) + 1;
+                out.push_back({met.first_is_upper ? a : b, met.first_is_upper ? b : a,
+                               std::llround(met.length_mm * um_per_mm), line.line.added,
+                               where_of(line.line, job.outline_box(), job.heading)});
+            }
+    return out;
+}
+
+DividedPanel finished(const Dividing& dividing, const PanelJob& job) {
+    DividedPanel out;
+    const std::vector<NumberedPart> parts = numbered(dividing, job);
+    for (const NumberedPart& part : parts) {
+        out.parts.push_back(part.part);
+        out.shapes.push_back(shapes_of(part.part, job.allowed, job.by));
+    }
+    out.seams = seams_between(parts, dividing.lines, job);
+    return out;
+}
+
+} // namespace
+
+std::vector<DividedPanel> ways_to_divide(const PanelJob& job, Faults& faults) {
+    Faults wrong;
+    const FileLines lines = lines_of(job, wrong);
+    faults.insert(faults.end(), wrong.begin(), wrong.end());
+    if (stops(wrong))
+        return {};
+    Dividing start{{job.whole}, {}};
+    for (const PlacedLine& line : lines.always)
+        divide_all(start, line, job);
+    std::vector<Dividing> ways;
+    if (fits(start, job))
+        ways.push_back(start);
+    else if (job.may_add_seams)
+        ways = along_fewest(start, lines.needed, job);
+    if (ways.empty() && job.may_add_seams && job.panel->seam == SeamRule::anywhere) {
+        for (const PlacedLine& line : lines.needed)
+            divide_all(start, line, job);
+        ways = all_in_strips(start, job);
+    }
+    std::vector<DividedPanel> out;
+    for (const Dividing& way : ways)
+        out.push_back(finished(way, job));
+    if (out.empty())
+        faults.push_back(too_wide_fault(job));
+    return out;
+}
+
+} // namespace pelt::piece

@@ -1,0 +1,34 @@
+// SPDX-License-Identifier: MIT
+// The ways to divide a panel so that the film's width takes every part. Inside piece/ only.
+#pragma once
+
+#include "piece/panel_job.hpp"
+
+#include <string>
+#include <vector>
+
+namespace pelt::piece {
+
+/// A seam between two parts of one panel, numbered from 1.
+struct PanelSeam {
+    int upper_part = 1;
+    int under_part = 2;
+    Um length = 0;
+    bool added = false;
+    std::string where;
+};
+
+/// A panel as its parts, those on top before those under them, and the seams between them.
+struct DividedPanel {
+    std::vector<Part> parts;
+    std::vector<std::vector<CutShape>> shapes; ///< of every part
+    std::vector<PanelSeam> seams;
+};
+
+/// The panel whole, or divided at its seam lines that are always used, where every part then fits.
+/// Otherwise, if that is allowed, at the fewest of its other lines that do; else, if that is
+/// allowed, in strips. At most a few ways; none when nothing helps or a seam line is wrong: then
+/// `faults` says so, with severity job or file.
+std::vector<DividedPanel> ways_to_divide(const PanelJob& job, Faults& faults);
+
+} // namespace pelt::piece

@@ -1,0 +1,58 @@
+// SPDX-License-Identifier: MIT
+#include "piece/too_wide.hpp"
+
+#include <algorithm>
+#include <string>
+
+namespace pelt::piece {
+namespace {
+
+std::string whole_mm(Um length) {
+    return std::to_string((length + um_per_mm - 1) / um_per_mm) + " mm";
+}
+
+/// What is needed beside the finished film on both sides.
+Um least_beside(const PanelJob& job) {
+    return job.by == CutBy::straight ? job.allowed.handling.least : job.allowed.bleed;
+}
+
+std::string beside_in_words(const PanelJob& job) {
+    const std::string each = whole_mm(least_beside(job));
+    return job.by == CutBy::straight ? "a margin of " + each + " on either side"
+                                     : each + " to trim off on either side";
+}
+
+/// A seam would be possible, but for one of these.
+std::string seam_advice(const PanelJob& job) {
+    if (job.panel->seam == SeamRule::never)
+        return "'seam: anywhere' for the panel";
+    if (!job.may_add_seams)
+        return "'--seams auto'";
+    if (job.panel->seam == SeamRule::at_lines)
+        return "another seam line, or 'seam: anywhere'";
+    return "";
+}
+
+} // namespace
+
+Fault too_wide_fault(const PanelJob& job) {
+    const Box film = box_of(job.whole.wrapped.front().outer);
+    const Um beside = 2 * least_beside(job);
+    std::string what = "is too wide for the film: with its tuck it is " + whole_mm(film.along()) +
+                       " along × " + whole_mm(film.across()) + " across the roll, and needs " +
+                       beside_in_words(job) + "; the usable width is " +
+                       whole_mm(job.allowed.usable);
+    const bool turns = job.allowed.direction == Direction::any;
+    const Um narrower = std::min(film.along(), film.across());
+    std::string remedy =
+        "a film with a usable width of " + whole_mm((turns ? narrower : film.across()) + beside);
+    if (!turns && film.along() + beside <= job.allowed.usable)
+        remedy += ", or 'direction: any' for the panel";
+    const std::string seam = seam_advice(job);
+    if (!seam.empty())
+        remedy += ", or " + seam;
+    return {Severity::job, job.panel->place, job.panel->name, std::move(what),
+            remedy + " would help"};
+}
+
+} // namespace pelt::piece
