@@ -67,7 +67,9 @@ private:
             emit_piece(block, film);
             return;
         }
-        for (const Block& child : block.children) {
+        bool last_is_free = false;
+        for (std::size_t i = 0; i + (last_is_free ? 1 : 0) < block.children.size(); ++i) {
+            const Block& child = block.children[i];
             Box part = film;
             if (block.divided == along) {
                 part.high.x = film.low.x + child.size[along] * problem_.step;
@@ -80,8 +82,22 @@ private:
                     slit(part.high.y, {film.low.x, film.high.x});
                 film.low.y = part.high.y;
             }
+            // The cut that takes this child off may free the last one too: it is numbered first.
+            last_is_free = i + 2 == block.children.size() && !child.is_piece() &&
+                           is_just(block.children.back(), film);
+            if (last_is_free)
+                emit_block(block.children.back(), film);
             emit_block(child, part);
         }
+    }
+
+    /// Whether the film is one whole piece, with nothing to trim.
+    bool is_just(const Block& block, const Box& film) const {
+        if (!block.is_piece())
+            return false;
+        const Kind& kind = problem_.kinds[static_cast<std::size_t>(block.kind)];
+        return film.along() == block.size[along] * problem_.step &&
+               film.across() == kind.lies[block.lie].across_um;
     }
 
     /// Film that is no whole step wide is as wide as its one piece, or a slit makes it so.
