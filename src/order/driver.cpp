@@ -116,14 +116,25 @@ std::array<std::int64_t, 5> judged(const Job& job, const Layout& layout) {
             layout.rolls.empty() ? 0 : layout.rolls.back().length, cuts};
 }
 
-nest::Result nested(const Job& job, const Request& request, const nest::Effort& effort) {
+nest::Result nested(const Job& job, const Request& request, const nest::Effort& effort,
+                    const nest::Watch& watch) {
     nest::Goal goal;
     goal.by = job.by;
     goal.gap = job.film.allowances.gap;
     goal.ruler = job.film.allowances.ruler;
     goal.stages = job.stages;
     goal.table = request.table;
-    return nest::nest(job.pieces, job.rolls, goal, effort, request.watch);
+    return nest::nest(job.pieces, job.rolls, goal, effort, watch);
+}
+
+/// A trial by contour ends with its first layout; a straight one costs little as it is. Where a
+/// search reports is fixed by its work, so a trial gives the same on every machine.
+nest::Watch trial_watch(const Request& request) {
+    if (request.by == CutBy::straight)
+        return request.watch;
+    return [&request](const nest::Progress& progress) {
+        return progress.best == 0 && (!request.watch || request.watch(progress));
+    };
 }
 
 /// Settles which way each panel is cut, one panel after the other, by quick trial layouts.
@@ -131,10 +142,11 @@ Choice best_choice(Job& job, const std::vector<Ways>& panels, const Request& req
     Choice choice(panels.size(), 0);
     nest::Effort quick = request.effort;
     quick.amount = 1;
+    const nest::Watch watch = trial_watch(request);
     std::optional<std::array<std::int64_t, 5>> best;
     const auto tried = [&]() -> std::optional<std::array<std::int64_t, 5>> {
         choose(job, panels, choice);
-        const nest::Result result = nested(job, request, quick);
+        const nest::Result result = nested(job, request, quick, watch);
         return result.layout ? std::optional(judged(job, *result.layout)) : std::nullopt;
     };
     for (std::size_t i = 0; i < panels.size(); ++i) {
@@ -245,7 +257,7 @@ Outcome run(Request request) {
         return out;
     const Choice choice = best_choice(*job, panels, request);
     choose(*job, panels, choice);
-    nest::Result result = nested(*job, request, request.effort);
+    nest::Result result = nested(*job, request, request.effort, request.watch);
     if (!result.layout) {
         tell_misfits(*job, result.misfits, out.faults);
         return out;
