@@ -34,7 +34,7 @@ std::vector<OptionRow> job_options() {
         {.id = Opt::by,
          .name = "by",
          .kind = Kind::choice,
-         .choices = {{"straight"}, {"contour"}},
+         .choices = {{"straight"}, {"contour", false}},
          .initial = "straight",
          .commands = planning(),
          .group = Group::job,
