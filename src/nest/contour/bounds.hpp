@@ -6,11 +6,31 @@
 #include "model/piece.hpp"
 
 #include <span>
+#include <vector>
 
 namespace pelt::nest::contour {
 
-/// The best proven bound for these pieces as cut, `gap` apart, on new film of this usable width:
-/// the film taken off up to `rolls` rolls together. 0 for no pieces.
-Bound bound_of(std::span<const Piece> pieces, Um usable_width, Um gap, std::size_t rolls);
+/// Bounds for whole and partial demands of the same pieces.
+class Bounds {
+public:
+    /// Measures the pieces; `usable_width` and `gap` are those of the film.
+    Bounds(std::span<const Piece> pieces, Um usable_width, Um gap);
+
+    /// The best proven bound on the film taken off at most `rolls` rolls together by `demand[i]`
+    /// copies of piece i. Length 0 when nothing is asked.
+    Bound best(std::span<const std::size_t> demand, std::size_t rolls) const;
+
+private:
+    struct Measure {
+        DoubleArea doubled_area = 0; // least over the shapes
+        Um shortest = 0;             // least extent along in a way that fits across
+        std::vector<double> weighed; // by dual, micrometres along; least over the ways to lie
+    };
+    static Measure measure(const Piece& piece, Um usable_width, Um gap);
+
+    Um usable_width_;
+    Um gap_;
+    std::vector<Measure> measures_;
+};
 
 } // namespace pelt::nest::contour

@@ -98,6 +98,45 @@ private:
     std::optional<Layout> layout_;
 };
 
+// The bound is for the pieces on new film; what lies on stock does not count.
+class NewFilm {
+public:
+    NewFilm(std::span<const Piece> pieces, std::span<const Roll> rolls, Um gap)
+        : pieces_(pieces), rolls_(rolls) {
+        count_ = static_cast<std::size_t>(std::count_if(
+            rolls.begin(), rolls.end(), [](const Roll& roll) { return roll.is_new; }));
+        const auto first =
+            std::find_if(rolls.begin(), rolls.end(), [](const Roll& roll) { return roll.is_new; });
+        if (first != rolls.end())
+            bounds_.emplace(pieces, first->width - 2 * first->trim, gap);
+    }
+
+    /// 0 when some of the pieces may lie on stock.
+    Um least_for_all() const {
+        if (count_ < rolls_.size())
+            return 0;
+        std::vector<std::size_t> demand;
+        for (const Piece& piece : pieces_)
+            demand.push_back(piece.ids.size());
+        return bounds_->best(demand, count_).length;
+    }
+
+    Bound bound_of(const Layout& layout) const {
+        std::vector<std::size_t> demand(pieces_.size());
+        for (const UsedRoll& used : layout.rolls)
+            if (rolls_[used.roll].is_new)
+                for (const Placement& placement : used.placements)
+                    ++demand[placement.piece];
+        return bounds_ ? bounds_->best(demand, count_) : Bound{};
+    }
+
+private:
+    std::span<const Piece> pieces_;
+    std::span<const Roll> rolls_;
+    std::size_t count_ = 0;
+    std::optional<Bounds> bounds_;
+};
+
 } // namespace
 
 Result nest(std::span<const Piece> pieces, std::span<const Roll> rolls, const Goal& goal,
@@ -111,13 +150,12 @@ Result nest(std::span<const Piece> pieces, std::span<const Roll> rolls, const Go
         result.layout = empty;
         return result;
     }
-    const Um usable = rolls.front().width - 2 * rolls.front().trim;
-    const Bound bound = bound_of(pieces, usable, goal.gap, rolls.size());
+    const NewFilm film(pieces, rolls, goal.gap);
     const Finisher finisher(problem, pieces, rolls, goal.gap);
-    Search search(problem, finisher, effort, bound.length, watch);
+    Search search(problem, finisher, effort, film.least_for_all(), watch);
     result.layout = search.run();
     if (result.layout)
-        result.layout->bound = bound;
+        result.layout->bound = film.bound_of(*result.layout);
     else
         result.misfits = search.misfits();
     return result;
