@@ -94,9 +94,13 @@ std::string rendered(Format format, const report::Sheet& sheet) {
     case Format::json:
         return report::to_json(sheet);
     case Format::table:
+        return report::to_table(sheet);
     case Format::csv:
+        return report::to_csv(sheet);
     case Format::markdown:
+        return report::to_markdown(sheet);
     case Format::svg:
+        return report::to_svg(sheet);
     case Format::pdf:
         break;
     }
