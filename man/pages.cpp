@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 // Prints a manual page from its template: pages TEMPLATE YYYY-MM-DD. The date is that of the
 // version; SOURCE_DATE_EPOCH (reproducible-builds.org) stands above it.
+#include "cli/key_page.hpp"
 #include "cli/man_page.hpp"
 #include "model/error.hpp"
 
@@ -9,6 +10,7 @@
 #include <fstream>
 #include <iostream>
 #include <iterator>
+#include <map>
 #include <string>
 
 namespace {
@@ -26,6 +28,28 @@ std::string contents_of(const char* path) {
     return {std::istreambuf_iterator<char>(file), {}};
 }
 
+bool ends_with(const std::string& text, const std::string& end) {
+    return text.size() >= end.size() &&
+           text.compare(text.size() - end.size(), end.size(), end) == 0;
+}
+
+/// The page of a kind of file has its keys, and the example that lies beside the template.
+std::map<std::string, std::string> file_fillings(const std::string& path, const std::string& name,
+                                                 pelt::read::In root) {
+    const std::string folder = path.substr(0, path.rfind('/') + 1);
+    return {{"KEYS", pelt::cli::key_lists(root)},
+            {"EXAMPLE",
+             pelt::cli::escaped(contents_of((folder + "example-" + name + ".yaml").c_str()))}};
+}
+
+std::map<std::string, std::string> fillings_of(const std::string& path) {
+    if (ends_with(path, "pelt-vehicle.5.in"))
+        return file_fillings(path, "vehicle", pelt::read::In::vehicle);
+    if (ends_with(path, "pelt-film.5.in"))
+        return file_fillings(path, "film", pelt::read::In::film);
+    return pelt::cli::manual_fillings();
+}
+
 } // namespace
 
 int main(int argc, char** argv) {
@@ -34,7 +58,7 @@ int main(int argc, char** argv) {
         return 2;
     }
     try {
-        auto fillings = pelt::cli::manual_fillings();
+        auto fillings = fillings_of(argv[1]);
         fillings["DATE"] = pelt::cli::mdoc_date(date_of(argv[2]));
         std::cout << pelt::cli::filled(contents_of(argv[1]), fillings) << std::flush;
         return std::cout ? 0 : 1;

@@ -4,8 +4,10 @@
 #include "cli/output.hpp"
 #include "cli/statuses.hpp"
 #include "cli/values.hpp"
+#include "model/error.hpp"
 #include "order/order.hpp"
 #include "read/kind.hpp"
+#include "read/suggest.hpp"
 
 #include <algorithm>
 #include <string>
@@ -54,6 +56,43 @@ order::Request whole_job(const Vehicle& vehicle, const Film& film) {
     return request;
 }
 
+/// Faults of one vehicle with several films, each once, with the films that have it.
+class FaultsOfFilms {
+public:
+    explicit FaultsOfFilms(std::size_t films) : films_(films) {}
+
+    void add(const Faults& faults, const std::string& film) {
+        for (const Fault& fault : faults) {
+            const auto same = std::find_if(found_.begin(), found_.end(), [&](const Found& f) {
+                return f.fault.place.line == fault.place.line && f.fault.panel == fault.panel &&
+                       f.fault.what == fault.what && f.fault.remedy == fault.remedy;
+            });
+            if (same == found_.end())
+                found_.push_back({fault, {film}});
+            else if (same->films.back() != film)
+                same->films.push_back(film);
+        }
+    }
+
+    Faults all() const {
+        Faults out;
+        for (Found found : found_) {
+            if (found.films.size() < films_)
+                found.fault.what += " (film " + read::listed(found.films, "and") + ")";
+            out.push_back(std::move(found.fault));
+        }
+        return out;
+    }
+
+private:
+    struct Found {
+        Fault fault;
+        std::vector<std::string> films;
+    };
+    std::size_t films_;
+    std::vector<Found> found_;
+};
+
 class Check {
 public:
     explicit Check(const Context& context) : context_(context), files_(context) {}
@@ -62,8 +101,7 @@ public:
         for (const std::string& operand : context_.arguments.operands)
             read(operand);
         for (const Vehicle& vehicle : vehicles_)
-            for (const Film& film : films_)
-                examine(vehicle, film);
+            examine(vehicle);
         const auto fault = write_standard_output(lines_);
         if (fault)
             files_.tell({*fault});
@@ -80,8 +118,10 @@ private:
             return;
         if (*kind == read::FileKind::vehicle)
             keep(files_.value_of(read::vehicle(text), text->name), vehicles_);
-        else
+        else if (*kind == read::FileKind::film)
             keep(files_.value_of(read::film(text), text->name), films_);
+        else
+            throw ProgramError("files of this kind are known and cannot be checked");
     }
 
     template <class T>
@@ -92,15 +132,17 @@ private:
         among.push_back(std::move(*value));
     }
 
-    void examine(const Vehicle& vehicle, const Film& film) {
-        Faults faults = order::examine(whole_job(vehicle, film));
-        const std::string with =
-            films_.size() > 1 ? "with film " + in_quotes(film.name) + ": " : "";
-        for (Fault& fault : faults)
-            fault.what.insert(0, with);
-        files_.tell(faults);
-        if (!stops(faults))
-            lines_ += vehicle.file + ": every panel can be cut from " + in_quotes(film.name) + "\n";
+    /// What the films have in common is told once.
+    void examine(const Vehicle& vehicle) {
+        FaultsOfFilms told(films_.size());
+        for (const Film& film : films_) {
+            const Faults faults = order::examine(whole_job(vehicle, film));
+            told.add(faults, film.name);
+            if (!stops(faults))
+                lines_ +=
+                    vehicle.file + ": every panel can be cut from " + in_quotes(film.name) + "\n";
+        }
+        files_.tell(told.all());
     }
 
     const Context& context_;

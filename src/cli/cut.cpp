@@ -8,6 +8,7 @@
 #include "cli/values.hpp"
 #include "model/error.hpp"
 #include "order/order.hpp"
+#include "read/quantities.hpp"
 #include "report/report.hpp"
 
 #include <spdlog/spdlog.h>
@@ -43,6 +44,9 @@ order::Request wishes_of(const Arguments& arguments) {
     request.leave = arguments.names(Opt::leave);
     request.split = arguments.value_or_initial(Opt::seams) == "auto";
     request.times = static_cast<int>(number(arguments, Opt::times));
+    if (const auto width = arguments.value(Opt::width))
+        if (const auto parsed = read::parse_length(*width, Unit::mm); parsed.value)
+            request.width = parsed.value->length.floor_um();
     request.effort = {static_cast<int>(number(arguments, Opt::effort)), threads_of(arguments),
                       static_cast<std::uint64_t>(number(arguments, Opt::seed))};
     return request;
@@ -120,7 +124,7 @@ int write(const std::vector<Target>& targets, const report::Sheet& sheet,
     std::optional<Fault> fault = write_files(files);
     if (!fault)
         for (const Output& file : files)
-            messages.say("wrote " + in_quotes(file.path));
+            messages.say("wrote " + file_in_quotes(file.path));
     if (!fault && printed)
         fault = write_standard_output(*printed);
     if (fault)

@@ -63,8 +63,8 @@ Fault not_found(const std::string& operand, Wanted wanted, const Files& files) {
     return {Severity::access,
             {},
             "",
-            "no file " + in_quotes(operand) + ", and no installed " + std::string(noun(wanted)) +
-                " of that name",
+            "no file " + file_in_quotes(operand) + ", and no installed " +
+                std::string(noun(wanted)) + " of that name",
             (hint.empty() ? "" : hint + " ") + "'pelt list' shows what is installed"};
 }
 

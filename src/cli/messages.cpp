@@ -89,7 +89,7 @@ void Messages::tell(const Faults& faults) const {
 
 void Messages::tell_unlisted(const std::string& file, std::size_t count) const {
     if (count > 0)
-        sink_(file + ": and " + std::to_string(count) + " more\n");
+        sink_(file + ": and " + std::to_string(count) + " more like these\n");
 }
 
 void Messages::say(std::string_view line) const {

@@ -1,42 +1,21 @@
 // SPDX-License-Identifier: MIT
 #include "cli/nearest.hpp"
 
+#include "read/suggest.hpp"
+
 #include <algorithm>
-#include <cstddef>
 #include <utility>
 
 namespace pelt::cli {
-namespace {
-
-// Optimal string alignment: the edit distance in which a swap of neighbours is one edit.
-// Reference: L. Boytsov, "Indexing methods for approximate dictionary searching", ACM JEA 16
-// (2011), section 2.
-std::size_t edits_between(std::string_view a, std::string_view b) {
-    std::vector<std::vector<std::size_t>> d(a.size() + 1, std::vector<std::size_t>(b.size() + 1));
-    for (std::size_t i = 0; i <= a.size(); ++i)
-        d[i][0] = i;
-    for (std::size_t j = 0; j <= b.size(); ++j)
-        d[0][j] = j;
-    for (std::size_t i = 1; i <= a.size(); ++i)
-        for (std::size_t j = 1; j <= b.size(); ++j) {
-            const std::size_t change = a[i - 1] == b[j - 1] ? 0 : 1;
-            d[i][j] = std::min({d[i - 1][j] + 1, d[i][j - 1] + 1, d[i - 1][j - 1] + change});
-            if (i > 1 && j > 1 && a[i - 1] == b[j - 2] && a[i - 2] == b[j - 1])
-                d[i][j] = std::min(d[i][j], d[i - 2][j - 2] + 1);
-        }
-    return d[a.size()][b.size()];
-}
-
-} // namespace
-
 std::vector<std::string> nearest(std::string_view typed, const std::vector<std::string>& words) {
     constexpr std::size_t longest_typed = 100;
     if (typed.size() > longest_typed)
         return {};
-    std::vector<std::pair<std::size_t, std::string>> near;
+    std::vector<std::pair<int, std::string>> near;
     for (const std::string& word : words) {
-        const std::size_t edits = edits_between(typed, word);
-        if (edits <= std::max<std::size_t>(1, word.size() / 3) && edits < word.size())
+        const int letters = static_cast<int>(word.size());
+        const int edits = read::letters_apart(typed, word);
+        if (edits <= std::max(1, letters / 3) && edits < letters)
             near.emplace_back(edits, word);
     }
     std::stable_sort(near.begin(), near.end(),

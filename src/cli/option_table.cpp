@@ -120,8 +120,7 @@ std::vector<OptionRow> film_options() {
          .group = Group::film,
          .line = "a roll of this width instead of the film's own",
          .text = "Plans on rolls of this width, 50 mm to 6 m, instead of the film's own: 1220, "
-                 "1.22 m, 48 in. A bare number is in millimetres.",
-         .works = false},
+                 "1.22 m, 48 in. A bare number is in millimetres."},
         later(Opt::turns, "turns", Kind::choice, "quarter|any", Group::film),
         later(Opt::stages, "stages", Kind::choice, "2|3|any", Group::film),
         later(Opt::table, "table", Kind::length, "LENGTH", Group::film),

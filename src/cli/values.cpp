@@ -2,6 +2,9 @@
 #include "cli/values.hpp"
 
 #include "cli/nearest.hpp"
+#include "model/utf8.hpp"
+#include "read/quantities.hpp"
+#include "read/suggest.hpp"
 
 #include <algorithm>
 #include <charconv>
@@ -29,14 +32,6 @@ std::vector<std::string> words_that_work(const OptionRow& option) {
     return words;
 }
 
-/// "'a'", "'a' or 'b'", "'a', 'b' or 'c'".
-std::string one_of(const std::vector<std::string>& words) {
-    std::string text;
-    for (std::size_t i = 0; i < words.size(); ++i)
-        text += (i == 0 ? "" : i + 1 == words.size() ? " or " : ", ") + in_quotes(words[i]);
-    return text;
-}
-
 std::optional<Complaint> about_choice(const OptionRow& option, const std::string& value) {
     const std::vector<std::string> words = words_that_work(option);
     if (std::find(words.begin(), words.end(), value) != words.end())
@@ -45,7 +40,7 @@ std::optional<Complaint> about_choice(const OptionRow& option, const std::string
                                          [&](const Choice& c) { return c.word == value; });
     const std::string what = spelled(option) + " " + in_quotes(value) +
                              (comes_later ? " is not known yet" : " is not known");
-    const std::string remedy = "it can be " + one_of(words);
+    const std::string remedy = "it can be " + read::listed(words);
     const std::string hint = comes_later ? "" : did_you_mean(nearest(value, words));
     return Complaint{what, hint.empty() ? remedy : hint + " " + remedy};
 }
@@ -56,6 +51,23 @@ std::optional<Complaint> about_count(const OptionRow& option, const std::string&
     return Complaint{spelled(option) + " " + in_quotes(value) + " is not a whole number from " +
                          std::to_string(option.least) + " to " + std::to_string(option.most),
                      "write it in plain digits"};
+}
+
+/// A bound in millimetres, as people say it.
+std::string bound(std::int64_t mm) {
+    return mm % 1000 == 0 ? std::to_string(mm / 1000) + " m" : std::to_string(mm) + " mm";
+}
+
+std::optional<Complaint> about_length(const OptionRow& option, const std::string& value) {
+    const auto parsed = read::parse_length(value, Unit::mm);
+    if (!parsed.value)
+        return Complaint{spelled(option) + " " + parsed.refusal.what, parsed.refusal.remedy};
+    const Length length = parsed.value->length;
+    if (length >= Length::from_mm(option.least) && length <= Length::from_mm(option.most))
+        return std::nullopt;
+    return Complaint{spelled(option) + " " + in_quotes(value) + " is not from " +
+                         bound(option.least) + " to " + bound(option.most),
+                     "a number without a unit is in millimetres"};
 }
 
 } // namespace
@@ -119,9 +131,10 @@ std::optional<Complaint> complaint_about(const OptionRow& option, const std::str
             return Complaint{spelled(option) + " " + in_quotes(value) + " has an empty name in it",
                              "write names with one comma between them"};
         return std::nullopt;
+    case Kind::length:
+        return about_length(option, value);
     case Kind::flag:
     case Kind::percent:
-    case Kind::length:
     case Kind::span:
     case Kind::file:
     case Kind::date:
@@ -131,21 +144,11 @@ std::optional<Complaint> complaint_about(const OptionRow& option, const std::str
 }
 
 std::string in_quotes(std::string_view text) {
-    constexpr std::size_t longest = 60;
-    constexpr std::string_view hex = "0123456789abcdef";
-    std::string out = "'";
-    std::size_t characters = 0;
-    for (const char c : text) {
-        const auto byte = static_cast<unsigned char>(c);
-        const bool continues = (byte & 0xC0U) == 0x80U;
-        if (!continues && characters++ == longest)
-            return out + "...'";
-        if (byte >= 0x20 && byte != 0x7F)
-            out += c;
-        else
-            out += std::string("\\x") + hex[byte >> 4U] + hex[byte & 15U];
-    }
-    return out + "'";
+    return printable(read::quoted(text));
+}
+
+std::string file_in_quotes(std::string_view path) {
+    return "'" + printable(path) + "'";
 }
 
 } // namespace pelt::cli

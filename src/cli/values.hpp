@@ -30,8 +30,10 @@ struct Complaint {
 };
 std::optional<Complaint> complaint_about(const OptionRow& option, const std::string& value);
 
-/// The text between single quotes, control characters written as \x1b so that no terminal obeys
-/// them, and cut after 60 characters.
+/// What the user typed, between single quotes: cut when it is long, and with nothing that a
+/// terminal would obey.
 std::string in_quotes(std::string_view text);
+/// The same for a path, which is never cut.
+std::string file_in_quotes(std::string_view path);
 
 } // namespace pelt::cli

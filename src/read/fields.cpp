@@ -19,8 +19,18 @@ std::vector<std::string> working_keys(In map) {
     return out;
 }
 
+/// A sentence of the table as a part of one.
+std::string as_clause(std::string_view sentence) {
+    std::string text(sentence.substr(0, sentence.find_last_not_of('.') + 1));
+    if (text.size() > 1 && text[0] >= 'A' && text[0] <= 'Z' && text[1] >= 'a')
+        text[0] = static_cast<char>(text[0] - 'A' + 'a');
+    return text;
+}
+
 /// "{want: ..., least: ...}": how a map of this sort is written.
 std::string pattern_of(In map) {
+    if (map == In::panel) // its first keys are shapes, of which it has one
+        return "{size: [..., ...], forward: ..., edges: ...}";
     constexpr std::size_t most = 3;
     std::string text;
     std::size_t shown = 0;
@@ -74,7 +84,7 @@ void Fields::check_keys() {
     for (const Key* key : keys_of(map_))
         if (key->required && node_->find(key->name) == nullptr)
             context_->fault(owner_, label_ + " has no '" + std::string(key->name) + "'",
-                            "add it; it is: " + std::string(key->text));
+                            "add it: " + as_clause(key->text));
 }
 
 void Fields::tell_unknown(const Entry& entry) {
@@ -92,7 +102,7 @@ void Fields::tell_unknown(const Entry& entry) {
     std::string remedy = home_of(written, map_);
     const std::vector<std::string> known = working_keys(map_);
     if (remedy.empty() || !nearest(written, known).empty())
-        remedy = did_you_mean(written, known, "its keys are");
+        remedy = did_you_mean(written, known, "its keys are", "and");
     context_->fault(entry.place, quoted(written) + " is not a key of " + std::string(name_of(map_)),
                     remedy);
 }

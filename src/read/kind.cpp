@@ -3,16 +3,33 @@
 
 #include "read/context.hpp"
 #include "read/quantities.hpp"
+#include "read/suggest.hpp"
 #include "read/yaml.hpp"
 
 #include <array>
 #include <string>
+#include <vector>
 
 namespace pelt::read {
 namespace {
 
 constexpr std::array<FileKind, 5> kinds{FileKind::vehicle, FileKind::film, FileKind::stock,
                                         FileKind::shop, FileKind::jobs};
+
+/// A slip in the word itself is likelier than a file of no kind.
+void tell_no_kind(const Node& root, Context& context) {
+    const std::vector<std::string> words{"vehicle", "film"};
+    for (const Entry& entry : root.entries)
+        if (const std::string near = nearest(entry.key, words); !near.empty()) {
+            context.fault(entry.place,
+                          "the file names neither a vehicle nor a film, but has " +
+                              quoted(entry.key),
+                          "did you mean " + quoted(near) + "?");
+            return;
+        }
+    context.fault(root.place, "the file names neither a vehicle nor a film",
+                  "begin it with 'vehicle: NAME' or 'film: NAME'");
+}
 
 std::optional<FileKind> told_kind(const Node& root, Context& context) {
     std::optional<FileKind> found;
@@ -35,8 +52,7 @@ std::optional<FileKind> told_kind(const Node& root, Context& context) {
         found = kind;
     }
     if (!found && root.kind != Node::Kind::refused)
-        context.fault(root.place, "the file names neither a vehicle nor a film",
-                      "begin it with 'vehicle: NAME' or 'film: NAME'");
+        tell_no_kind(root, context);
     return found;
 }
 
@@ -65,11 +81,14 @@ bool works(FileKind kind) {
 Reading<FileKind> kind_of(std::shared_ptr<const Source> source) {
     Reading<FileKind> out;
     Context context;
+    Context unheard;
     Faults faults;
     std::optional<Node> root = parse(source, faults);
-    if (root)
+    if (root && !stops(faults))
         out.value = told_kind(*root, context);
-    else
+    else if (root) // whoever reads the file tells its faults; without a kind nobody does
+        out.value = told_kind(*root, unheard);
+    if (!out.value && stops(faults))
         context.add(std::move(faults));
     std::move(context).finish(out.faults, out.unlisted);
     return out;

@@ -80,14 +80,14 @@ std::string listed(const std::vector<std::string>& words, std::string_view last_
 }
 
 std::string did_you_mean(std::string_view word, const std::vector<std::string>& known,
-                         std::string_view lead) {
+                         std::string_view lead, std::string_view last_joint) {
     if (const std::string near = nearest(word, known); !near.empty())
         return "did you mean " + quoted(near) + "?";
     constexpr std::size_t most = 8;
     if (known.empty())
         return {};
     if (known.size() <= most)
-        return std::string(lead) + " " + listed(known);
+        return std::string(lead) + " " + listed(known, last_joint);
     std::string text(lead);
     for (std::size_t i = 0; i < most; ++i)
         text += (i > 0 ? ", " : " ") + quoted(known[i]);

@@ -100,5 +100,5 @@ TEST_CASE("faults that are not listed are counted") {
     heard.messages({}).tell_unlisted("van.yaml", 0);
     CHECK(heard.text == "");
     heard.messages({.quiet = true, .verbose = 0}).tell_unlisted("van.yaml", 20);
-    CHECK(heard.text == "van.yaml: and 20 more\n");
+    CHECK(heard.text == "van.yaml: and 20 more like these\n");
 }
