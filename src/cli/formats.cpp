@@ -2,7 +2,9 @@
 #include "cli/formats.hpp"
 
 #include "cli/complaints.hpp"
+#include "cli/context.hpp"
 #include "cli/output.hpp"
+#include "cli/statuses.hpp"
 #include "cli/values.hpp"
 #include "model/error.hpp"
 
@@ -77,6 +79,16 @@ std::optional<Format> format_of_file(const std::string& path,
     return std::nullopt;
 }
 
+bool asks_for_csv(const Arguments& arguments) {
+    const auto outs = arguments.values.find(Opt::out);
+    const bool file = outs != arguments.values.end() &&
+                      std::any_of(outs->second.begin(), outs->second.end(), [](const auto& path) {
+                          const FormatRow* row = row_for_ending(path);
+                          return row != nullptr && row->format == Format::csv;
+                      });
+    return file || arguments.value(Opt::format) == "csv";
+}
+
 /// A --format that no output follows is a wish that would be forgotten in silence.
 bool is_followed(Format asked, const std::vector<Target>& targets) {
     return std::any_of(targets.begin(), targets.end(), [&](const Target& t) {
@@ -96,6 +108,8 @@ std::string_view name_of(Format format) {
 std::vector<Target> targets_of(const Arguments& arguments, Faults& faults) {
     const std::optional<std::string> asked = arguments.value(Opt::format);
     const Format printed = format_named(arguments.value_or_initial(Opt::format));
+    if (arguments.count(Opt::summary) > 0 && !asks_for_csv(arguments))
+        faults.push_back(usage("--summary goes with CSV only", "add '--format csv'"));
     const auto outs = arguments.values.find(Opt::out);
     if (outs == arguments.values.end())
         return {{"-", printed}};
@@ -118,6 +132,32 @@ std::vector<Target> targets_of(const Arguments& arguments, Faults& faults) {
             if (const auto fault = cannot_write(target.path))
                 faults.push_back(*fault);
     return targets;
+}
+
+Unit unit_of(const Arguments& arguments) {
+    const auto unit = unit_named(arguments.value_or_initial(Opt::units));
+    if (!unit)
+        throw ProgramError("a unit that --units takes has no name");
+    return *unit;
+}
+
+int write_results(const std::vector<Target>& targets,
+                  const std::function<std::string(const Target&)>& render,
+                  const Messages& messages) {
+    std::vector<Output> files;
+    std::optional<std::string> printed;
+    for (const Target& target : targets)
+        if (target.is_standard_output())
+            printed = render(target);
+        else
+            files.push_back({target.path, render(target)});
+    if (const auto fault = write_files(files)) {
+        messages.tell(*fault);
+        return status_of({*fault});
+    }
+    for (const Output& file : files)
+        messages.say("wrote " + file_in_quotes(file.path));
+    return printed ? print(*printed, messages) : status::done;
 }
 
 } // namespace pelt::cli

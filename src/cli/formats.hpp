@@ -2,9 +2,12 @@
 // Which format goes where. Inside cli/ only.
 #pragma once
 
+#include "cli/messages.hpp"
 #include "cli/parse.hpp"
 #include "model/fault.hpp"
+#include "model/length.hpp"
 
+#include <functional>
 #include <string>
 #include <string_view>
 #include <vector>
@@ -26,5 +29,14 @@ struct Target {
 std::vector<Target> targets_of(const Arguments& arguments, Faults& faults);
 
 std::string_view name_of(Format format);
+
+/// What `--units` asks for.
+Unit unit_of(const Arguments& arguments);
+
+/// Renders everything, then writes the files and at last standard output, which may be a pipe that
+/// closes early. Tells what was written and what could not be. An exit status.
+int write_results(const std::vector<Target>& targets,
+                  const std::function<std::string(const Target&)>& render,
+                  const Messages& messages);
 
 } // namespace pelt::cli

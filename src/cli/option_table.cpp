@@ -188,20 +188,16 @@ std::vector<OptionRow> output_options() {
         {.id = Opt::format,
          .name = "format",
          .kind = Kind::choice,
-         .choices = {{"table"},
-                     {"csv"},
-                     {"json"},
-                     {"markdown"},
-                     {"svg"},
-                     {"pdf", false}},
-         .initial = "json",
+         .choices = {{"table"}, {"csv"}, {"json"}, {"markdown"}, {"svg"}, {"pdf", false}},
+         .initial = "table",
          .commands = selecting(),
          .group = Group::output,
          .line = "what to print",
          .text =
              "The format of what goes to standard output. JSON and CSV are for programs: always "
              "in millimetres, and their keys and columns keep their meaning. The others are for "
-             "people and may change."},
+             "people and may change: table is the cut sheet in 80 columns, markdown the same for "
+             "a page of text, svg a drawing of every roll."},
         {.id = Opt::out,
          .name = "out",
          .letter = 'o',
@@ -223,9 +219,15 @@ std::vector<OptionRow> output_options() {
          .group = Group::output,
          .line = "unit of lengths for people",
          .text = "The unit of lengths in formats for people. CSV and JSON are always in "
-                 "millimetres.",
-         .works = false},
-        later(Opt::summary, "summary", Kind::flag, "", Group::output),
+                 "millimetres."},
+        {.id = Opt::summary,
+         .name = "summary",
+         .commands = {Command::cut},
+         .group = Group::output,
+         .line = "CSV with one row for the whole run",
+         .text = "With --format csv: a heading and one row for the whole run, in place of a row a "
+                 "piece; for tables of many runs.",
+         .repeats = true},
         later(Opt::date, "date", Kind::date, "DATE", Group::output),
     };
 }

@@ -57,9 +57,9 @@ void ProgressLine::erase() {
     shown_ = false;
 }
 
-std::size_t terminal_columns() {
+std::size_t terminal_columns(int descriptor) {
     struct winsize size {};
-    const bool known = ::ioctl(STDERR_FILENO, TIOCGWINSZ, &size) == 0 && size.ws_col > 20;
+    const bool known = ::ioctl(descriptor, TIOCGWINSZ, &size) == 0 && size.ws_col > 20;
     return known ? size.ws_col : 80;
 }
 

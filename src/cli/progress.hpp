@@ -31,7 +31,7 @@ private:
     bool shown_ = false;
 };
 
-/// The width of the terminal on standard error; 80 where it does not say.
-std::size_t terminal_columns();
+/// The width of the terminal behind a descriptor; 80 where it does not say.
+std::size_t terminal_columns(int descriptor);
 
 } // namespace pelt::cli

@@ -67,6 +67,49 @@ TEST_CASE("a job prints one JSON document and nothing else") {
     CHECK(nlohmann::json::parse(result.output).at("schema") == "pelt.cut/1");
 }
 
+TEST_CASE("every format goes to standard output alone, and ends with a newline") {
+    const Program pelt;
+    for (const char* format : {"table", "csv", "json", "markdown", "svg"}) {
+        CAPTURE(format);
+        const auto result = pelt({"cut", "van.yaml", "film.yaml", "--format", format});
+        CHECK(result.status == 0);
+        CHECK(result.errors == "");
+        REQUIRE(result.output != "");
+        CHECK(result.output.back() == '\n');
+        CHECK_FALSE(has_escape(result.output));
+    }
+}
+
+TEST_CASE("a file holds the format that its ending says") {
+    const Program pelt;
+    const std::map<std::string, std::string> endings{
+        {"txt", "table"}, {"csv", "csv"}, {"json", "json"}, {"md", "markdown"}, {"svg", "svg"}};
+    for (const auto& [ending, format] : endings) {
+        CAPTURE(ending);
+        const std::string name = "sheet." + ending;
+        CHECK(pelt({"cut", "van.yaml", "film.yaml", "-q", "-o", name}).status == 0);
+        CHECK(pelt.file(name) == pelt({"cut", "van.yaml", "film.yaml", "--format", format}).output);
+    }
+}
+
+TEST_CASE("CSV and JSON are in millimetres whatever the units, other formats follow them") {
+    const Program pelt;
+    for (const char* format : {"csv", "json"})
+        CHECK(pelt({"cut", "van.yaml", "film.yaml", "--format", format, "--units", "in"}).output ==
+              pelt({"cut", "van.yaml", "film.yaml", "--format", format}).output);
+    CHECK(pelt({"cut", "van.yaml", "film.yaml", "--units", "in"}).output !=
+          pelt({"cut", "van.yaml", "film.yaml"}).output);
+}
+
+TEST_CASE("a table is no wider than its terminal, and 80 columns elsewhere") {
+    const Program pelt;
+    const std::string table = pelt({"cut", "van.yaml", "film.yaml"}).output;
+    // A pseudo-terminal that nobody gave a size has none, so 80 columns hold there too.
+    std::string shown = pelt.in_terminal({"cut", "van.yaml", "film.yaml"}).output;
+    shown.erase(std::remove(shown.begin(), shown.end(), '\r'), shown.end());
+    CHECK(shown == table);
+}
+
 TEST_CASE("a file that is missing is named, status 4") {
     const auto result = Program()({"cut", "./none.yaml", "film.yaml"});
     CHECK(result.status == 4);

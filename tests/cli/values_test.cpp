@@ -42,7 +42,8 @@ TEST_CASE("names stand between commas, blanks around them do not count") {
 
 TEST_CASE("quoted text holds nothing that a terminal would obey") {
     CHECK(in_quotes("roof") == "'roof'");
-    CHECK(in_quotes("\x1b[31m\n\x7f") == "'?[31m?" "?'");
+    CHECK(in_quotes("\x1b[31m\n\x7f") == "'?[31m?"
+                                         "?'");
     CHECK(file_in_quotes("a\rb") == "'a?b'");
     CHECK(in_quotes("Türgriff") == "'Türgriff'");
 }

@@ -1,0 +1,96 @@
+// SPDX-License-Identifier: MIT
+#include "cli/request.hpp"
+
+#include "cli/search_watch.hpp"
+#include "cli/values.hpp"
+#include "model/error.hpp"
+#include "read/quantities.hpp"
+
+#include <spdlog/spdlog.h>
+#include <unistd.h>
+
+#include <algorithm>
+#include <thread>
+#include <utility>
+
+namespace pelt::cli {
+namespace {
+
+std::int64_t number(const Arguments& arguments, Opt option) {
+    const OptionRow& row = row_of(option);
+    const auto value = whole_number(arguments.value_or_initial(option), row.least, row.most);
+    if (!value)
+        throw ProgramError(spelled(row) + " has no number");
+    return *value;
+}
+
+int threads_of(const Arguments& arguments) {
+    if (arguments.count(Opt::threads) > 0)
+        return static_cast<int>(number(arguments, Opt::threads));
+    return static_cast<int>(std::clamp(std::thread::hardware_concurrency(), 1U, 256U));
+}
+
+ProgressLine progress_line(const Context& context) {
+    const bool shows = context.world.errors_are_terminal && !context.messages.loudness().quiet;
+    return {shows ? ProgressLine::Sink(to_standard_error) : ProgressLine::Sink{},
+            terminal_columns(STDERR_FILENO)};
+}
+
+std::string text_of(SearchWatch::StoppedBy stopped) {
+    switch (stopped) {
+    case SearchWatch::StoppedBy::time:
+        return "time";
+    case SearchWatch::StoppedBy::interrupt:
+        return "Ctrl-C";
+    case SearchWatch::StoppedBy::nothing:
+        return "";
+    }
+    return "";
+}
+
+Fault stop_warning(const std::string& stopped_by) {
+    return {Severity::warning,
+            {},
+            "",
+            "the search was stopped by " + stopped_by +
+                "; this is the best layout so far, checked like any other",
+            "another run may give a shorter one"};
+}
+
+} // namespace
+
+order::Request wishes_of(const Arguments& arguments) {
+    order::Request request;
+    request.by =
+        arguments.value_or_initial(Opt::by) == "contour" ? CutBy::contour : CutBy::straight;
+    request.selection = {arguments.names(Opt::only), arguments.names(Opt::without),
+                         arguments.names(Opt::with)};
+    request.leave = arguments.names(Opt::leave);
+    request.split = arguments.value_or_initial(Opt::seams) == "auto";
+    request.times = static_cast<int>(number(arguments, Opt::times));
+    if (const auto width = arguments.value(Opt::width))
+        if (const auto parsed = read::parse_length(*width, Unit::mm); parsed.value)
+            request.width = parsed.value->length.floor_um();
+    request.effort = {static_cast<int>(number(arguments, Opt::effort)), threads_of(arguments),
+                      static_cast<std::uint64_t>(number(arguments, Opt::seed))};
+    return request;
+}
+
+Searched search(order::Request request, const Context& context) {
+    const auto time = context.arguments.value(Opt::time);
+    SearchWatch watch(time ? seconds(*time) : std::nullopt, progress_line(context));
+    request.watch = [&](const nest::Progress& progress) { return watch.go_on(progress); };
+    spdlog::debug("planning {} vehicle(s) with {} thread(s)", request.vehicles.size(),
+                  request.effort.threads);
+    Searched out;
+    out.outcome = order::run(std::move(request));
+    watch.finish();
+    out.interrupted = watch.interrupted();
+    if (out.outcome.plan && out.outcome.plan->layout().stopped) {
+        out.stopped_by = text_of(watch.stopped_by());
+        out.outcome.faults.push_back(stop_warning(out.stopped_by));
+    }
+    return out;
+}
+
+} // namespace pelt::cli

@@ -1,0 +1,25 @@
+// SPDX-License-Identifier: MIT
+// From the command line to a request, and the request carried out. Inside cli/ only.
+#pragma once
+
+#include "cli/context.hpp"
+#include "order/order.hpp"
+
+#include <string>
+
+namespace pelt::cli {
+
+/// The wishes of the command line, without the files.
+order::Request wishes_of(const Arguments& arguments);
+
+struct Searched {
+    order::Outcome outcome;
+    std::string stopped_by;   ///< "time", "Ctrl-C"; empty: the search ended by itself
+    bool interrupted = false; ///< by Ctrl-C, also where that came too late to stop anything
+};
+
+/// Plans one job, showing how far it is, until its end, the end of `--time`, or Ctrl-C. A search
+/// that was stopped has a warning among its faults.
+Searched search(order::Request request, const Context& context);
+
+} // namespace pelt::cli
