@@ -47,13 +47,25 @@ std::string name_of_left_out(const Job& job, const LeftOut& left) {
                  : panel_label(job, left.vehicle, left.panel, left.side);
 }
 
+/// Extras are named by the word that includes them, everything else by itself.
 std::vector<std::string> not_included(const Job& job) {
-    std::vector<std::string> names;
-    for (const LeftOut& left : job.left_out)
-        add_once(names, name_of_left_out(job, left));
-    if (names.empty())
-        return {};
-    return {"Not included: " + listed(names) + "."};
+    std::vector<std::string> panels;
+    std::vector<std::string> extras;
+    for (const LeftOut& left : job.left_out) {
+        const std::string& extra = job.vehicles.at(static_cast<std::size_t>(left.vehicle))
+                                       .panels.at(static_cast<std::size_t>(left.panel))
+                                       .extra;
+        if (extra.empty())
+            add_once(panels, name_of_left_out(job, left));
+        else
+            add_once(extras, extra);
+    }
+    std::vector<std::string> out;
+    if (!panels.empty())
+        out.push_back("Not included: " + listed(panels) + ".");
+    if (!extras.empty())
+        out.push_back("Extras not included: " + listed(extras) + ".");
+    return out;
 }
 
 std::string gripping(const Film& film, CutBy by, const Measures& measures) {

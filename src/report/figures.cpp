@@ -125,7 +125,7 @@ std::vector<std::string> length_figures(const Sheet& sheet, const Measures& meas
     if (fresh > 0 && bound.length > 0) {
         std::string text = "No layout can be shorter than " +
                            measures.film(bound.length, Rounding::down) +
-                           (bound.argument.empty() ? "" : " (by " + bound.argument + ")");
+                           (bound.argument.empty() ? "" : " (" + bound.argument + ")");
         text += fresh <= bound.length
                     ? ": this one is the shortest possible"
                     : "; this one is " + percent(fresh - bound.length, bound.length) + " over that";

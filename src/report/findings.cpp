@@ -42,10 +42,30 @@ std::vector<Finding> over_the_stretch_limit(const Sheet& sheet) {
     return out;
 }
 
+bool has_panel(const Job& job, const std::string& name) {
+    return std::any_of(job.vehicles.begin(), job.vehicles.end(), [&](const Vehicle& v) {
+        return std::any_of(v.panels.begin(), v.panels.end(),
+                           [&](const Panel& panel) { return panel.name == name; });
+    });
+}
+
+/// False for a panel that was left out: what is wrong with it is not this sheet's business.
+bool is_of_this_job(const Sheet& sheet, const std::string& panel) {
+    const Job& job = sheet.plan.job();
+    const auto panels = panels_cut(sheet.plan);
+    return !has_panel(job, panel) ||
+           std::any_of(panels.begin(), panels.end(), [&](const auto& entry) {
+               const auto& [vehicle, index] = entry.first;
+               return job.vehicles.at(static_cast<std::size_t>(vehicle))
+                          .panels.at(static_cast<std::size_t>(index))
+                          .name == panel;
+           });
+}
+
 std::vector<Finding> warnings_of(const Sheet& sheet) {
     std::vector<Finding> out;
     for (const Fault& fault : sheet.warnings)
-        if (fault.severity == Severity::warning)
+        if (fault.severity == Severity::warning && is_of_this_job(sheet, fault.panel))
             out.push_back({fault.panel,
                            fault.remedy.empty() ? fault.what : fault.what + "; " + fault.remedy});
     return out;

@@ -21,20 +21,34 @@ struct Word {
     int place; ///< within the step, front to rear
 };
 
-// The first word that a name holds decides: a door handle is a handle, a roof spoiler a spoiler.
-constexpr std::array<Word, 23> words{
-    {{"jamb", Step::jambs, 0},         {"handle", Step::small_parts, 2},
-     {"mirror", Step::small_parts, 1}, {"flap", Step::small_parts, 3},
-     {"cap", Step::small_parts, 4},    {"bumper", Step::bumpers, 0},
-     {"spoiler", Step::rear, 2},       {"rear wing", Step::rear, 2},
-     {"tailgate", Step::rear, 1},      {"trunk", Step::rear, 1},
-     {"lid", Step::rear, 1},           {"hood", Step::hood, 0},
-     {"roof", Step::top, 0},           {"pillar", Step::top, 1},
-     {"fender", Step::sides, 0},       {"front door", Step::sides, 1},
-     {"sliding door", Step::sides, 2}, {"rear door", Step::sides, 2},
-     {"door", Step::sides, 2},         {"quarter", Step::sides, 3},
-     {"side", Step::sides, 4},         {"sill", Step::sides, 5},
-     {"cowl", Step::small_parts, 0}}};
+// The first of these that a name holds decides: a door handle is a handle, a roof spoiler a
+// spoiler.
+constexpr auto words = std::to_array<Word>({
+    {"jamb", Step::jambs, 0},         {"shut face", Step::jambs, 0},
+    {"aperture", Step::jambs, 0},     {"inside", Step::jambs, 1},
+    {"bed wall", Step::jambs, 1},     {"handle", Step::small_parts, 2},
+    {"mirror", Step::small_parts, 1}, {"flap", Step::small_parts, 3},
+    {"cover", Step::small_parts, 4},  {"trim", Step::small_parts, 4},
+    {"flare", Step::small_parts, 4},  {"ring", Step::small_parts, 4},
+    {"bumper", Step::bumpers, 0},     {"valance", Step::bumpers, 1},
+    {"diffuser", Step::bumpers, 1},   {"grille", Step::bumpers, 1},
+    {"front lip", Step::bumpers, 1},  {"belly pan", Step::bumpers, 1},
+    {"spoiler", Step::rear, 2},       {"wing", Step::rear, 2},
+    {"tailgate", Step::rear, 0},      {"trunk", Step::rear, 0},
+    {"lid", Step::rear, 0},           {"loading", Step::rear, 1},
+    {"rear wall", Step::rear, 0},     {"tail", Step::rear, 1},
+    {"seat", Step::rear, 0},          {"hood", Step::hood, 0},
+    {"headlamp", Step::hood, 1},      {"front mudguard", Step::hood, 2},
+    {"tank", Step::top, 0},           {"rail", Step::top, 1},
+    {"gutter", Step::top, 1},         {"pillar", Step::top, 1},
+    {"roof", Step::top, 0},           {"fender", Step::sides, 0},
+    {"front door", Step::sides, 1},   {"cab door", Step::sides, 1},
+    {"door", Step::sides, 2},         {"quarter", Step::sides, 3},
+    {"corner", Step::sides, 3},       {"side", Step::sides, 4},
+    {"sill", Step::sides, 5},         {"board", Step::sides, 5},
+    {"skirt", Step::sides, 5},        {"front", Step::hood, 3},
+    {"rear", Step::rear, 3},
+});
 
 const Word* word_in(std::string text) {
     std::transform(text.begin(), text.end(), text.begin(),
@@ -51,10 +65,10 @@ struct Place {
 };
 
 Place place_of(const Panel& panel) {
-    const Word* word = word_in(panel.name);
-    if (word == nullptr)
-        word = word_in(panel.group);
-    return word == nullptr ? Place{} : Place{word->step, word->place};
+    for (const std::string& text : {panel.extra, panel.name, panel.group})
+        if (const Word* word = word_in(text))
+            return {word->step, word->place};
+    return {};
 }
 
 int side_rank(Side side) {

@@ -3,8 +3,8 @@
 //   door jambs; then from the top down and from the middle out: roof and pillars, hood, rear lids
 //   and spoilers; the left side from front to rear, the right side; what has no known name;
 //   bumpers; small parts last.
-// A panel is known by the words of its name, else of its group; within one step the order of the
-// vehicle file holds, so moving a panel in the file, or giving it a group, moves it in the list.
+// A panel is known by the words of its name (an extra by its own), else of its group; among equals
+// the order of the vehicle file holds, so moving a panel in the file moves it in the list.
 // Of one panel inlays come first, then the parts, each after those that it laps over.
 #pragma once
 

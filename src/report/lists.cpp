@@ -7,6 +7,8 @@
 #include "report/laying.hpp"
 #include "report/words.hpp"
 
+#include <algorithm>
+
 namespace pelt::report {
 namespace {
 
@@ -57,16 +59,24 @@ std::string freed_text(const CutStep& step, const Measures& measures) {
     return listed(texts);
 }
 
-std::string divided_text(const CutStep& step) {
+std::string divided_text(const CutStep& step, const Measures& measures) {
     switch (step.of) {
     case CutStep::Divides::roll:
-        return "the roll";
+        return step.across ? "the roll at " + measures.size(step.running) : "the roll";
     case CutStep::Divides::strip:
         return "strip with " + number_runs(step.divides);
     case CutStep::Divides::part:
         return "part with " + number_runs(step.divides);
     }
     return "";
+}
+
+bool any_estimate(const Sheet& sheet) {
+    const Job& job = sheet.plan.job();
+    const std::vector<PlacedPiece> pieces = pieces_by_number(sheet.plan);
+    return std::any_of(pieces.begin(), pieces.end(), [&](const PlacedPiece& p) {
+        return stretch_of(job, p.id).is == StretchAsked::Is::estimate;
+    });
 }
 
 } // namespace
@@ -92,16 +102,25 @@ Table laying_table(const Sheet& sheet, const Measures& measures) {
 
 Table cuts_table(const Sheet& sheet, std::size_t used_roll, const Measures& measures) {
     Table table;
-    table.columns = {{"cut", Align::right, false},     {"how", Align::left, true},
-                     {"ruler", Align::right, false},   {"from", Align::left, true},
-                     {"running", Align::right, false}, {"divides", Align::left, true},
-                     {"comes free", Align::left, true}};
+    table.columns = {{"cut", Align::right, false},   {"how", Align::left, true},
+                     {"ruler", Align::right, false}, {"from", Align::left, true},
+                     {"divides", Align::left, true}, {"comes free", Align::left, true}};
     for (const CutStep& step : cut_steps(sheet.plan, pieces_by_number(sheet.plan), used_roll))
         table.rows.push_back({std::to_string(step.number),
                               step.across ? "cut across" : "slit along", measures.size(step.ruler),
-                              from_text(step.from), step.across ? measures.size(step.running) : "",
-                              divided_text(step), freed_text(step, measures)});
+                              from_text(step.from), divided_text(step, measures),
+                              freed_text(step, measures)});
     return table;
+}
+
+std::string stretch_note(const Sheet& sheet) {
+    const std::optional<double> limit = sheet.plan.job().film.stretch_panel_percent;
+    std::string text = limit
+                           ? "Stretch: what the panel asks; the film gives " + percent(*limit) + "."
+                           : "Stretch: what the panel asks; what the film gives is not known.";
+    if (any_estimate(sheet))
+        text += " About: an estimate, right within a tenth of the figure.";
+    return text;
 }
 
 Table pieces_table(const Sheet& sheet, const Measures& measures) {

@@ -6,6 +6,7 @@
 #include "report/report.hpp"
 
 #include <cstddef>
+#include <string>
 
 namespace pelt::report {
 
@@ -15,5 +16,7 @@ Table laying_table(const Sheet& sheet, const Measures& measures);
 Table cuts_table(const Sheet& sheet, std::size_t used_roll, const Measures& measures);
 /// By number: where each piece lies, how it is turned, what it asks of the film.
 Table pieces_table(const Sheet& sheet, const Measures& measures);
+/// How to read the stretch in that table.
+std::string stretch_note(const Sheet& sheet);
 
 } // namespace pelt::report

@@ -40,6 +40,7 @@ public:
         cuts();
         add(Heading{"PIECES BY NUMBER"});
         add(pieces_table(sheet_, measures_));
+        line(stretch_note(sheet_));
         figures();
         add(Heading{"CAUTIONS"});
         add(Items{"-", cautions(sheet_, measures_)});
@@ -96,7 +97,7 @@ private:
             add(cuts_table(sheet_, roll, measures_));
         }
         line("Set the ruler from the edge named, of the film in hand. The cut end is its end "
-             "towards the free end; running counts from the roll's own free end.");
+             "towards the free end. Places on the roll count from the roll's own free end.");
     }
 
     void figures() {

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "report/text_table.hpp"
 
+#include "model/error.hpp"
 #include "model/utf8.hpp"
 
 #include <algorithm>
@@ -179,6 +180,12 @@ std::size_t bytes_that_fit(const std::string& word, int width) {
     return bytes;
 }
 
+void check(const Table& table) {
+    for (const auto& row : table.rows)
+        if (row.size() != table.columns.size())
+            throw ProgramError("a table's row has not as many cells as the table has columns");
+}
+
 std::string pipe_row(const std::vector<std::string>& cells) {
     std::string line = "|";
     for (const std::string& cell : cells) {
@@ -216,6 +223,7 @@ std::vector<std::string> wrapped_lines(const std::string& text, int width) {
 }
 
 std::string table_text(const Table& table, int width) {
+    check(table);
     const std::vector<int> widths = fitted_widths(table, width);
     std::vector<std::string> heads;
     std::vector<std::string> rules;
@@ -230,6 +238,7 @@ std::string table_text(const Table& table, int width) {
 }
 
 std::string table_markdown(const Table& table) {
+    check(table);
     std::vector<std::string> heads;
     std::string rule = "|";
     for (const Column& column : table.columns) {

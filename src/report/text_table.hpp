@@ -18,7 +18,7 @@ struct Column {
 
 struct Table {
     std::vector<Column> columns;
-    std::vector<std::vector<std::string>> rows; ///< as many cells as columns
+    std::vector<std::vector<std::string>> rows; ///< as many cells as columns, else a ProgramError
 };
 
 /// Words of `text` in lines of at most `width` columns; a longer word is broken.
