@@ -115,7 +115,7 @@ std::vector<std::string> assumptions(const Sheet& sheet, const Measures& measure
         out.insert(out.end(), some.begin(), some.end());
     out.push_back(gripping(job.film, job.by, measures));
     out.push_back("Roll edge not used: " + measures.size_with_unit(job.film.trim) +
-                  " on either side. Film lies " + direction_text(job.film.direction) + ".");
+                  " on either side. " + direction_text(job.film.direction));
     out.push_back(sizes(measures));
     for (const std::string& text : converted(job, measures))
         out.push_back(text);

@@ -101,9 +101,11 @@ std::vector<std::string> about_the_order(const Sheet& sheet, const Measures& mea
 
 std::vector<std::string> how_the_film_lies(const Sheet& sheet, const Measures& measures) {
     const Plan& plan = sheet.plan;
+    const bool has_arrow = plan.job().film.direction != Direction::any;
     std::vector<std::string> out{
-        "Face up, the free end on your left, the film arrow pointing right: away from the free "
-        "end. The near edge is the one in front of you."};
+        std::string("Face up, the free end on your left") +
+        (has_arrow ? ", the film arrow pointing right: away from the free end" : "") +
+        ". The near edge is the one in front of you."};
     for (std::size_t i = 0; i < plan.layout().rolls.size(); ++i) {
         const UsedRoll& used = plan.layout().rolls[i];
         const std::vector<std::string> cuts =

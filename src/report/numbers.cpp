@@ -36,17 +36,24 @@ std::string Measures::size_unit() const {
     return std::string(metric() ? name_of(unit_) : "in");
 }
 
-std::string Measures::sizes_in_words() const {
+std::string Measures::size_unit_in_words() const {
     switch (unit_) {
     case Unit::mm:
-        return "millimetres, rounded up to whole ones";
+        return "millimetres";
     case Unit::cm:
-        return "centimetres, rounded up to whole millimetres";
+        return "centimetres";
     case Unit::m:
-        return "metres, rounded up to whole millimetres";
+        return "metres";
     default:
-        return "inches, rounded up to eighths";
+        return "inches";
     }
+}
+
+std::string Measures::sizes_in_words() const {
+    return size_unit_in_words() + ", rounded up to " +
+           (!metric()           ? "eighths"
+            : unit_ == Unit::mm ? "whole ones"
+                                : "whole millimetres");
 }
 
 std::string Measures::size(Um um, Rounding rounding) const {
@@ -70,6 +77,9 @@ std::string Measures::film_unit() const {
 }
 
 std::string Measures::film(Length length, Rounding rounding) const {
+    if (unit_ == Unit::in)
+        return size_with_unit(rounding == Rounding::up ? length.ceil_um() : length.floor_um(),
+                              rounding);
     const int places = metric() ? 3 : 2;
     const Unit unit = metric() ? Unit::m : unit_;
     const Int128 scaled = Int128{length.pm()} * (metric() ? 1000 : 100);

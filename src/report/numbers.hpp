@@ -20,7 +20,7 @@ enum class Rounding { up, down };
 
 /// Lengths and areas in one system of units. Sizes are in the unit itself for mm (whole), cm (0.1)
 /// and m (0.001), in eighths of an inch for in, ft and yd, as the tape has them. Lengths of film
-/// are in m (0.001) for the metric units, in inches, feet or yards (0.01) for the others.
+/// are in m (0.001) for the metric units, in inches (eighths), feet or yards (0.01) for the others.
 class Measures {
 public:
     explicit Measures(Unit unit) : unit_(unit) {}
@@ -29,6 +29,7 @@ public:
     Um size_step() const;
     /// "mm", "cm", "m" or "in".
     std::string size_unit() const;
+    std::string size_unit_in_words() const;
     /// "millimetres, rounded up to whole ones": how sizes are given, in words.
     std::string sizes_in_words() const;
     /// Number alone: "1480", "148.0", "1.480", "58 3/8".

@@ -35,7 +35,7 @@ struct LegendRow {
 };
 
 std::vector<LegendRow> legend_of(CutBy by) {
-    std::vector<LegendRow> rows{{"blank", "as cut from the roll, margins included"},
+    std::vector<LegendRow> rows{{"blank", "as cut from the roll"},
                                 {"wrapped", "stays on the vehicle"},
                                 {"left-over", "left over"},
                                 {"roll-edge", "roll edge not used"}};
@@ -80,6 +80,8 @@ private:
         width_ = std::max(width_, 2 * page_margin + text_width_em(text) * size * 1.1);
     }
 
+    bool has_arrow() const { return sheet_.plan.job().film.direction != Direction::any; }
+
     void titles() {
         const Job& job = sheet_.plan.job();
         y_ = page_margin / 2;
@@ -87,7 +89,8 @@ private:
                  vehicles_of(job) + (is_demonstration(job) ? " · DEMONSTRATION" : ""));
         put_left("note", note_size,
                  "Film: " + job.film.name + " · " + by_text(job.by) +
-                     " · face up, free end on the left, film arrow to the right");
+                     " · face up, free end on the left" +
+                     (has_arrow() ? ", film arrow to the right" : ""));
         const std::string code = check_code_of(sheet_);
         put_left("note", note_size,
                  "Files: " + (code.empty() ? std::string("____________") : code) + " · sizes in " +

@@ -17,13 +17,16 @@ struct PieceLabel {
     double forward_degrees = 0;     ///< counter-clockwise from the film's arrow
 };
 
+/// How name and size stand to the number.
+enum class LabelForm { below, beside, number_only };
+
 /// A label that has found its place.
 struct SetLabel {
     PieceLabel label;
     SvgBox box;
     double size = 0;     ///< height of the number
     bool turned = false; ///< reads upwards
-    bool has_lines = false;
+    LabelForm form = LabelForm::number_only;
 };
 
 /// The largest that fits, with name and size if those stay readable; none where not even a small

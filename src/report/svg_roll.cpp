@@ -215,9 +215,11 @@ private:
 
     void ends() {
         const double middle = in_mm(top_ + roll_.width / 2);
-        svg_ += svg_label("note-turned", room_left - 60, middle, tick_size, true, "free end");
-        svg_ += svg_arrow(60, middle, 120, 0);
-        svg_ += svg_label("note-turned", 60, middle + 230, 40, true, "film arrow");
+        svg_ += svg_label("name", room_left - 50, middle, tick_size, true, "free end");
+        if (job_.film.direction == Direction::any)
+            return;
+        svg_ += svg_arrow(56, middle - 190, 110, 0);
+        svg_ += svg_label("name", 56, middle, tick_size, true, "film arrow");
     }
 
     const Job& job_;

@@ -45,11 +45,11 @@ std::string arrow_of(Turn turn) {
 std::string direction_text(Direction direction) {
     switch (direction) {
     case Direction::one_way:
-        return "one-way: every arrow the same way";
+        return "The film lies one way: every arrow as the film arrow.";
     case Direction::two_way:
-        return "two-way: arrows along the roll, either way";
+        return "The film lies either way: arrows as the film arrow or against it.";
     case Direction::any:
-        return "may lie any way";
+        return "The film may lie any way.";
     }
     return "";
 }

@@ -20,7 +20,7 @@ std::string panel_label(const Job& job, int vehicle, int panel, Side side);
 /// The way the film arrow points on the vehicle, seen on the table: "→" away from the free end.
 std::string arrow_of(Turn turn);
 
-/// "one-way" and so on, in a sentence about how the film may lie.
+/// A sentence about how the film may lie.
 std::string direction_text(Direction direction);
 
 /// "straight cuts, by hand" or "contour cuts, by plotter or template".

@@ -40,6 +40,8 @@ TEST_CASE("lengths of film") {
     CHECK(Measures(Unit::yd).film(25 * length_of(Unit::yd)) == "25 yd");
     CHECK(Measures(Unit::yd).film(25 * length_of(Unit::yd) + Length::from_pm(1)) == "25.01 yd");
     CHECK(Measures(Unit::ft).film(Um{304'800}) == "1 ft");
+    CHECK(Measures(Unit::in).film(Um{25'401}) == "1 1/8 in");
+    CHECK(Measures(Unit::in).film(Length::from_pm(1)) == "1/8 in");
 }
 
 TEST_CASE("areas go to the nearest hundredth, a half away from zero") {
