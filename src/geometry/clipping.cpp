@@ -2,6 +2,8 @@
 // The one place that includes libpolyclipping. Its unit is our grid: one micrometre.
 #include "geometry/geometry.hpp"
 #include "geometry/tidy.hpp"
+#include "geometry/untangle.hpp"
+#include "model/error.hpp"
 
 #include <clipper.hpp>
 
@@ -58,12 +60,31 @@ std::vector<Polygon> executed(ClipperLib::Clipper& clipper, ClipperLib::ClipType
     return tidy(std::move(out));
 }
 
+/// Rounded crossings can leave rings that touch themselves: there a notch parts them.
+std::vector<Polygon> untangled(std::vector<Polygon> figures) {
+    constexpr int most_rounds = 100;
+    for (int round = 0; round < most_rounds; ++round) {
+        ClipperLib::Clipper clipper;
+        bool touching = false;
+        for (const Polygon& figure : figures)
+            for (const GridPoint& contact : contact_in(figure)) {
+                add(clipper, notch_at(contact), ClipperLib::ptClip);
+                touching = true;
+            }
+        if (!touching)
+            return figures;
+        add(clipper, figures, ClipperLib::ptSubject);
+        figures = executed(clipper, ClipperLib::ctDifference);
+    }
+    throw ProgramError("a figure touches itself however often it is notched");
+}
+
 std::vector<Polygon> combined(const std::vector<Polygon>& a, const std::vector<Polygon>& b,
                               ClipperLib::ClipType operation) {
     ClipperLib::Clipper clipper;
     add(clipper, a, ClipperLib::ptSubject);
     add(clipper, b, ClipperLib::ptClip);
-    return executed(clipper, operation);
+    return untangled(executed(clipper, operation));
 }
 
 } // namespace
@@ -72,7 +93,7 @@ std::vector<Polygon> positive_union(const std::vector<Ring>& curves) {
     ClipperLib::Clipper clipper;
     for (const Ring& curve : curves)
         add(clipper, curve, ClipperLib::ptSubject);
-    return executed(clipper, ClipperLib::ctUnion);
+    return untangled(executed(clipper, ClipperLib::ctUnion));
 }
 
 std::vector<Polygon> unite(const std::vector<Polygon>& a, const std::vector<Polygon>& b) {

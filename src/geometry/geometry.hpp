@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 // Plane geometry on the grid: booleans, grown outlines. Points, rings, areas and transforms are
-// plain types of model/polygon.hpp. Whatever is returned is tidy (tidy.hpp).
+// plain types of model/polygon.hpp. Whatever is returned is simple (rings nowhere touch themselves
+// or one another within a polygon), without needless points, and in one normal form.
 #pragma once
 
 #include "geometry/grow.hpp"

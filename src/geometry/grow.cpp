@@ -44,6 +44,17 @@ Point bisector_of(const MovedSide& a, const MovedSide& b) {
     return {sum.x / length, sum.y / length};
 }
 
+/// The crossing, and v itself where one side stays: it lies on that side's line, and on the grid
+/// the figure holds it exactly only if it is a point of it.
+std::vector<Point> with_still_corner(Point p, Point crossing, Point q, const MovedSide& a,
+                                     const MovedSide& b) {
+    if (a.move == 0)
+        return {p, crossing};
+    if (b.move == 0)
+        return {crossing, q};
+    return {crossing};
+}
+
 std::vector<Point> outward_corner(Point v, const MovedSide& a, const MovedSide& b) {
     const double sine = cross(a.way, b.way);
     const double cosine = dot(a.way, b.way);
@@ -59,7 +70,7 @@ std::vector<Point> outward_corner(Point v, const MovedSide& a, const MovedSide& 
     const double far = 2 * std::max(a.move, b.move);
     // A side that turns right back has no crossing: then the distance is not a number.
     if (dot({crossing.x - v.x, crossing.y - v.y}, bisector) <= far)
-        return {crossing};
+        return with_still_corner(p, crossing, q, a, b);
     return {cut_at(v, a, bisector, far), cut_at(v, b, bisector, far)};
 }
 

@@ -94,9 +94,12 @@ std::vector<Cell> divided(const Cell& cell, const DividedPlane& plane, DoubleAre
     return {std::move(upper), std::move(under)};
 }
 
-std::vector<Part> parts_of(const Cell& cell, DoubleArea panel) {
+std::vector<Part> parts_of(const Cell& cell) {
+    constexpr double sliver_mm2 = 1;
     std::vector<Polygon> wrapped = cell.wrapped;
-    std::erase_if(wrapped, [&](const Polygon& part) { return !matters({part}, panel); });
+    std::erase_if(wrapped, [&](const Polygon& part) {
+        return to_mm2(geometry::doubled_area(part)) < sliver_mm2;
+    });
     if (wrapped.size() == 1)
         return {{wrapped.front(), geometry::largest(cell.sheet), cell.seam_ends}};
     std::vector<Part> out;

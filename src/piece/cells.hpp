@@ -22,9 +22,9 @@ struct Cell {
 /// panel on one side.
 std::vector<Cell> divided(const Cell& cell, const DividedPlane& plane, DoubleArea panel);
 
-/// The pieces of film of a cell: one, or more where the line cut off several tongues. Crumbs under
-/// a thousandth of the panel are dropped.
-std::vector<Part> parts_of(const Cell& cell, DoubleArea panel);
+/// The pieces of film of a cell: one, or more where the line cut off several tongues. Slivers that
+/// come from rounding are dropped.
+std::vector<Part> parts_of(const Cell& cell);
 
 /// How long the line runs between two cores, millimetres, and whether the first one is the upper.
 struct Between {

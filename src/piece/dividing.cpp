@@ -106,7 +106,7 @@ void divide_all(Dividing& dividing, const PlacedLine& line, const PanelJob& job)
 }
 
 bool fits(const Cell& cell, const PanelJob& job) {
-    const std::vector<Part> parts = parts_of(cell, job.outline_area);
+    const std::vector<Part> parts = parts_of(cell);
     return std::all_of(parts.begin(), parts.end(), [&](const Part& part) {
         return !shapes_of(part, job.allowed, job.by).empty();
     });
@@ -208,7 +208,7 @@ struct NumberedPart {
 std::vector<NumberedPart> numbered(const Dividing& dividing, const PanelJob& job) {
     std::vector<NumberedPart> out;
     for (const Cell& cell : dividing.cells) {
-        std::vector<Part> parts = parts_of(cell, job.outline_area);
+        std::vector<Part> parts = parts_of(cell);
         for (Part& part : parts) {
             std::vector<Polygon> core = cell.core;
             if (parts.size() > 1)

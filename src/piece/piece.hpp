@@ -6,6 +6,8 @@
 #include "model/film.hpp"
 #include "model/piece.hpp"
 
+#include <optional>
+#include <string>
 #include <vector>
 
 namespace pelt::piece {
@@ -41,5 +43,15 @@ struct Way {
 std::vector<Way> ways_to_cut(const Panel& panel, const DevelopedPanel& developed, const Film& film,
                              const Wishes& wishes, int vehicle_index, int panel_index,
                              Faults& faults);
+
+/// What `pelt area` tells of a panel: its film in one piece however wide the roll, without seams
+/// and inlays.
+struct PanelFilm {
+    Polygon wrapped;    ///< the film that stays on, in the panel's own frame
+    double cut_mm2 = 0; ///< as it leaves the roll
+};
+/// None: `faults` says why.
+std::optional<PanelFilm> film_on(const Panel& panel, const DevelopedPanel& developed,
+                                 const Film& film, const Wishes& wishes, Faults& faults);
 
 } // namespace pelt::piece

@@ -6,6 +6,7 @@
 #include <algorithm>
 #include <cmath>
 #include <optional>
+#include <utility>
 
 namespace pelt::piece {
 namespace {
@@ -48,21 +49,30 @@ std::vector<Turn> turns_for(Direction direction) {
     return {no_turn, quarter_turn, half_turn, three_quarter_turn};
 }
 
-/// True when both points lie on one and the same side of the ring, to the rounding of a crossing.
+/// Crossings are rounded to the grid: this near to a side a point counts as on it; micrometres.
+constexpr double rounding = 2;
+
+/// Where a point lies beside a side: the share of the way along it, and how far from it.
+struct Beside {
+    double share;
+    double away;
+};
+
+Beside beside(GridPoint p, GridPoint from, GridPoint to) {
+    const auto dx = static_cast<double>(to.x - from.x);
+    const auto dy = static_cast<double>(to.y - from.y);
+    const auto px = static_cast<double>(p.x - from.x);
+    const auto py = static_cast<double>(p.y - from.y);
+    const double share = std::clamp((px * dx + py * dy) / (dx * dx + dy * dy), 0.0, 1.0);
+    return {share, std::hypot(px - share * dx, py - share * dy)};
+}
+
+/// True when both points lie on one and the same side of the ring.
 bool on_one_side(GridPoint a, GridPoint b, const Ring& ring) {
-    constexpr double rounding = 2;
-    const auto away = [](GridPoint p, GridPoint from, GridPoint to) {
-        const auto dx = static_cast<double>(to.x - from.x);
-        const auto dy = static_cast<double>(to.y - from.y);
-        const auto px = static_cast<double>(p.x - from.x);
-        const auto py = static_cast<double>(p.y - from.y);
-        const double share = std::clamp((px * dx + py * dy) / (dx * dx + dy * dy), 0.0, 1.0);
-        return std::hypot(px - share * dx, py - share * dy);
-    };
     for (std::size_t i = 0; i < ring.size(); ++i) {
         const GridPoint& from = ring[i];
         const GridPoint& to = ring[(i + 1) % ring.size()];
-        if (away(a, from, to) <= rounding && away(b, from, to) <= rounding)
+        if (beside(a, from, to).away <= rounding && beside(b, from, to).away <= rounding)
             return true;
     }
     return false;
@@ -78,6 +88,27 @@ std::vector<double> bleeds(const Ring& ring, const std::vector<Ring>& seam_ends,
         moves.push_back(seam ? 0 : static_cast<double>(bleed) / um_per_mm);
     }
     return moves;
+}
+
+/// The ring with the points of `within` that lie on its sides as points of its own, so that on the
+/// grid too it holds them exactly.
+Ring holding(const Ring& ring, const Ring& within) {
+    Ring out;
+    for (std::size_t i = 0; i < ring.size(); ++i) {
+        const GridPoint from = ring[i];
+        const GridPoint to = ring[(i + 1) % ring.size()];
+        std::vector<std::pair<double, GridPoint>> between;
+        for (const GridPoint& p : within)
+            if (const Beside b = beside(p, from, to);
+                b.away <= rounding && b.share > 0 && b.share < 1)
+                between.emplace_back(b.share, p);
+        std::sort(between.begin(), between.end());
+        out.push_back(from);
+        for (const auto& [share, p] : between)
+            if (p != from && p != to && p != out.back())
+                out.push_back(p);
+    }
+    return out;
 }
 
 Polygon with_bleed(const Part& part, Um bleed) {
@@ -120,6 +151,7 @@ std::vector<CutShape> straight_shapes(const Box& wrapped, const Allowed& allowed
 
 std::vector<CutShape> contour_shapes(const Part& part, const Allowed& allowed) {
     Polygon blank = with_bleed(part, allowed.bleed);
+    blank.outer = holding(blank.outer, part.wrapped.outer);
     const Box box = box_of(blank.outer);
     const bool lies = box.across() <= allowed.usable ||
                       (allowed.direction == Direction::any && box.along() <= allowed.usable);
