@@ -205,7 +205,7 @@ struct NumberedPart {
     std::vector<Polygon> core;
 };
 
-std::vector<NumberedPart> numbered(const Dividing& dividing, const PanelJob& job) {
+std::vector<NumberedPart> numbered(const Dividing& dividing) {
     std::vector<NumberedPart> out;
     for (const Cell& cell : dividing.cells) {
         std::vector<Part> parts = parts_of(cell);
@@ -240,7 +240,7 @@ std::vector<PanelSeam> seams_between(const std::vector<NumberedPart>& parts,
 
 DividedPanel finished(const Dividing& dividing, const PanelJob& job) {
     DividedPanel out;
-    const std::vector<NumberedPart> parts = numbered(dividing, job);
+    const std::vector<NumberedPart> parts = numbered(dividing);
     for (const NumberedPart& part : parts) {
         out.parts.push_back(part.part);
         out.shapes.push_back(shapes_of(part.part, job.allowed, job.by));
