@@ -73,11 +73,18 @@ std::string without(std::string_view text, char mark) {
 std::string comma_remedy(std::string_view text, std::size_t comma) {
     std::string with_point(text);
     with_point[comma] = '.';
-    if (text.find(',', comma + 1) != std::string_view::npos)
+    if (text.find(',', comma + 1) != std::string_view::npos ||
+        text.find('.') != std::string_view::npos)
         return "write " + without(text, ',');
     if (digits_from(text, comma + 1) == 3)
         return "write " + without(text, ',') + " or " + with_point;
     return "write " + with_point;
+}
+
+std::string without_leading_zeros(std::string_view number) {
+    while (number.size() > 1 && number[0] == '0' && is_digit(number[1]))
+        number.remove_prefix(1);
+    return std::string(number);
 }
 
 } // namespace
@@ -173,8 +180,7 @@ Parsed<Decimal> take_decimal(std::string_view& rest, std::string_view text, std:
         return refusal(text, kind, "", "");
     if (whole > 1 && number.front() == '0')
         return refusal(text, kind, "a number does not begin with 0",
-                       "write " + std::string(number.substr(
-                                      std::min(number.find_first_not_of('0'), number.size() - 1))));
+                       "write " + without_leading_zeros(number));
     if (number.back() == '.')
         return refusal(text, kind, "digits are missing after the point",
                        "write " + std::string(number.substr(0, whole)));
@@ -195,10 +201,13 @@ Parsed<Decimal> parse_decimal(std::string_view text, std::string_view kind) {
         return *slip;
     std::string_view rest = without_sign(text);
     Parsed<Decimal> number = take_decimal(rest, text, kind);
+    const std::string example = "write digits only, such as 12 or 12.5";
+    if (!number.value && number.refusal.remedy.empty())
+        number.refusal.remedy = example;
     if (!number.value)
         return number;
     if (!rest.empty())
-        return refusal(text, kind, "", "write digits only, such as 12 or 12.5");
+        return refusal(text, kind, "", example);
     if (text.front() == '-')
         number.value->units = -number.value->units;
     return number;

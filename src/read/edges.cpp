@@ -9,6 +9,7 @@ namespace pelt::read {
 namespace {
 
 std::optional<EdgeRule> rule_of(const Entry& entry, const Names& hardware, Context& context) {
+    const std::size_t mark = context.mark();
     const Fields fields(entry.value, In::edge, "edge " + quoted(entry.key), entry.place, context);
     if (!fields.is_map())
         return std::nullopt;
@@ -21,7 +22,8 @@ std::optional<EdgeRule> rule_of(const Entry& entry, const Names& hardware, Conte
     if (fields.has("wrap") && fields.has("stop"))
         context.fault(entry.place, "edge " + quoted(entry.key) + " has both 'wrap' and 'stop'",
                       "film is turned around an edge or ends short of it; keep one of the two");
-    if (!fields.has("wrap") && !fields.has("stop") && !fields.has("behind"))
+    if (!fields.has("wrap") && !fields.has("stop") && !fields.has("behind") &&
+        !context.told_since(mark))
         context.fault(entry.place, "edge " + quoted(entry.key) + " says nothing",
                       "give 'wrap', 'stop' or 'behind'");
     if (const Entry* behind = fields.entry("behind"))

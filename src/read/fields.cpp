@@ -19,14 +19,6 @@ std::vector<std::string> working_keys(In map) {
     return out;
 }
 
-/// A sentence of the table as a part of one.
-std::string as_clause(std::string_view sentence) {
-    std::string text(sentence.substr(0, sentence.find_last_not_of('.') + 1));
-    if (text.size() > 1 && text[0] >= 'A' && text[0] <= 'Z' && text[1] >= 'a')
-        text[0] = static_cast<char>(text[0] - 'A' + 'a');
-    return text;
-}
-
 /// "{want: ..., least: ...}": how a map of this sort is written.
 std::string pattern_of(In map) {
     if (map == In::panel) // its first keys are shapes, of which it has one
@@ -38,6 +30,32 @@ std::string pattern_of(In map) {
         if (shown++ < most)
             text += (text.empty() ? "" : ", ") + key + ": ...";
     return "{" + text + "}";
+}
+
+/// "LENGTH", "[X, Y]", "{want: ..., least: ...}": how the value of a key is written.
+std::string pattern_of(const Key& key) {
+    switch (key.kind) {
+    case ValueKind::name:
+    case ValueKind::names:
+        return "NAME";
+    case ValueKind::length:
+        return "LENGTH";
+    case ValueKind::money:
+        return "PRICE";
+    case ValueKind::point:
+        return "[X, Y]";
+    case ValueKind::outline:
+    case ValueKind::line:
+        return "[[X, Y], [X, Y], ...]";
+    case ValueKind::map:
+        return key.of ? pattern_of(*key.of) : "{...}";
+    case ValueKind::list:
+        return key.of ? "[" + pattern_of(*key.of) + ", ...]" : "[...]";
+    case ValueKind::named:
+        return key.of ? "{NAME: " + pattern_of(*key.of) + "}" : "{...}";
+    default:
+        return "...";
+    }
 }
 
 /// More entries than any vehicle has; keeps the work on a hostile file small.
@@ -84,7 +102,7 @@ void Fields::check_keys() {
     for (const Key* key : keys_of(map_))
         if (key->required && node_->find(key->name) == nullptr)
             context_->fault(owner_, label_ + " has no '" + std::string(key->name) + "'",
-                            "add it: " + as_clause(key->text));
+                            "add '" + std::string(key->name) + ": " + pattern_of(*key) + "'");
 }
 
 void Fields::tell_unknown(const Entry& entry) {
@@ -247,13 +265,7 @@ const std::vector<Node>* Fields::list(std::string_view name) const {
         return nullptr;
     if (e->value.kind == Node::Kind::list && !e->value.items.empty())
         return few_enough(*e, e->value.items.size()) ? &e->value.items : nullptr;
-    const auto of = key(name).of;
-    context_->fault(e->value.kind == Node::Kind::empty ? e->place : e->value.place,
-                    quoted(name) +
-                        (e->value.kind == Node::Kind::list || e->value.kind == Node::Kind::empty
-                             ? " is empty"
-                             : " is not a list"),
-                    of ? "write it like [" + pattern_of(*of) + ", ...]" : "write it in brackets");
+    tell_not(e, "is not a list", name);
     return nullptr;
 }
 
@@ -263,12 +275,19 @@ const std::vector<Entry>* Fields::named(std::string_view name) const {
         return nullptr;
     if (e->value.kind == Node::Kind::map && !e->value.entries.empty())
         return few_enough(*e, e->value.entries.size()) ? &e->value.entries : nullptr;
-    const auto of = key(name).of;
-    const bool empty = e->value.kind == Node::Kind::map || e->value.kind == Node::Kind::empty;
-    context_->fault(e->value.kind == Node::Kind::empty ? e->place : e->value.place,
-                    quoted(name) + (empty ? " is empty" : " is not a map from names"),
-                    of ? "write it like {NAME: " + pattern_of(*of) + "}" : "");
+    tell_not(e, "is not a map from names", name);
     return nullptr;
+}
+
+/// Tells a value that is empty or of another kind.
+void Fields::tell_not(const Entry* e, std::string_view what, std::string_view name) const {
+    const Node& value = e->value;
+    const bool nothing = value.kind == Node::Kind::empty;
+    const bool list = value.kind == Node::Kind::list && value.items.empty();
+    const bool map = value.kind == Node::Kind::map && value.entries.empty();
+    context_->fault(nothing ? e->place : value.place,
+                    quoted(name) + " " + (nothing || list || map ? "is empty" : std::string(what)),
+                    "write it like " + pattern_of(key(name)));
 }
 
 } // namespace pelt::read

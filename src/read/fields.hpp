@@ -59,6 +59,7 @@ private:
     void check_keys();
     void tell_unknown(const Entry& entry);
     bool tell_no_map() const;
+    void tell_not(const Entry* e, std::string_view what, std::string_view name) const;
     bool few_enough(const Entry& entry, std::size_t entries) const;
 
     const Node* node_;

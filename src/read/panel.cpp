@@ -90,10 +90,11 @@ void read_crown(const Fields& fields, Panel& panel, Context& context) {
     if (fields.has("girths"))
         context.fault(entry->place, "'crown' does not go with 'girths'",
                       "girths are measured over the surface already; take 'crown' out");
+    const std::size_t mark = context.mark();
     const auto map = fields.map("crown");
     if (!map)
         return;
-    if (!map->has("wide") && !map->has("high"))
+    if (!map->has("wide") && !map->has("high") && !context.told_since(mark))
         context.fault(entry->place, "'crown' says nothing",
                       "give the rise over the width, 'wide', and over the height, 'high'");
     panel.crown = Crown{map->mm("wide").value_or(0), map->mm("high").value_or(0), over};

@@ -25,7 +25,7 @@ Parsed<WrittenMoney> parse_money(std::string_view text) {
     const Parsed<Decimal> number = parse_decimal(trimmed(text), kind);
     if (!number.value) {
         Refusal why = number.refusal;
-        if (why.remedy.empty() || why.remedy.find("digits only") != std::string::npos)
+        if (why.remedy.find("digits only") != std::string::npos)
             why.remedy = "write the number alone, such as 14.20, and name the currency under "
                          "'currency'";
         return why;

@@ -74,6 +74,26 @@ std::optional<std::size_t> colon_without_blank(std::string_view line) {
     return colon;
 }
 
+bool is_indented_below_a_value(const std::vector<Line>& lines) {
+    return lines.size() == 2 && lines[1].indent > lines[0].indent &&
+           lines[0].text.find(": ") != std::string_view::npos;
+}
+
+Fault indented_too_far(const SourceFile& source, const Line& line) {
+    return fault_at(source, line.start,
+                    "this line is indented further than the one above it, which has its value "
+                    "already",
+                    "indent both alike");
+}
+
+Fault does_not_go_on(const SourceFile& source, std::size_t byte) {
+    const std::vector<Line> lines = lines_up_to(source->text, byte, 2);
+    if (is_indented_below_a_value(lines) && byte == lines[1].start)
+        return indented_too_far(source, lines[1]);
+    return fault_at(source, byte, "this does not go on what stands above",
+                    "begin it in the same column as the keys or dashes that it belongs to");
+}
+
 /// A colon where no key can be. The slip is often in the line above.
 Fault colon_told(const SourceFile& source, std::size_t byte) {
     const std::vector<Line> lines = lines_up_to(source->text, byte, 2);
@@ -81,12 +101,8 @@ Fault colon_told(const SourceFile& source, std::size_t byte) {
         if (const auto colon = colon_without_blank(line.text))
             return fault_at(source, line.start + *colon, "after the colon a blank is missing",
                             "put one between the key and its value");
-    if (lines.size() == 2 && lines[1].indent > lines[0].indent &&
-        lines[0].text.find(": ") != std::string_view::npos)
-        return fault_at(source, lines[1].start,
-                        "this line is indented further than the one above it, which has its value "
-                        "already",
-                        "indent both alike");
+    if (is_indented_below_a_value(lines))
+        return indented_too_far(source, lines[1]);
     if (lines.size() == 2 && lines[0].text.find(':') == std::string_view::npos &&
         lines[0].indent <= lines[1].indent)
         return fault_at(source, lines[0].start, "this line is neither a key nor a value",
@@ -117,8 +133,7 @@ Fault told(const SourceFile& source, const GaveUp& gave_up) {
         return fault("a list with dashes cannot begin here",
                      "begin it on a line of its own, or write it in brackets");
     if (is_one_of(why, {"end of map not found", "end of sequence not found", "illegal map key"}))
-        return fault("this does not go on what stands above",
-                     "begin it in the same column as the keys or dashes that it belongs to");
+        return does_not_go_on(source, gave_up.byte);
     if (is_one_of(why, {"end of map flow", "end of sequence flow", "illegal flow end"}))
         return fault("a comma or a bracket is missing here",
                      "put commas between entries, and close every bracket");
