@@ -22,7 +22,7 @@ std::vector<std::string> working_keys(In map) {
 /// "{want: ..., least: ...}": how a map of this sort is written.
 std::string pattern_of(In map) {
     if (map == In::panel) // its first keys are shapes, of which it has one
-        return "{size: [..., ...], forward: ..., edges: ...}";
+        return "{size: [X, Y], forward: ..., edges: ...}";
     constexpr std::size_t most = 3;
     std::string text;
     std::size_t shown = 0;
@@ -100,7 +100,7 @@ void Fields::check_keys() {
                             "leave it out; a later version will read it");
     }
     for (const Key* key : keys_of(map_))
-        if (key->required && node_->find(key->name) == nullptr)
+        if (key->required && !mentions(key->name))
             context_->fault(owner_, label_ + " has no '" + std::string(key->name) + "'",
                             "add '" + std::string(key->name) + ": " + pattern_of(*key) + "'");
 }
@@ -111,18 +111,26 @@ void Fields::tell_unknown(const Entry& entry) {
         context_->fault(entry.place, {});
         return;
     }
+    const std::vector<std::string> known = working_keys(map_);
     if (entry.value.kind == Node::Kind::empty && lacks_blank(written)) {
         context_->fault(entry.place,
                         "after the colon of " + quoted(written) + " a blank is missing",
                         "put one between the key and its value");
+        guessed_.push_back(nearest(written.substr(0, written.find(':')), known));
         return;
     }
     std::string remedy = home_of(written, map_);
-    const std::vector<std::string> known = working_keys(map_);
-    if (remedy.empty() || !nearest(written, known).empty())
+    if (remedy.empty()) {
         remedy = did_you_mean(written, known, "its keys are", "and");
+        guessed_.push_back(nearest(written, known));
+    }
     context_->fault(entry.place, quoted(written) + " is not a key of " + std::string(name_of(map_)),
                     remedy);
+}
+
+bool Fields::mentions(std::string_view name) const {
+    return node_->find(name) != nullptr ||
+           std::find(guessed_.begin(), guessed_.end(), name) != guessed_.end();
 }
 
 const Key& Fields::key(std::string_view name) const {

@@ -31,6 +31,8 @@ public:
     /// The entry of a key that works; none also where it was refused.
     const Entry* entry(std::string_view name) const;
     bool has(std::string_view name) const { return entry(name) != nullptr; }
+    /// True also for a key that was refused, or that a misspelt one was likely meant to be.
+    bool mentions(std::string_view name) const;
 
     std::optional<std::string> text(std::string_view name) const;
     std::optional<std::string> name(std::string_view name) const;
@@ -68,6 +70,7 @@ private:
     Place owner_;
     Context* context_;
     bool is_map_ = false;
+    std::vector<std::string> guessed_; ///< what unknown keys were likely meant to be
 };
 
 } // namespace pelt::read

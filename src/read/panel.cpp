@@ -20,7 +20,9 @@ void check_one_form(const Fields& fields, Context& context) {
     for (const std::string_view form : forms)
         if (fields.has(form))
             given.push_back(form);
-    if (given.empty())
+    const bool meant = std::any_of(forms.begin(), forms.end(),
+                                   [&](std::string_view form) { return fields.mentions(form); });
+    if (!meant)
         context.fault(fields.owner(), "it has no shape", "give 'outline', 'size' or 'girths'");
     if (given.size() > 1)
         context.fault(fields.entry(given[1])->place,
