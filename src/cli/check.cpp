@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MIT
 #include "cli/context.hpp"
+#include "cli/faults_of_films.hpp"
 #include "cli/files.hpp"
 #include "cli/output.hpp"
 #include "cli/statuses.hpp"
@@ -7,7 +8,6 @@
 #include "model/error.hpp"
 #include "order/order.hpp"
 #include "read/kind.hpp"
-#include "read/suggest.hpp"
 
 #include <algorithm>
 #include <string>
@@ -38,9 +38,14 @@ std::string line_for(const Vehicle& vehicle) {
     return text + (vehicle.demonstration ? ", demonstration\n" : "\n");
 }
 
+std::string direction_of(const Film& film) {
+    return film.direction == Direction::any ? "any way" : std::string(name_of(film.direction));
+}
+
 std::string line_for(const Film& film) {
     return film.file + ": film " + in_quotes(film.name) + ", " +
-           std::string(name_of(film.direction)) + (film.demonstration ? ", demonstration\n" : "\n");
+           std::to_string(film.width / um_per_mm) + " mm wide, " + direction_of(film) +
+           (film.demonstration ? ", demonstration\n" : "\n");
 }
 
 /// Extras too: a panel that is seldom cut must fit as well.
@@ -55,43 +60,6 @@ order::Request whole_job(const Vehicle& vehicle, const Film& film) {
     }
     return request;
 }
-
-/// Faults of one vehicle with several films, each once, with the films that have it.
-class FaultsOfFilms {
-public:
-    explicit FaultsOfFilms(std::size_t films) : films_(films) {}
-
-    void add(const Faults& faults, const std::string& film) {
-        for (const Fault& fault : faults) {
-            const auto same = std::find_if(found_.begin(), found_.end(), [&](const Found& f) {
-                return f.fault.place.line == fault.place.line && f.fault.panel == fault.panel &&
-                       f.fault.what == fault.what && f.fault.remedy == fault.remedy;
-            });
-            if (same == found_.end())
-                found_.push_back({fault, {film}});
-            else if (same->films.back() != film)
-                same->films.push_back(film);
-        }
-    }
-
-    Faults all() const {
-        Faults out;
-        for (Found found : found_) {
-            if (found.films.size() < films_)
-                found.fault.what += " (film " + read::listed(found.films, "and") + ")";
-            out.push_back(std::move(found.fault));
-        }
-        return out;
-    }
-
-private:
-    struct Found {
-        Fault fault;
-        std::vector<std::string> films;
-    };
-    std::size_t films_;
-    std::vector<Found> found_;
-};
 
 class Check {
 public:

@@ -43,19 +43,20 @@ CommandRow area_row() {
 }
 
 CommandRow compare_row() {
-    return {Command::compare,
-            "compare",
-            "VEHICLE FILM...",
-            2,
-            std::nullopt,
-            "one row a film or width: length, waste, price",
-            "Plans the same job with every FILM, and with every roll width that is asked for, and "
-            "prints one row for each.",
-            {
-                {"pelt compare town-hatchback satin-hybrid gloss-cast", "two films, side by side"},
-                {"pelt compare van.yaml film.yaml --width 1220 --width 1524", "two roll widths"},
-            },
-            false};
+    return {
+        Command::compare,
+        "compare",
+        "VEHICLE FILM...",
+        2,
+        std::nullopt,
+        "one row a film or width: length, waste, price",
+        "Plans the same job with every FILM, and with every roll width that is asked for, and "
+        "prints one row for each.",
+        {
+            {"pelt compare town-hatchback satin-hybrid gloss-cast-yard", "two films, side by side"},
+            {"pelt compare van.yaml film.yaml --width 1220 --width 1524", "two roll widths"},
+        },
+        true};
 }
 
 CommandRow check_row() {

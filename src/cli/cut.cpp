@@ -3,7 +3,6 @@
 #include "cli/files.hpp"
 #include "cli/formats.hpp"
 #include "cli/interrupt.hpp"
-#include "cli/progress.hpp"
 #include "cli/request.hpp"
 #include "model/error.hpp"
 #include "report/report.hpp"
@@ -26,13 +25,6 @@ bool read_operands(Files& files, const std::vector<std::string>& operands,
         return false;
     request.film = std::move(*film);
     return true;
-}
-
-report::TextStyle style_for(const Target& target, const World& world) {
-    report::TextStyle style;
-    if (target.is_standard_output() && world.output_is_terminal)
-        style.width = static_cast<int>(terminal_columns(STDOUT_FILENO));
-    return style;
 }
 
 std::string rendered(const Target& target, const report::Sheet& sheet, const Context& context) {

@@ -4,9 +4,12 @@
 #include "cli/complaints.hpp"
 #include "cli/context.hpp"
 #include "cli/output.hpp"
+#include "cli/progress.hpp"
 #include "cli/statuses.hpp"
 #include "cli/values.hpp"
 #include "model/error.hpp"
+
+#include <unistd.h>
 
 #include <algorithm>
 #include <array>
@@ -32,8 +35,8 @@ constexpr std::array<FormatRow, 6> format_rows{{
     {Format::pdf, "pdf", ".pdf"},
 }};
 
-bool works(const FormatRow& row) {
-    const std::vector<Choice>& choices = row_of(Opt::format).choices;
+bool works(const FormatRow& row, Command command) {
+    const std::vector<Choice> choices = as_of(row_of(Opt::format), command).choices;
     return std::any_of(choices.begin(), choices.end(),
                        [&](const Choice& c) { return c.word == row.name && c.works; });
 }
@@ -53,29 +56,32 @@ const FormatRow* row_for_ending(const std::string& path) {
     return nullptr;
 }
 
-std::string known_endings() {
+std::string known_endings(Command command) {
     std::string text;
     for (const FormatRow& row : format_rows)
-        if (works(row))
+        if (works(row, command))
             text += (text.empty() ? "" : ", ") + std::string(row.ending);
     return text;
 }
 
-std::optional<Format> format_of_file(const std::string& path,
-                                     const std::optional<std::string>& asked, Faults& faults) {
+std::optional<Format> format_of_file(const std::string& path, const Arguments& arguments,
+                                     Faults& faults) {
+    const Command command = *arguments.command;
     const FormatRow* row = row_for_ending(path);
-    if (row != nullptr && works(*row))
+    if (row != nullptr && works(*row, command))
         return row->format;
+    const std::optional<std::string> asked = arguments.value(Opt::format);
     if (row != nullptr)
-        faults.push_back(
-            usage("--out " + in_quotes(path) + ": " + std::string(row->name) + " is not known yet",
-                  "endings that are: " + known_endings()));
+        faults.push_back(usage("--out " + in_quotes(path) + ": 'pelt " +
+                                   std::string(row_of(command).name) + "' does not make " +
+                                   std::string(row->name),
+                               "the endings that it makes: " + known_endings(command)));
     else if (asked)
         return format_named(*asked);
     else
-        faults.push_back(
-            usage("--out " + in_quotes(path) + ": the ending says no format",
-                  "end the name in one of " + known_endings() + ", or say --format as well"));
+        faults.push_back(usage("--out " + in_quotes(path) + ": the ending says no format",
+                               "end the name in one of " + known_endings(command) +
+                                   ", or say --format as well"));
     return std::nullopt;
 }
 
@@ -120,7 +126,7 @@ std::vector<Target> targets_of(const Arguments& arguments, Faults& faults) {
             faults.push_back(usage("--out " + in_quotes(path) + " is given twice", "give it once"));
         else if (path == "-")
             targets.push_back({path, printed});
-        else if (const auto format = format_of_file(path, asked, faults))
+        else if (const auto format = format_of_file(path, arguments, faults))
             targets.push_back({path, *format});
     }
     if (asked && faults.empty() && !is_followed(printed, targets))
@@ -132,6 +138,13 @@ std::vector<Target> targets_of(const Arguments& arguments, Faults& faults) {
             if (const auto fault = cannot_write(target.path))
                 faults.push_back(*fault);
     return targets;
+}
+
+report::TextStyle style_for(const Target& target, const World& world) {
+    report::TextStyle style;
+    if (target.is_standard_output() && world.output_is_terminal)
+        style.width = static_cast<int>(terminal_columns(STDOUT_FILENO));
+    return style;
 }
 
 Unit unit_of(const Arguments& arguments) {

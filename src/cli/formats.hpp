@@ -4,8 +4,10 @@
 
 #include "cli/messages.hpp"
 #include "cli/parse.hpp"
+#include "cli/world.hpp"
 #include "model/fault.hpp"
 #include "model/length.hpp"
+#include "report/report.hpp"
 
 #include <functional>
 #include <string>
@@ -29,6 +31,9 @@ struct Target {
 std::vector<Target> targets_of(const Arguments& arguments, Faults& faults);
 
 std::string_view name_of(Format format);
+
+/// As wide as the terminal, where the target is one.
+report::TextStyle style_for(const Target& target, const World& world);
 
 /// What `--units` asks for.
 Unit unit_of(const Arguments& arguments);

@@ -47,7 +47,7 @@ std::string options_of(const std::optional<Command>& command) {
         for (const OptionRow& row : options())
             if (row.works && row.group == group &&
                 (command ? belongs_to(row, *command) : row.commands.empty()))
-                lines += line_of(row);
+                lines += line_of(command ? as_of(row, *command) : row);
         if (!lines.empty())
             text += "\n" + std::string(name_of(group)) + ":\n" + lines;
     }

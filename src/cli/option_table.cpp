@@ -119,8 +119,11 @@ std::vector<OptionRow> film_options() {
          .commands = planning(),
          .group = Group::film,
          .line = "a roll of this width instead of the film's own",
-         .text = "Plans on rolls of this width, 50 mm to 6 m, instead of the film's own: 1220, "
-                 "1.22 m, 48 in. A bare number is in millimetres."},
+         .text =
+             "Plans on rolls of this width, 50 mm to 6 m, instead of the film's own: 1220, "
+             "1.22 m, 48 in. A bare number is in millimetres. With compare it may be given several "
+             "times: every film is planned on every width.",
+         .repeats_with = {Command::compare}},
         later(Opt::turns, "turns", Kind::choice, "quarter|any", Group::film),
         later(Opt::stages, "stages", Kind::choice, "2|3|any", Group::film),
         later(Opt::table, "table", Kind::length, "LENGTH", Group::film),
@@ -188,7 +191,12 @@ std::vector<OptionRow> output_options() {
         {.id = Opt::format,
          .name = "format",
          .kind = Kind::choice,
-         .choices = {{"table"}, {"csv"}, {"json"}, {"markdown"}, {"svg"}, {"pdf", false}},
+         .choices = {{"table"},
+                     {"csv"},
+                     {"json"},
+                     {"markdown"},
+                     {"svg", true, {Command::cut}},
+                     {"pdf", false, {Command::cut}}},
          .initial = "table",
          .commands = selecting(),
          .group = Group::output,

@@ -7,6 +7,13 @@
 #include <algorithm>
 
 namespace pelt::cli {
+namespace {
+
+bool contains(const std::vector<Command>& commands, Command command) {
+    return std::find(commands.begin(), commands.end(), command) != commands.end();
+}
+
+} // namespace
 
 std::string_view name_of(Group group) {
     switch (group) {
@@ -63,8 +70,22 @@ const OptionRow* option_lettered(char letter) {
 }
 
 bool belongs_to(const OptionRow& option, Command command) {
-    return option.commands.empty() || std::find(option.commands.begin(), option.commands.end(),
-                                                command) != option.commands.end();
+    return option.commands.empty() || contains(option.commands, command);
+}
+
+bool may_repeat(const OptionRow& option, Command command) {
+    return option.repeats || contains(option.repeats_with, command);
+}
+
+OptionRow as_of(const OptionRow& option, Command command) {
+    OptionRow row = option;
+    row.choices.erase(std::remove_if(row.choices.begin(), row.choices.end(),
+                                     [&](const Choice& choice) {
+                                         return !choice.commands.empty() &&
+                                                !contains(choice.commands, command);
+                                     }),
+                      row.choices.end());
+    return row;
 }
 
 std::string spelled(const OptionRow& option) {

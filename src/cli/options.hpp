@@ -72,6 +72,7 @@ const std::vector<Group>& groups();
 struct Choice {
     std::string_view word;
     bool works = true;
+    std::vector<Command> commands = {}; ///< empty: all that the option belongs to
 };
 
 struct OptionRow {
@@ -90,6 +91,7 @@ struct OptionRow {
     std::string_view text; ///< whole sentences, for the manual
     bool works = true;     ///< false: refused as not known yet, and left out of help and manual
     bool repeats = false;  ///< may be given more than once
+    std::vector<Command> repeats_with = {}; ///< commands with which it may, where others may not
 };
 
 /// Every option that is or will be, in the order in which help lists them.
@@ -99,6 +101,9 @@ const OptionRow& row_of(Opt option);
 const OptionRow* option_named(std::string_view name);
 const OptionRow* option_lettered(char letter);
 bool belongs_to(const OptionRow& option, Command command);
+bool may_repeat(const OptionRow& option, Command command);
+/// The option with the choices that it has for this command.
+OptionRow as_of(const OptionRow& option, Command command);
 
 /// How the option is written: "--out"; "--out FILE" with its value.
 std::string spelled(const OptionRow& option);

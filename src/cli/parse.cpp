@@ -83,8 +83,9 @@ Words read_rest(const Words& args, Arguments& into) {
 
 void check_values(const Arguments& arguments, Faults& faults) {
     for (const auto& [id, values] : arguments.values) {
-        const OptionRow& row = row_of(id);
-        if (!row.repeats && values.size() > 1)
+        const auto command = arguments.command;
+        const OptionRow row = command ? as_of(row_of(id), *command) : row_of(id);
+        if (values.size() > 1 && !(command ? may_repeat(row, *command) : row.repeats))
             faults.push_back(usage(spelled(row) + " is given more than once", "give it once"));
         if (row.kind == Kind::flag)
             continue;

@@ -59,6 +59,17 @@ Fault stop_warning(const std::string& stopped_by) {
 
 } // namespace
 
+std::vector<Um> widths_asked(const Arguments& arguments) {
+    std::vector<Um> out;
+    const auto given = arguments.values.find(Opt::width);
+    if (given == arguments.values.end())
+        return out;
+    for (const std::string& text : given->second)
+        if (const auto parsed = read::parse_length(text, Unit::mm); parsed.value)
+            out.push_back(parsed.value->length.floor_um());
+    return out;
+}
+
 order::Request wishes_of(const Arguments& arguments) {
     order::Request request;
     request.by =
@@ -68,9 +79,8 @@ order::Request wishes_of(const Arguments& arguments) {
     request.leave = arguments.names(Opt::leave);
     request.split = arguments.value_or_initial(Opt::seams) == "auto";
     request.times = static_cast<int>(number(arguments, Opt::times));
-    if (const auto width = arguments.value(Opt::width))
-        if (const auto parsed = read::parse_length(*width, Unit::mm); parsed.value)
-            request.width = parsed.value->length.floor_um();
+    if (const std::vector<Um> widths = widths_asked(arguments); !widths.empty())
+        request.width = widths.front();
     request.effort = {static_cast<int>(number(arguments, Opt::effort)), threads_of(arguments),
                       static_cast<std::uint64_t>(number(arguments, Opt::seed))};
     return request;

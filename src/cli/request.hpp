@@ -6,10 +6,14 @@
 #include "order/order.hpp"
 
 #include <string>
+#include <vector>
 
 namespace pelt::cli {
 
-/// The wishes of the command line, without the files.
+/// The roll widths of `--width`, in the order given.
+std::vector<Um> widths_asked(const Arguments& arguments);
+
+/// The wishes of the command line, without the files; of several widths the first.
 order::Request wishes_of(const Arguments& arguments);
 
 struct Searched {

@@ -8,6 +8,7 @@
 #include "model/plan.hpp"
 #include "report/document.hpp"
 
+#include <optional>
 #include <string>
 #include <vector>
 
@@ -66,5 +67,32 @@ std::string to_svg(const Sheet& sheet);
 Document cut_sheet(const Sheet& sheet);
 std::string to_table(const Sheet& sheet, const TextStyle& style = {});
 std::string to_markdown(const Sheet& sheet);
+
+/// The same job with one film and roll width. Without a sheet `problem` says in a sentence why
+/// there is none.
+struct ComparisonRow {
+    std::string film;
+    Um width = 0; ///< of the roll
+    std::optional<Sheet> sheet;
+    std::string problem;
+};
+
+struct Comparison {
+    std::string vehicles;
+    bool demonstration = false; ///< a vehicle or a film of it is invented
+    Unit unit = Unit::mm;       ///< for people's formats
+    std::vector<ComparisonRow> rows;
+};
+
+std::string to_table(const Comparison& comparison, const TextStyle& style = {});
+std::string to_markdown(const Comparison& comparison);
+
+/// Schema pelt.compare/1: one object a row, null for what is not known; a row without a layout has
+/// its "problem" and nulls.
+std::string to_json(const Comparison& comparison);
+
+/// A head and one row a film and width: vehicle film roll_width_mm length_mm bound_mm
+/// waste_percent order_mm total currency seams pieces problem. New columns may be added at the end.
+std::string to_csv(const Comparison& comparison);
 
 } // namespace pelt::report

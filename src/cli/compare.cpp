@@ -1,0 +1,138 @@
+// SPDX-License-Identifier: MIT
+#include "cli/context.hpp"
+#include "cli/faults_of_films.hpp"
+#include "cli/files.hpp"
+#include "cli/formats.hpp"
+#include "cli/interrupt.hpp"
+#include "cli/request.hpp"
+#include "model/error.hpp"
+#include "report/report.hpp"
+
+#include <algorithm>
+#include <utility>
+
+namespace pelt::cli {
+namespace {
+
+struct Candidate {
+    Film film;
+    std::optional<Um> width; ///< none: the film's own
+
+    Um roll_width() const { return width.value_or(film.width); }
+    std::string name() const {
+        return width ? film.name + ", " + std::to_string(*width / um_per_mm) + " mm" : film.name;
+    }
+};
+
+std::vector<std::optional<Um>> widths_of(const Arguments& arguments) {
+    std::vector<std::optional<Um>> out;
+    for (const Um width : widths_asked(arguments))
+        out.emplace_back(width);
+    if (out.empty())
+        out.emplace_back();
+    return out;
+}
+
+std::string first_problem(const Faults& faults) {
+    for (const Fault& fault : faults)
+        if (stops({fault})) {
+            Fault alone = fault;
+            alone.place = {};
+            return to_string(alone, false);
+        }
+    return "";
+}
+
+class Compare {
+public:
+    explicit Compare(const Context& context) : context_(context), files_(context) {}
+
+    int run() {
+        Faults faults;
+        const std::vector<Target> targets = targets_of(context_.arguments, faults);
+        files_.tell(faults);
+        if (stops(faults) || !read())
+            return files_.status();
+        FaultsOfFilms told(choices_.size());
+        for (const Candidate& choice : choices_)
+            if (!plan(choice, told))
+                die_by_interrupt();
+        files_.tell(told.all());
+        const int written = write_results(
+            targets, [&](const Target& target) { return rendered(target); }, context_.messages);
+        return written == 0 ? files_.status() : written;
+    }
+
+private:
+    bool read() {
+        const std::vector<std::string>& operands = context_.arguments.operands;
+        vehicle_ = files_.vehicle(operands.front());
+        bool all = vehicle_.has_value();
+        for (std::size_t i = 1; i < operands.size(); ++i) {
+            const auto film = files_.film(operands[i]);
+            all = all && film;
+            for (const auto& width : widths_of(context_.arguments))
+                if (film)
+                    choices_.push_back({*film, width});
+        }
+        return all;
+    }
+
+    /// False when Ctrl-C left a row without a layout: half a comparison misleads.
+    bool plan(const Candidate& choice, FaultsOfFilms& told) {
+        order::Request request = wishes_of(context_.arguments);
+        request.vehicles = {*vehicle_};
+        request.film = choice.film;
+        request.width = choice.width;
+        Searched found = search(std::move(request), context_);
+        told.add(found.outcome.faults, choice.name());
+        report::ComparisonRow row{choice.film.name, choice.roll_width(), std::nullopt,
+                                  first_problem(found.outcome.faults)};
+        if (found.outcome.plan)
+            row.sheet = report::Sheet{.plan = *found.outcome.plan,
+                                      .order = found.outcome.order,
+                                      .warnings = found.outcome.faults,
+                                      .stopped_by = found.stopped_by};
+        rows_.push_back(std::move(row));
+        return !found.interrupted;
+    }
+
+    std::string rendered(const Target& target) const {
+        report::Comparison comparison;
+        comparison.vehicles = vehicle_->name;
+        comparison.unit = unit_of(context_.arguments);
+        comparison.rows = rows_;
+        comparison.demonstration =
+            vehicle_->demonstration ||
+            std::any_of(choices_.begin(), choices_.end(),
+                        [](const Candidate& c) { return c.film.demonstration; });
+        switch (target.format) {
+        case Format::table:
+            return report::to_table(comparison, style_for(target, context_.world));
+        case Format::csv:
+            return report::to_csv(comparison);
+        case Format::json:
+            return report::to_json(comparison);
+        case Format::markdown:
+            return report::to_markdown(comparison);
+        case Format::svg:
+        case Format::pdf:
+            break;
+        }
+        throw ProgramError("no comparison is made as " + std::string(name_of(target.format)));
+    }
+
+    const Context& context_;
+    Files files_;
+    std::optional<Vehicle> vehicle_;
+    std::vector<Candidate> choices_;
+    std::vector<report::ComparisonRow> rows_;
+};
+
+} // namespace
+
+int run_compare(const Context& context) {
+    return Compare(context).run();
+}
+
+} // namespace pelt::cli
