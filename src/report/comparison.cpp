@@ -71,11 +71,13 @@ Document document(const Comparison& comparison) {
     out.push_back(Title{comparison.vehicles, comparison.demonstration
                                                  ? std::string("DEMONSTRATION: INVENTED DATA")
                                                  : ""});
+    out.push_back(Line{"Needed is what the layout takes, to order what has to be bought: whole "
+                       "lengths as they are sold. Seams count those in the vehicle file and those "
+                       "added."});
+    out.push_back(Heading{"EACH FILM"});
     out.push_back(table_of(comparison));
     if (const auto texts = problems(comparison); !texts.empty())
         out.push_back(Items{"!", texts});
-    out.push_back(Line{"The price is that of what has to be bought, in whole lengths as they are "
-                       "sold. Seams count those in the vehicle file and those added."});
     return out;
 }
 

@@ -1,0 +1,71 @@
+// SPDX-License-Identifier: MIT
+#include "report/job.hpp"
+
+#include <doctest/doctest.h>
+#include <nlohmann/json.hpp>
+
+#include <algorithm>
+#include <sstream>
+
+using namespace pelt;
+
+namespace {
+
+report::Comparison two_rows() {
+    report::Comparison comparison;
+    comparison.vehicles = "Small van";
+    comparison.demonstration = true;
+    comparison.rows.push_back(
+        {"Plain", 1'524'000, test::sheet(test::two_panels, test::plain_film), ""});
+    comparison.rows.push_back(
+        {"=Narrow, \"cheap\"", 600'000, std::nullopt, "the roof is too wide"});
+    return comparison;
+}
+
+std::vector<std::string> lines_of(const std::string& text) {
+    std::istringstream stream(text);
+    std::vector<std::string> lines;
+    for (std::string line; std::getline(stream, line);)
+        lines.push_back(line);
+    return lines;
+}
+
+} // namespace
+
+TEST_CASE("a comparison as JSON says what the sheets say, and null where there is none") {
+    const auto json = nlohmann::json::parse(report::to_json(two_rows()));
+    const auto cut =
+        nlohmann::json::parse(report::to_json(test::sheet(test::two_panels, test::plain_film)));
+    CHECK(json.at("schema") == "pelt.compare/1");
+    CHECK(json.at("demonstration") == true);
+    REQUIRE(json.at("rows").size() == 2);
+    const auto& first = json.at("rows")[0];
+    for (const char* key : {"length_mm", "bound_mm", "waste_percent", "roll_width_mm"})
+        CHECK(first.at(key) == cut.at(key));
+    CHECK(first.at("order").at("length_mm") == cut.at("order").at("length_mm"));
+    CHECK(first.at("pieces") == cut.at("rolls")[0].at("pieces").size());
+    CHECK(first.at("problem").is_null());
+    const auto& second = json.at("rows")[1];
+    CHECK(second.at("length_mm").is_null());
+    CHECK(second.at("order").is_null());
+    CHECK(second.at("problem") == "the roof is too wide");
+}
+
+TEST_CASE("a comparison as CSV has a row a film, safe for spreadsheets") {
+    const auto lines = lines_of(report::to_csv(two_rows()));
+    REQUIRE(lines.size() == 3);
+    CHECK(std::count(lines[0].begin(), lines[0].end(), ',') == 11);
+    CHECK(lines[1].find("Small van,Plain,1524,") == 0);
+    CHECK(lines[2] == "Small van,\"'=Narrow, \"\"cheap\"\"\",600,,,,,,,,,the roof is too wide");
+}
+
+TEST_CASE("a comparison for people names what cannot be done and that it is invented") {
+    const std::string table = report::to_table(two_rows());
+    CHECK(table.find("DEMONSTRATION") != std::string::npos);
+    CHECK(table.find("Plain") != std::string::npos);
+    CHECK(table.find("none") != std::string::npos);
+    CHECK(table.find("600 mm: the roof is too wide") != std::string::npos);
+    for (const std::string& line : lines_of(table))
+        CHECK(line.size() <= 80);
+    CHECK(report::to_markdown(two_rows()).find("| Plain |") != std::string::npos);
+}
