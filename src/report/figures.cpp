@@ -133,7 +133,8 @@ std::vector<std::string> length_figures(const Sheet& sheet, const Measures& meas
                     : "; this one is " + percent(fresh - bound.length, bound.length) + " over that";
         out.push_back(text + ".");
     }
-    if (const auto usual = plausibility(sheet.plan, measures))
+    const auto usual = plausibility(sheet.plan, measures);
+    if (usual && !is_unusual(sheet.plan)) // an unusual length stands above, among what to mind
         out.push_back(*usual);
     return out;
 }

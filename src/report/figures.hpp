@@ -19,7 +19,7 @@ std::vector<std::string> what_to_order(const Sheet& sheet, const Measures& measu
 std::vector<std::string> about_the_order(const Sheet& sheet, const Measures& measures);
 /// Face, arrow and free end; where the cuts across the whole roll lie.
 std::vector<std::string> how_the_film_lies(const Sheet& sheet, const Measures& measures);
-/// Length, what no layout can be shorter than, whether the length is usual.
+/// Length, what no layout can be shorter than, and the usual length where this is one.
 std::vector<std::string> length_figures(const Sheet& sheet, const Measures& measures);
 /// Where the film goes: on the vehicle, trimmed off, left over. Each figure is rounded by itself,
 /// so the rows may differ from the total by half a hundredth each.

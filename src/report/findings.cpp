@@ -25,23 +25,6 @@ std::map<PanelKey, PieceId> panels_cut(const Plan& plan) {
     return panels;
 }
 
-std::vector<Finding> over_the_stretch_limit(const Sheet& sheet) {
-    std::vector<Finding> out;
-    const Job& job = sheet.plan.job();
-    const std::optional<double> limit = job.film.stretch_panel_percent;
-    if (!limit)
-        return out;
-    for (const auto& [key, id] : panels_cut(sheet.plan)) {
-        const StretchAsked stretch = stretch_of(job, id);
-        if (stretch.is != StretchAsked::Is::unknown && stretch.percent > *limit)
-            out.push_back({panel_label(job, key.first, key.second),
-                           "stretch asked: " + stretch_text(stretch) + " (film: " +
-                               percent(*limit) + "), more than the film gives; a seam, an inlay " +
-                               "or a softer film would help"});
-    }
-    return out;
-}
-
 bool has_panel(const Job& job, const std::string& name) {
     return std::any_of(job.vehicles.begin(), job.vehicles.end(), [&](const Vehicle& v) {
         return std::any_of(v.panels.begin(), v.panels.end(),
@@ -66,8 +49,7 @@ std::vector<Finding> warnings_of(const Sheet& sheet) {
     std::vector<Finding> out;
     for (const Fault& fault : sheet.warnings)
         if (fault.severity == Severity::warning && is_of_this_job(sheet, fault.panel))
-            out.push_back({fault.panel,
-                           fault.remedy.empty() ? fault.what : fault.what + "; " + fault.remedy});
+            out.push_back({fault.panel, sentence_of(fault)});
     return out;
 }
 
@@ -125,6 +107,15 @@ std::vector<Finding> stretch_not_checked(const Sheet& sheet) {
     return {{"", "stretch not checked " + which + ": no rise was measured there"}};
 }
 
+/// The openings of a panel that must stay uncovered, by what they are kept clear for.
+std::map<std::string, std::vector<std::string>> zones_of(const Panel& panel) {
+    std::map<std::string, std::vector<std::string>> zones;
+    for (const Opening& opening : panel.openings)
+        if (!opening.keep_clear.empty())
+            zones[opening.keep_clear].push_back(opening.name);
+    return zones;
+}
+
 /// Zones within the film. Film that holds metal over a whole panel is warned of by `piece`.
 std::vector<Finding> keep_clear(const Sheet& sheet) {
     std::vector<Finding> out;
@@ -135,10 +126,8 @@ std::vector<Finding> keep_clear(const Sheet& sheet) {
         if (!panel.keep_clear.empty() && job.film.holds_metal == HoldsMetal::no)
             out.push_back({label, "keep clear: " + panel.keep_clear +
                                       "; this film's file says that it holds no metal"});
-        for (const Opening& opening : panel.openings)
-            if (!opening.keep_clear.empty())
-                out.push_back({label, "keep clear: " + opening.keep_clear + ", opening '" +
-                                          opening.name + "' stays uncovered"});
+        for (const auto& [kind, names] : zones_of(panel))
+            out.push_back({label, "keep clear (" + kind + "): leave uncovered " + listed(names)});
     }
     return out;
 }
@@ -150,6 +139,23 @@ std::vector<Finding> about_the_length(const Sheet& sheet, const Measures& measur
 }
 
 } // namespace
+
+std::vector<Finding> over_the_stretch_limit(const Sheet& sheet) {
+    std::vector<Finding> out;
+    const Job& job = sheet.plan.job();
+    const std::optional<double> limit = job.film.stretch_panel_percent;
+    if (!limit)
+        return out;
+    for (const auto& [key, id] : panels_cut(sheet.plan)) {
+        const StretchAsked stretch = stretch_of(job, id);
+        if (stretch.is != StretchAsked::Is::unknown && stretch.percent > *limit)
+            out.push_back({panel_label(job, key.first, key.second),
+                           "stretch asked: " + stretch_text(stretch) + " (film: " +
+                               percent(*limit) + "), more than the film gives; a seam, an inlay " +
+                               "or a softer film would help"});
+    }
+    return out;
+}
 
 std::vector<Finding> added_seams(const Sheet& sheet, const Measures& measures) {
     const Job& job = sheet.plan.job();

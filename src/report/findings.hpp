@@ -19,8 +19,11 @@ struct Finding {
 /// The first lines of the sheet: seams that the vehicle file does not ask for.
 std::vector<Finding> added_seams(const Sheet& sheet, const Measures& measures);
 
-/// Everything else, each once, the gravest first: stretch over the film's limit, the warnings of
-/// the stages before, narrow margins, what was not checked, zones to keep clear.
+/// Panels that ask more stretch than the film file says it gives.
+std::vector<Finding> over_the_stretch_limit(const Sheet& sheet);
+
+/// Everything else, those among them, each once, the gravest first: stretch over the film's limit,
+/// the warnings of the stages before, narrow margins, what was not checked, zones to keep clear.
 std::vector<Finding> other_findings(const Sheet& sheet, const Measures& measures);
 
 } // namespace pelt::report

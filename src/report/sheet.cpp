@@ -7,15 +7,30 @@
 #include "report/lists.hpp"
 #include "report/words.hpp"
 
+#include <algorithm>
+#include <utility>
+
 namespace pelt::report {
 namespace {
 
 constexpr const char* blank = "____________";
 
+/// One text for findings that say the same of several panels.
 std::vector<std::string> texts_of(const std::vector<Finding>& findings) {
+    std::vector<std::pair<std::string, std::vector<std::string>>> grouped;
+    for (const Finding& finding : findings) {
+        const auto same = std::find_if(grouped.begin(), grouped.end(), [&](const auto& entry) {
+            return entry.first == finding.text;
+        });
+        auto& entry = same == grouped.end()
+                          ? grouped.emplace_back(finding.text, std::vector<std::string>{})
+                          : *same;
+        if (!finding.panel.empty())
+            entry.second.push_back(finding.panel);
+    }
     std::vector<std::string> texts;
-    for (const Finding& finding : findings)
-        texts.push_back(finding.panel.empty() ? finding.text : finding.panel + ": " + finding.text);
+    for (const auto& [text, panels] : grouped)
+        texts.push_back(panels.empty() ? text : listed(panels) + ": " + text);
     return texts;
 }
 

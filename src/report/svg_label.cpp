@@ -18,6 +18,7 @@ constexpr double arrow_room = 1.15;
 constexpr double number_room = 1.0;
 
 constexpr double before_line = 0.3;
+constexpr double clearance = 0.1; ///< on every side
 
 constexpr std::array<double, 7> sizes_with_lines{150, 120, 100, 84, 70, 58, 48};
 constexpr std::array<double, 9> sizes_alone{120, 100, 84, 70, 58, 48, 38, 30, 22};
@@ -48,13 +49,20 @@ Extent extent_of(const PieceLabel& label, LabelForm form) {
     return extent;
 }
 
+SvgBox inner(const SvgBox& box, double clear) {
+    return {box.x + clear / 2, box.y + clear / 2, box.width - clear, box.height - clear};
+}
+
 std::optional<SetLabel> set_at(const PieceLabel& label, const LabelSpace& space, double size,
                                LabelForm form) {
     const Extent e = extent_of(label, form);
-    if (const auto box = space.room_for(e.width * size, e.height * size))
-        return SetLabel{label, *box, size, false, form};
-    if (const auto box = space.room_for(e.height * size, e.width * size))
-        return SetLabel{label, *box, size, true, form};
+    const double width = e.width * size;
+    const double height = e.height * size;
+    const double clear = 2 * clearance * size;
+    if (const auto box = space.room_for(width + clear, height + clear))
+        return SetLabel{label, inner(*box, clear), size, false, form};
+    if (const auto box = space.room_for(height + clear, width + clear))
+        return SetLabel{label, inner(*box, clear), size, true, form};
     return std::nullopt;
 }
 

@@ -33,7 +33,8 @@ bool is_digit(char c) {
 bool belongs_to(const std::string& word, const std::string& next) {
     static const std::set<std::string, std::less<>> glued{"×",  "mm", "cm", "m",  "in",
                                                           "ft", "yd", "%",  "m²", "sq"};
-    if (word == "×")
+    static const std::set<std::string, std::less<>> leading{"no.", "part", "of"};
+    if (word == "×" || (leading.count(word) > 0 && !next.empty() && is_digit(next.front())))
         return true;
     if (word.empty() || !is_digit(word.back()) || next.empty())
         return false;

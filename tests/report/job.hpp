@@ -61,4 +61,45 @@ inline const std::string two_panels = "vehicle: Small van\n"
                                       "    size: [1380, 905]\n"
                                       "    forward: up\n";
 
+/// A job with everything that a sheet has to tell: sides, copies, an inlay, a panel wider than the
+/// film, hardware, a zone to keep clear, an extra, stretch over the film's limit.
+inline const std::string whole_van =
+    "vehicle: Test van\n"
+    "demonstration: yes\n"
+    "body: city car\n"
+    "panels:\n"
+    "  mirror cap: {sides: both, size: [240, 190], crown: {wide: 60, high: 60}}\n"
+    "  front bumper:\n"
+    "    size: [2100, 500]\n"
+    "    forward: down\n"
+    "    inlays: {grille: {at: [1050, 200], size: [300, 100], overlap: 8}}\n"
+    "  roof:\n"
+    "    size: [1700, 1800]\n"
+    "    forward: up\n"
+    "    crown: {wide: 0, high: 0}\n"
+    "    openings:\n"
+    "      aerial: {outline: [[800, 100], [900, 100], [900, 180], [800, 180]], keep clear: "
+    "aerial}\n"
+    "  hood: {size: [1300, 900], forward: up, edges: {all: {wrap: 12}}}\n"
+    "  front door:\n"
+    "    sides: both\n"
+    "    size: [1040, 655]\n"
+    "  step plate: {sides: both, size: [400, 90], count: 2}\n"
+    "  door jamb: {sides: both, size: [900, 110], extra: jambs}\n"
+    "hardware:\n"
+    "  door handles: {tool: screwdriver, minutes: 12, clips: 2, count: 4}\n";
+
+inline const std::string priced_film =
+    "film: Test hybrid\n"
+    "demonstration: yes\n"
+    "kind: hybrid\n"
+    "holds metal: no\n"
+    "roll: {width: 1524 mm, trim: 6 mm, length: 22.86 m}\n"
+    "direction: one-way\n"
+    "stretch: {edge: 4 %, panel: 8 %}\n"
+    "allowances: {wrap: 10 mm, bleed: 10 mm, handling: {want: 40 mm, least: 15 mm}, overlap: 10 mm,"
+    " gap: 4 mm, flush: 2 mm}\n"
+    "sold: [{by: 1 m, price: 14.20}]\n"
+    "currency: EUR\n";
+
 } // namespace pelt::test

@@ -1,9 +1,12 @@
 // SPDX-License-Identifier: MIT
 #include "job.hpp"
 #include "model/utf8.hpp"
+#include "report/facts.hpp"
+#include "report/figures.hpp"
 
 #include <doctest/doctest.h>
 
+#include <cmath>
 #include <sstream>
 #include <string>
 #include <vector>
@@ -104,4 +107,27 @@ TEST_CASE("Markdown says what the table says") {
     CHECK(text.rfind("# Small van\n", 0) == 0);
     for (const char* part : {"## ORDER", "| done | no. | panel |", "## CAUTIONS"})
         CHECK(has(text, part));
+}
+
+// Each area is rounded to a hundredth of a m² by itself, each share to a tenth of a percent.
+TEST_CASE("the areas shown add up to the total shown, within their rounding") {
+    const report::Sheet sheet = test::sheet(test::whole_van, test::priced_film);
+    const report::Table table = report::area_table(sheet, report::Measures(Unit::mm));
+    REQUIRE(table.rows.size() == 5);
+    for (const std::size_t column : {std::size_t{1}, std::size_t{2}}) {
+        const double half_unit = column == 1 ? 0.005 : 0.05;
+        const auto shown = [&](std::size_t row) { return std::stod(table.rows[row][column]); };
+        CHECK(std::abs(shown(0) + shown(1) + shown(2) - shown(3)) <= 4 * half_unit + 1e-9);
+        CHECK(std::abs(shown(1) + shown(2) - shown(4)) <= 3 * half_unit + 1e-9);
+    }
+}
+
+TEST_CASE("what is needed and what is left over make what is ordered") {
+    const report::Sheet sheet = test::sheet(test::whole_van, test::priced_film);
+    const report::Measures mm(Unit::mm);
+    const Length needed = Length::from_um(report::new_length_of(sheet.plan));
+    const Length ordered = sheet.order.length();
+    CHECK(std::stod(mm.film(needed)) +
+              std::stod(mm.film(ordered - needed, report::Rounding::down)) ==
+          std::stod(mm.film(ordered)));
 }

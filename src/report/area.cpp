@@ -1,0 +1,159 @@
+// SPDX-License-Identifier: MIT
+#include "report/area.hpp"
+
+#include "report/csv_text.hpp"
+#include "report/decimal.hpp"
+#include "report/facts.hpp"
+#include "report/json_text.hpp"
+#include "report/numbers.hpp"
+
+#include <cmath>
+
+namespace pelt::report {
+namespace {
+
+/// Visible area in thousandths of a mm²: rounded once, so that rows and total agree.
+std::int64_t visible_of(const AreaRow& row) {
+    return std::llround(row.visible_mm2 * 1000);
+}
+
+struct Total {
+    std::int64_t visible = 0;
+    DoubleArea wrapped = 0;
+    std::optional<DoubleArea> cut = DoubleArea{0};
+};
+
+Total total_of(const AreaSheet& sheet) {
+    Total total;
+    for (const AreaRow& row : sheet.rows) {
+        total.visible += row.count * visible_of(row);
+        total.wrapped += row.count * row.wrapped;
+        total.cut =
+            total.cut && row.cut ? std::optional(*total.cut + row.count * *row.cut) : std::nullopt;
+    }
+    return total;
+}
+
+Json json_visible(std::int64_t thousandths) {
+    return json_number(decimal(thousandths, 3, 1));
+}
+
+Json json_cut(const std::optional<DoubleArea>& cut) {
+    return cut ? json_mm2(*cut) : json_null;
+}
+
+Json json_row(const AreaRow& row) {
+    const bool known = row.stretch.is != StretchAsked::Is::unknown;
+    return JsonObject()
+        .add("panel", json_text(row.panel))
+        .add("side", json_text(name_of(row.side)))
+        .add("count", json_whole(row.count))
+        .add("visible_mm2", json_visible(visible_of(row)))
+        .add("wrapped_mm2", json_mm2(row.wrapped))
+        .add("cut_mm2", json_cut(row.cut))
+        .add("size_mm", json_array({json_mm(row.along_x), json_mm(row.along_y)}))
+        .add("stretch_percent",
+             known ? json_number(rounded_percent(row.stretch.percent)) : json_null)
+        .add("stretch_is", json_text(name_of(row.stretch.is)))
+        .on_one_line();
+}
+
+Json json_warnings(const Faults& faults) {
+    std::vector<Json> items;
+    for (const Fault& fault : faults)
+        if (fault.severity == Severity::warning)
+            items.push_back(JsonObject()
+                                .add("panel", json_text_or_null(fault.panel))
+                                .add("text", json_text(sentence_of(fault)))
+                                .on_one_line());
+    return json_lines(items);
+}
+
+Table area_rows(const AreaSheet& sheet, const Measures& measures) {
+    Table table;
+    table.columns = {{"panel", Align::left, true},        {"side", Align::left, false},
+                     {"count", Align::right, false},      {"visible", Align::right, false},
+                     {"with tucks", Align::right, false}, {"as cut", Align::right, false},
+                     {"size", Align::right, false},       {"stretch asked", Align::right, false}};
+    const auto cut_text = [&](const std::optional<DoubleArea>& cut) {
+        return cut ? measures.area(*cut) : "-";
+    };
+    for (const AreaRow& row : sheet.rows)
+        table.rows.push_back({row.panel, std::string(name_of(row.side)), std::to_string(row.count),
+                              measures.area_of_thousandths(visible_of(row)),
+                              measures.area(row.wrapped), cut_text(row.cut),
+                              measures.sides(row.along_x, row.along_y), stretch_text(row.stretch)});
+    const Total total = total_of(sheet);
+    table.rows.push_back({"all", "", "", measures.area_of_thousandths(total.visible),
+                          measures.area(total.wrapped), cut_text(total.cut), "", ""});
+    return table;
+}
+
+std::vector<std::string> warning_texts(const Faults& faults) {
+    std::vector<std::string> texts;
+    for (const Fault& fault : faults)
+        if (fault.severity == Severity::warning)
+            texts.push_back((fault.panel.empty() ? "" : fault.panel + ": ") + sentence_of(fault));
+    return texts;
+}
+
+} // namespace
+
+std::string to_json(const AreaSheet& sheet) {
+    std::vector<Json> rows;
+    for (const AreaRow& row : sheet.rows)
+        rows.push_back(json_row(row));
+    const Total total = total_of(sheet);
+    return JsonObject()
+               .add("schema", json_text("pelt.area/1"))
+               .add("vehicle", json_text(sheet.vehicle))
+               .add("film", json_text_or_null(sheet.film))
+               .add("demonstration", json_bool(sheet.demonstration))
+               .add("panels", json_lines(rows))
+               .add("total", JsonObject()
+                                 .add("visible_mm2", json_visible(total.visible))
+                                 .add("wrapped_mm2", json_mm2(total.wrapped))
+                                 .add("cut_mm2", json_cut(total.cut))
+                                 .on_one_line())
+               .add("warnings", json_warnings(sheet.warnings))
+               .on_lines()
+               .text +
+           "\n";
+}
+
+std::string to_csv(const AreaSheet& sheet) {
+    std::string text = csv_line({"panel", "side", "count", "visible_mm2", "wrapped_mm2", "cut_mm2",
+                                 "along_x_mm", "along_y_mm", "stretch_percent", "stretch_is"});
+    for (const AreaRow& row : sheet.rows)
+        text += csv_line(
+            {csv_text(row.panel), std::string(name_of(row.side)), std::to_string(row.count),
+             decimal(visible_of(row), 3, 0), decimal(row.wrapped * 5, 7, 0),
+             row.cut ? decimal(*row.cut * 5, 7, 0) : "", decimal(row.along_x, 3, 0),
+             decimal(row.along_y, 3, 0),
+             row.stretch.is == StretchAsked::Is::unknown ? ""
+                                                         : rounded_percent(row.stretch.percent),
+             std::string(name_of(row.stretch.is))});
+    return text;
+}
+
+Document area_report(const AreaSheet& sheet) {
+    const Measures measures(sheet.unit);
+    Document out{Title{sheet.vehicle, sheet.demonstration ? "DEMONSTRATION: INVENTED DATA" : ""}};
+    if (!sheet.film.empty())
+        out.push_back(Line{"Film: " + sheet.film +
+                           (sheet.stretch_limit
+                                ? ", gives " + percent(*sheet.stretch_limit) + " stretch on a panel"
+                                : ", stretch not known")});
+    const std::vector<std::string> warnings = warning_texts(sheet.warnings);
+    if (!warnings.empty())
+        out.push_back(Items{"!", warnings});
+    out.push_back(Heading{"PANELS"});
+    out.push_back(area_rows(sheet, measures));
+    out.push_back(Line{"Areas and sizes are of one panel, the last row is of all. Sizes are those "
+                       "of the film that stays on, along x and y of the drawing, in " +
+                       measures.sizes_in_words() +
+                       ". Overlaps at seams and inlays are not in them: 'pelt cut' counts those."});
+    return out;
+}
+
+} // namespace pelt::report

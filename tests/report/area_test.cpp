@@ -1,0 +1,107 @@
+// SPDX-License-Identifier: MIT
+#include "job.hpp"
+#include "report/area.hpp"
+#include "report/compare.hpp"
+
+#include <doctest/doctest.h>
+#include <nlohmann/json.hpp>
+
+#include <string>
+
+using namespace pelt;
+using namespace pelt::report;
+using nlohmann::json;
+
+namespace {
+
+DoubleArea mm2(std::int64_t value) {
+    return DoubleArea{2'000'000} * value;
+}
+
+AreaSheet two_rows() {
+    AreaSheet sheet;
+    sheet.vehicle = "Van";
+    AreaRow hood;
+    hood.panel = "hood";
+    hood.visible_mm2 = 1'000'000.25;
+    hood.wrapped = mm2(1'100'000);
+    hood.cut = mm2(1'300'000);
+    hood.along_x = 1'400'400;
+    hood.along_y = 900'000;
+    hood.stretch = {StretchAsked::Is::estimate, 9.04};
+    AreaRow step;
+    step.panel = "step, \"left\"";
+    step.side = Side::left;
+    step.count = 2;
+    step.visible_mm2 = 10'000;
+    step.wrapped = mm2(12'000);
+    step.cut = mm2(20'000);
+    sheet.rows = {hood, step};
+    return sheet;
+}
+
+} // namespace
+
+TEST_CASE("areas as JSON: every key of pelt.area/1, the total over all copies") {
+    const json doc = json::parse(to_json(two_rows()));
+    CHECK(doc["schema"] == "pelt.area/1");
+    REQUIRE(doc["panels"].size() == 2);
+    for (const char* key : {"panel", "side", "count", "visible_mm2", "wrapped_mm2", "cut_mm2",
+                            "size_mm", "stretch_percent", "stretch_is"})
+        CHECK(doc["panels"][0].contains(key));
+    CHECK(doc["panels"][0]["visible_mm2"] == 1'000'000.25);
+    CHECK(doc["panels"][0]["size_mm"] == json({1400.4, 900.0}));
+    CHECK(doc["panels"][0]["stretch_percent"] == 9.04);
+    CHECK(doc["panels"][0]["stretch_is"] == "estimate");
+    CHECK(doc["panels"][1]["stretch_percent"].is_null());
+    CHECK(doc["panels"][1]["stretch_is"] == "unknown");
+    CHECK(doc["total"]["visible_mm2"] == 1'020'000.25);
+    CHECK(doc["total"]["wrapped_mm2"] == 1'124'000.0);
+    CHECK(doc["total"]["cut_mm2"] == 1'340'000.0);
+}
+
+TEST_CASE("without a film no cut area, not 0") {
+    AreaSheet sheet = two_rows();
+    sheet.rows[1].cut = std::nullopt;
+    const json doc = json::parse(to_json(sheet));
+    CHECK(doc["panels"][1]["cut_mm2"].is_null());
+    CHECK(doc["total"]["cut_mm2"].is_null());
+    CHECK(to_text(area_report(sheet), {}).find("0.00 m²") == std::string::npos);
+    CHECK(to_csv(sheet).find(",12000,,") != std::string::npos);
+}
+
+TEST_CASE("areas as CSV and as a table") {
+    const std::string csv = to_csv(two_rows());
+    CHECK(csv.find("hood,centre,1,1000000.25,1100000,1300000,1400.4,900,9.04,estimate\n") !=
+          std::string::npos);
+    CHECK(csv.find("\"step, \"\"left\"\"\",left,2,10000,12000,20000,0,0,,unknown\n") !=
+          std::string::npos);
+    const std::string table = to_text(area_report(two_rows()), {});
+    CHECK(table.find("1401 × 900") != std::string::npos);
+    CHECK(table.find("about 9 %") != std::string::npos);
+    CHECK(table.find("not checked") != std::string::npos);
+}
+
+TEST_CASE("a comparison has a row a film, and says why one is missing") {
+    const Sheet sheet = test::sheet(test::two_panels, test::priced_film);
+    Film narrow = sheet.plan.job().film;
+    narrow.name = "Narrow, \"thin\"";
+    narrow.width = 600'000;
+    Comparison comparison{"Small van", true, {}, Unit::mm};
+    comparison.rows.push_back({sheet.plan.job().film, sheet, ""});
+    comparison.rows.push_back({narrow, std::nullopt, "the roof fits no way"});
+    const json doc = json::parse(to_json(comparison));
+    CHECK(doc["schema"] == "pelt.compare/1");
+    REQUIRE(doc["rows"].size() == 2);
+    CHECK(doc["rows"][0]["total"] == "42.60");
+    CHECK(doc["rows"][0]["why_not"].is_null());
+    CHECK(doc["rows"][1]["length_mm"].is_null());
+    CHECK(doc["rows"][1]["why_not"] == "the roof fits no way");
+    const std::string csv = to_csv(comparison);
+    CHECK(csv.find("\"Narrow, \"\"thin\"\"\",600,,,,,,,,,,the roof fits no way\n") !=
+          std::string::npos);
+    const std::string table = to_text(compare_report(comparison), {});
+    CHECK(table.find("3 m") != std::string::npos);
+    CHECK(table.find("the roof fits no way") != std::string::npos);
+    CHECK(to_markdown(compare_report(comparison)).find("| film | width |") != std::string::npos);
+}

@@ -1,0 +1,142 @@
+// SPDX-License-Identifier: MIT
+#include "job.hpp"
+#include "report/facts.hpp"
+#include "report/laying.hpp"
+#include "report/words.hpp"
+
+#include <doctest/doctest.h>
+
+#include <algorithm>
+#include <string>
+#include <vector>
+
+using namespace pelt;
+using namespace pelt::report;
+
+namespace {
+
+Panel panel_named(const std::string& name, int count = 1) {
+    Panel panel;
+    panel.name = name;
+    panel.count = count;
+    return panel;
+}
+
+Job job_of(const std::vector<Panel>& panels) {
+    Job job;
+    job.vehicles.emplace_back();
+    job.vehicles[0].panels = panels;
+    return job;
+}
+
+PieceId id_of(int panel, Side side = Side::centre, int copy = 1) {
+    return {0, panel, side, copy, 1, 1, PieceKind::main, ""};
+}
+
+std::vector<std::string> laid(const Job& job, const std::vector<PieceId>& ids) {
+    std::vector<std::string> labels;
+    for (const std::size_t i : laying_order(job, ids))
+        labels.push_back(panel_label(job, ids[i].vehicle, ids[i].panel, ids[i].side));
+    return labels;
+}
+
+} // namespace
+
+TEST_CASE("jambs first, then from the top down, small parts last") {
+    const Job job =
+        job_of({panel_named("Mirror cap"), panel_named("front bumper"), panel_named("emblem"),
+                panel_named("front fender"), panel_named("tailgate"), panel_named("hood"),
+                panel_named("roof"), panel_named("door jamb")});
+    std::vector<PieceId> ids;
+    for (int panel = 0; panel < 8; ++panel)
+        ids.push_back(id_of(panel));
+    CHECK(laid(job, ids) == std::vector<std::string>{"door jamb", "roof", "hood", "tailgate",
+                                                     "front fender", "emblem", "front bumper",
+                                                     "Mirror cap"});
+}
+
+TEST_CASE("one side is finished, front to rear, before the other begins") {
+    const Job job =
+        job_of({panel_named("quarter"), panel_named("front door"), panel_named("fender")});
+    std::vector<PieceId> ids;
+    for (const Side side : {Side::right, Side::left})
+        for (int panel = 0; panel < 3; ++panel)
+            ids.push_back(id_of(panel, side));
+    CHECK(laid(job, ids) == std::vector<std::string>{"fender, left", "front door, left",
+                                                     "quarter, left", "fender, right",
+                                                     "front door, right", "quarter, right"});
+}
+
+TEST_CASE("panels without a known word go by their group, equals by the file") {
+    std::vector<Panel> panels{panel_named("b"), panel_named("a"), panel_named("skin")};
+    panels[2].group = "roof";
+    const Job job = job_of(panels);
+    CHECK(laid(job, {id_of(1), id_of(2), id_of(0)}) == std::vector<std::string>{"skin", "b", "a"});
+}
+
+TEST_CASE("a handle on a door is a small part, a spoiler on a roof is not the roof") {
+    const Job job = job_of({panel_named("door handle"), panel_named("roof spoiler"),
+                            panel_named("roof"), panel_named("door")});
+    CHECK(laid(job, {id_of(0), id_of(1), id_of(2), id_of(3)}) ==
+          std::vector<std::string>{"roof", "roof spoiler", "door", "door handle"});
+}
+
+TEST_CASE("inlays go before their panel, an under piece before what laps over it") {
+    Job job = job_of({panel_named("front bumper")});
+    const auto part = [](int n) {
+        return PieceId{0, 0, Side::centre, 1, n, 3, PieceKind::main, ""};
+    };
+    const PieceId inlay{0, 0, Side::centre, 1, 1, 1, PieceKind::inlay, "grille"};
+    Seam first;
+    first.upper_part = 1;
+    first.under_part = 2;
+    Seam second;
+    second.upper_part = 2;
+    second.under_part = 3;
+    job.seams = {first, second};
+    CHECK(laying_order(job, {part(1), part(2), part(3), inlay}) ==
+          std::vector<std::size_t>{3, 2, 1, 0});
+}
+
+TEST_CASE("seams that lap in a ring still give every piece once") {
+    Job job = job_of({panel_named("hood")});
+    Seam there;
+    there.upper_part = 1;
+    there.under_part = 2;
+    Seam back;
+    back.upper_part = 2;
+    back.under_part = 1;
+    job.seams = {there, back};
+    const auto part = [](int n) {
+        return PieceId{0, 0, Side::centre, 1, n, 2, PieceKind::main, ""};
+    };
+    CHECK(laying_order(job, {part(1), part(2)}) == std::vector<std::size_t>{0, 1});
+}
+
+TEST_CASE("one vehicle of several is finished before the next begins") {
+    Job job = job_of({panel_named("roof"), panel_named("step", 2)});
+    job.times = 2;
+    std::vector<PieceId> ids;
+    for (int copy = 1; copy <= 2; ++copy)
+        ids.push_back(id_of(0, Side::centre, copy));
+    for (int copy = 1; copy <= 4; ++copy)
+        ids.push_back(id_of(1, Side::centre, copy));
+    CHECK(laying_order(job, ids) == std::vector<std::size_t>{0, 2, 3, 1, 4, 5});
+}
+
+TEST_CASE("every piece of a real job is laid exactly once") {
+    const Sheet sheet = test::sheet(test::whole_van, test::priced_film);
+    std::vector<PieceId> ids;
+    for (const PlacedPiece& p : pieces_by_number(sheet.plan))
+        ids.push_back(p.id);
+    std::vector<std::size_t> order = laying_order(sheet.plan.job(), ids);
+    REQUIRE(order.size() == ids.size());
+    const std::string first = sheet.plan.job()
+                                  .vehicles[0]
+                                  .panels[static_cast<std::size_t>(ids[order.front()].panel)]
+                                  .name;
+    CHECK(first == "roof");
+    std::sort(order.begin(), order.end());
+    for (std::size_t i = 0; i < order.size(); ++i)
+        CHECK(order[i] == i);
+}
