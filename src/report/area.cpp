@@ -12,46 +12,49 @@
 namespace pelt::report {
 namespace {
 
-/// Visible area in thousandths of a mm²: rounded once, so that rows and total agree.
-std::int64_t visible_of(const AreaRow& row) {
-    return std::llround(row.visible_mm2 * 1000);
+/// A figure that never was on the grid, in thousandths: rounded once, so that rows and total agree.
+std::int64_t thousandths(double value) {
+    return std::llround(value * 1000);
+}
+
+using Thousandths = std::optional<std::int64_t>;
+
+Thousandths cut_of(const AreaRow& row) {
+    return row.cut_mm2 ? Thousandths(thousandths(*row.cut_mm2)) : std::nullopt;
 }
 
 struct Total {
     std::int64_t visible = 0;
     DoubleArea wrapped = 0;
-    std::optional<DoubleArea> cut = DoubleArea{0};
+    Thousandths cut = 0;
 };
 
 Total total_of(const AreaSheet& sheet) {
     Total total;
     for (const AreaRow& row : sheet.rows) {
-        total.visible += row.count * visible_of(row);
-        total.wrapped += row.count * row.wrapped;
-        total.cut =
-            total.cut && row.cut ? std::optional(*total.cut + row.count * *row.cut) : std::nullopt;
+        const Thousandths cut = cut_of(row);
+        total.visible += row.count * thousandths(row.visible_mm2);
+        total.wrapped += row.count * doubled_area(row.wrapped);
+        total.cut = total.cut && cut ? Thousandths(*total.cut + row.count * *cut) : std::nullopt;
     }
     return total;
 }
 
-Json json_visible(std::int64_t thousandths) {
-    return json_number(decimal(thousandths, 3, 1));
-}
-
-Json json_cut(const std::optional<DoubleArea>& cut) {
-    return cut ? json_mm2(*cut) : json_null;
+Json json_thousandths(const Thousandths& value) {
+    return value ? json_number(decimal(*value, 3, 1)) : json_null;
 }
 
 Json json_row(const AreaRow& row) {
+    const Box box = box_of(row.wrapped.outer);
     const bool known = row.stretch.is != StretchAsked::Is::unknown;
     return JsonObject()
         .add("panel", json_text(row.panel))
         .add("side", json_text(name_of(row.side)))
         .add("count", json_whole(row.count))
-        .add("visible_mm2", json_visible(visible_of(row)))
-        .add("wrapped_mm2", json_mm2(row.wrapped))
-        .add("cut_mm2", json_cut(row.cut))
-        .add("size_mm", json_array({json_mm(row.along_x), json_mm(row.along_y)}))
+        .add("visible_mm2", json_thousandths(thousandths(row.visible_mm2)))
+        .add("wrapped_mm2", json_mm2(doubled_area(row.wrapped)))
+        .add("cut_mm2", json_thousandths(cut_of(row)))
+        .add("size_mm", json_point({box.along(), box.across()}))
         .add("stretch_percent",
              known ? json_number(rounded_percent(row.stretch.percent)) : json_null)
         .add("stretch_is", json_text(name_of(row.stretch.is)))
@@ -69,20 +72,34 @@ Json json_warnings(const Faults& faults) {
     return json_lines(items);
 }
 
+std::string csv_row(const AreaRow& row) {
+    const Box box = box_of(row.wrapped.outer);
+    const Thousandths cut = cut_of(row);
+    const bool known = row.stretch.is != StretchAsked::Is::unknown;
+    return csv_line(
+        {csv_text(row.panel), std::string(name_of(row.side)), std::to_string(row.count),
+         decimal(thousandths(row.visible_mm2), 3, 0), decimal(doubled_area(row.wrapped) * 5, 7, 0),
+         cut ? decimal(*cut, 3, 0) : "", decimal(box.along(), 3, 0), decimal(box.across(), 3, 0),
+         known ? rounded_percent(row.stretch.percent) : "", std::string(name_of(row.stretch.is))});
+}
+
 Table area_rows(const AreaSheet& sheet, const Measures& measures) {
     Table table;
     table.columns = {{"panel", Align::left, true},        {"side", Align::left, false},
                      {"count", Align::right, false},      {"visible", Align::right, false},
                      {"with tucks", Align::right, false}, {"as cut", Align::right, false},
                      {"size", Align::right, false},       {"stretch asked", Align::right, false}};
-    const auto cut_text = [&](const std::optional<DoubleArea>& cut) {
-        return cut ? measures.area(*cut) : "-";
+    const auto cut_text = [&](const Thousandths& cut) {
+        return cut ? measures.area_of_thousandths(*cut) : "-";
     };
-    for (const AreaRow& row : sheet.rows)
+    for (const AreaRow& row : sheet.rows) {
+        const Box box = box_of(row.wrapped.outer);
         table.rows.push_back({row.panel, std::string(name_of(row.side)), std::to_string(row.count),
-                              measures.area_of_thousandths(visible_of(row)),
-                              measures.area(row.wrapped), cut_text(row.cut),
-                              measures.sides(row.along_x, row.along_y), stretch_text(row.stretch)});
+                              measures.area_of_thousandths(thousandths(row.visible_mm2)),
+                              measures.area(doubled_area(row.wrapped)), cut_text(cut_of(row)),
+                              measures.sides(box.along(), box.across()),
+                              stretch_text(row.stretch)});
+    }
     const Total total = total_of(sheet);
     table.rows.push_back({"all", "", "", measures.area_of_thousandths(total.visible),
                           measures.area(total.wrapped), cut_text(total.cut), "", ""});
@@ -111,9 +128,9 @@ std::string to_json(const AreaSheet& sheet) {
                .add("demonstration", json_bool(sheet.demonstration))
                .add("panels", json_lines(rows))
                .add("total", JsonObject()
-                                 .add("visible_mm2", json_visible(total.visible))
+                                 .add("visible_mm2", json_thousandths(total.visible))
                                  .add("wrapped_mm2", json_mm2(total.wrapped))
-                                 .add("cut_mm2", json_cut(total.cut))
+                                 .add("cut_mm2", json_thousandths(total.cut))
                                  .on_one_line())
                .add("warnings", json_warnings(sheet.warnings))
                .on_lines()
@@ -125,14 +142,7 @@ std::string to_csv(const AreaSheet& sheet) {
     std::string text = csv_line({"panel", "side", "count", "visible_mm2", "wrapped_mm2", "cut_mm2",
                                  "along_x_mm", "along_y_mm", "stretch_percent", "stretch_is"});
     for (const AreaRow& row : sheet.rows)
-        text += csv_line(
-            {csv_text(row.panel), std::string(name_of(row.side)), std::to_string(row.count),
-             decimal(visible_of(row), 3, 0), decimal(row.wrapped * 5, 7, 0),
-             row.cut ? decimal(*row.cut * 5, 7, 0) : "", decimal(row.along_x, 3, 0),
-             decimal(row.along_y, 3, 0),
-             row.stretch.is == StretchAsked::Is::unknown ? ""
-                                                         : rounded_percent(row.stretch.percent),
-             std::string(name_of(row.stretch.is))});
+        text += csv_row(row);
     return text;
 }
 

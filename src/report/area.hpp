@@ -21,10 +21,8 @@ struct AreaRow {
     Side side = Side::centre;
     int count = 1; ///< copies on this side, inner faces included
     double visible_mm2 = 0;
-    DoubleArea wrapped = 0;        ///< the film that stays on
-    std::optional<DoubleArea> cut; ///< as it leaves the roll; none without a film
-    Um along_x = 0;                ///< sides of the wrapped blank in the panel's drawing
-    Um along_y = 0;
+    Polygon wrapped;               ///< the film that stays on, in the panel's drawing
+    std::optional<double> cut_mm2; ///< as it leaves the roll; none without a film
     StretchAsked stretch;
 };
 

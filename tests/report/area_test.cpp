@@ -14,8 +14,8 @@ using nlohmann::json;
 
 namespace {
 
-DoubleArea mm2(std::int64_t value) {
-    return DoubleArea{2'000'000} * value;
+Polygon rectangle(Um along, Um across) {
+    return {{{0, 0}, {along, 0}, {along, across}, {0, across}}, {}};
 }
 
 AreaSheet two_rows() {
@@ -24,18 +24,16 @@ AreaSheet two_rows() {
     AreaRow hood;
     hood.panel = "hood";
     hood.visible_mm2 = 1'000'000.25;
-    hood.wrapped = mm2(1'100'000);
-    hood.cut = mm2(1'300'000);
-    hood.along_x = 1'400'400;
-    hood.along_y = 900'000;
+    hood.wrapped = rectangle(1'400'400, 900'000);
+    hood.cut_mm2 = 1'300'000;
     hood.stretch = {StretchAsked::Is::estimate, 9.04};
     AreaRow step;
     step.panel = "step, \"left\"";
     step.side = Side::left;
     step.count = 2;
     step.visible_mm2 = 10'000;
-    step.wrapped = mm2(12'000);
-    step.cut = mm2(20'000);
+    step.wrapped = rectangle(120'000, 100'000);
+    step.cut_mm2 = 20'000;
     sheet.rows = {hood, step};
     return sheet;
 }
@@ -56,13 +54,13 @@ TEST_CASE("areas as JSON: every key of pelt.area/1, the total over all copies") 
     CHECK(doc["panels"][1]["stretch_percent"].is_null());
     CHECK(doc["panels"][1]["stretch_is"] == "unknown");
     CHECK(doc["total"]["visible_mm2"] == 1'020'000.25);
-    CHECK(doc["total"]["wrapped_mm2"] == 1'124'000.0);
+    CHECK(doc["total"]["wrapped_mm2"] == 1'284'360.0);
     CHECK(doc["total"]["cut_mm2"] == 1'340'000.0);
 }
 
 TEST_CASE("without a film no cut area, not 0") {
     AreaSheet sheet = two_rows();
-    sheet.rows[1].cut = std::nullopt;
+    sheet.rows[1].cut_mm2 = std::nullopt;
     const json doc = json::parse(to_json(sheet));
     CHECK(doc["panels"][1]["cut_mm2"].is_null());
     CHECK(doc["total"]["cut_mm2"].is_null());
@@ -72,9 +70,9 @@ TEST_CASE("without a film no cut area, not 0") {
 
 TEST_CASE("areas as CSV and as a table") {
     const std::string csv = to_csv(two_rows());
-    CHECK(csv.find("hood,centre,1,1000000.25,1100000,1300000,1400.4,900,9.04,estimate\n") !=
+    CHECK(csv.find("hood,centre,1,1000000.25,1260360,1300000,1400.4,900,9.04,estimate\n") !=
           std::string::npos);
-    CHECK(csv.find("\"step, \"\"left\"\"\",left,2,10000,12000,20000,0,0,,unknown\n") !=
+    CHECK(csv.find("\"step, \"\"left\"\"\",left,2,10000,12000,20000,120,100,,unknown\n") !=
           std::string::npos);
     const std::string table = to_text(area_report(two_rows()), {});
     CHECK(table.find("1401 × 900") != std::string::npos);
