@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: MIT
 #include "job.hpp"
 #include "report/area.hpp"
-#include "report/compare.hpp"
 
 #include <doctest/doctest.h>
 #include <nlohmann/json.hpp>
@@ -78,28 +77,4 @@ TEST_CASE("areas as CSV and as a table") {
     CHECK(table.find("1401 × 900") != std::string::npos);
     CHECK(table.find("about 9 %") != std::string::npos);
     CHECK(table.find("not checked") != std::string::npos);
-}
-
-TEST_CASE("a comparison has a row a film, and says why one is missing") {
-    const Sheet sheet = test::sheet(test::two_panels, test::priced_film);
-    Film narrow = sheet.plan.job().film;
-    narrow.name = "Narrow, \"thin\"";
-    narrow.width = 600'000;
-    Comparison comparison{"Small van", true, {}, Unit::mm};
-    comparison.rows.push_back({sheet.plan.job().film, sheet, ""});
-    comparison.rows.push_back({narrow, std::nullopt, "the roof fits no way"});
-    const json doc = json::parse(to_json(comparison));
-    CHECK(doc["schema"] == "pelt.compare/1");
-    REQUIRE(doc["rows"].size() == 2);
-    CHECK(doc["rows"][0]["total"] == "42.60");
-    CHECK(doc["rows"][0]["why_not"].is_null());
-    CHECK(doc["rows"][1]["length_mm"].is_null());
-    CHECK(doc["rows"][1]["why_not"] == "the roof fits no way");
-    const std::string csv = to_csv(comparison);
-    CHECK(csv.find("\"Narrow, \"\"thin\"\"\",600,,,,,,,,,,the roof fits no way\n") !=
-          std::string::npos);
-    const std::string table = to_text(compare_report(comparison), {});
-    CHECK(table.find("3 m") != std::string::npos);
-    CHECK(table.find("the roof fits no way") != std::string::npos);
-    CHECK(to_markdown(compare_report(comparison)).find("| film | width |") != std::string::npos);
 }

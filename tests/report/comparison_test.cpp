@@ -51,6 +51,15 @@ TEST_CASE("a comparison as JSON says what the sheets say, and null where there i
     CHECK(second.at("problem") == "the roof is too wide");
 }
 
+TEST_CASE("a comparison tells the price of each film") {
+    report::Comparison comparison = two_rows();
+    comparison.rows[0].sheet = test::sheet(test::two_panels, test::priced_film);
+    const auto json = nlohmann::json::parse(report::to_json(comparison));
+    CHECK(json.at("rows")[0].at("order").at("total") == "42.60");
+    CHECK(report::to_csv(comparison).find(",42.60,") != std::string::npos);
+    CHECK(report::to_table(comparison).find("42.60") != std::string::npos);
+}
+
 TEST_CASE("a comparison as CSV has a row a film, safe for spreadsheets") {
     const auto lines = lines_of(report::to_csv(two_rows()));
     REQUIRE(lines.size() == 3);

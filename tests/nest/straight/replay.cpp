@@ -12,6 +12,7 @@ struct Part {
     Box box;
     int stage = 0;
     bool last_across = false;
+    std::size_t made_by = 0; ///< number of the cut, from 1
 };
 
 class Replay {
@@ -19,11 +20,12 @@ public:
     Replay(const UsedRoll& used, const Roll& roll, const nest::Goal& goal,
            std::vector<std::string>& faults)
         : roll_(roll), goal_(goal), faults_(faults) {
-        parts_.push_back({{{0, 0}, {used.length + 1, roll.width}}, 0, false});
-        for (const Cut& cut : used.cuts)
-            make(cut);
+        parts_.push_back({{{0, 0}, {used.length + 1, roll.width}}, 0, false, 0});
+        for (std::size_t n = 0; n < used.cuts.size(); ++n)
+            make(used.cuts[n], n + 1);
     }
 
+    /// Boxes come in the order of their numbers, which is that of coming free.
     void look_for(const Box& box) {
         const auto part = std::find_if(parts_.begin(), parts_.end(), [&](const Part& p) {
             return p.box.low == box.low && p.box.high == box.high;
@@ -32,10 +34,15 @@ public:
             faults_.push_back("a piece is not freed by the cuts");
         else if (goal_.stages && part->stage > *goal_.stages + 1)
             faults_.push_back("a piece needs more turns of the film than are allowed");
+        if (part == parts_.end())
+            return;
+        if (part->made_by < freed_before_)
+            faults_.push_back("a piece has a higher number than one that comes free later");
+        freed_before_ = part->made_by;
     }
 
 private:
-    void make(const Cut& cut) {
+    void make(const Cut& cut, std::size_t number) {
         const bool across = cut.from.x == cut.to.x;
         if (across == (cut.from.y == cut.to.y)) {
             faults_.push_back("a cut is not straight");
@@ -44,7 +51,7 @@ private:
         check_ruler(cut, across);
         for (std::size_t i = 0; i < parts_.size(); ++i)
             if (divides(cut, across, parts_[i].box)) {
-                divide(i, cut, across);
+                divide(i, cut, across, number);
                 return;
             }
         faults_.push_back("a cut does not run from edge to edge of a part");
@@ -69,8 +76,9 @@ private:
     }
 
     /// Slits along the trim are not turns of the film: they are of the second stage.
-    void divide(std::size_t i, const Cut& cut, bool across) {
+    void divide(std::size_t i, const Cut& cut, bool across, std::size_t number) {
         Part near = parts_[i];
+        near.made_by = number;
         if (near.stage == 0 || near.last_across != across) {
             ++near.stage;
             near.last_across = across;
@@ -88,6 +96,7 @@ private:
     const nest::Goal& goal_;
     std::vector<std::string>& faults_;
     std::vector<Part> parts_;
+    std::size_t freed_before_ = 0;
 };
 
 Box box_of_placement(const Placement& p, std::span<const Piece> pieces) {
