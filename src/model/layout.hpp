@@ -64,6 +64,9 @@ struct Layout {
     std::vector<UsedRoll> rolls;
     Bound bound;
     bool stopped = false; ///< ended by the callback or the clock, not by its own measure
+    /// Proved: no layout of these pieces on such film is shorter that keeps the same rules (how
+    /// often film is turned on the table, how much the table takes). The bound may lie lower.
+    bool shortest = false;
 };
 
 } // namespace pelt

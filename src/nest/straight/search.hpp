@@ -4,7 +4,8 @@
 // go in; then the length is fixed lower still.
 // The idea of ruin and recreate on guillotine trees under a shrinking limit: Gardeyn & Wauters
 // 2022, "A goal-driven ruin and recreate heuristic for the 2D variable-sized bin packing problem
-// with guillotine constraints", EJOR 301. Late acceptance: Burke & Bykov 2017, EJOR 258.
+// with guillotine constraints", EJOR 301. Worse layouts are accepted up to a threshold that falls:
+// Dueck & Scheuer 1990, J. Comput. Phys. 90.
 #pragma once
 
 #include "nest/random.hpp"
@@ -36,11 +37,6 @@ public:
     std::uint64_t run(std::uint64_t work);
 
 private:
-    struct Cost {
-        double unplaced = 0;
-        double room = 0; ///< negative: the more the better
-        double value() const { return unplaced + room; }
-    };
     void fill();
     void ruin();
     void step();
@@ -56,9 +52,8 @@ private:
     std::vector<std::int32_t> unplaced_;
     std::optional<Tree> best_;
     Steps best_reach_ = 0;
-    std::vector<double> history_;
-    std::size_t turn_ = 0;
     double current_ = 0;
+    double heat_ = 0;
     double whole_area_ = 0;
     std::uint64_t work_ = 0; ///< looks at a node
 };

@@ -23,6 +23,47 @@ Tree::Tree(const Problem& problem, const std::vector<Steps>& limits) : problem_(
         nodes_.push_back(node);
     }
     edited_in_.assign(nodes_.size(), 0);
+    listed_.assign(nodes_.size(), false);
+    is_touched_.assign(nodes_.size(), false);
+    for (std::int32_t i = 0; i < size(); ++i)
+        touch(i);
+    for (const Kind& kind : problem.kinds)
+        for (const Stretch& stretch : problem.stretches) {
+            std::uint32_t bits = 0;
+            for (std::size_t lie = 0; lie < kind.lies.size(); ++lie)
+                if (problem.suits(kind, kind.lies[lie], stretch))
+                    bits |= 1U << lie;
+            suited_.push_back(bits);
+        }
+}
+
+void Tree::touch(std::int32_t i) {
+    if (is_touched_[static_cast<std::size_t>(i)])
+        return;
+    is_touched_[static_cast<std::size_t>(i)] = true;
+    touched_.push_back(i);
+}
+
+void Tree::list_touched() {
+    for (const std::int32_t i : touched_) {
+        const auto at = static_cast<std::size_t>(i);
+        is_touched_[at] = false;
+        if (!listed_[at] && takes(nodes_[at])) {
+            listed_[at] = true;
+            open_.push_back(i);
+        }
+    }
+    touched_.clear();
+}
+
+bool Tree::grows(const Node& node, Steps by) const {
+    if (node.parent == nobody)
+        return false;
+    const Node& parent = (*this)[node.parent];
+    if (by > parent.slack)
+        return false;
+    return parent.parent != nobody || !problem_->table ||
+           node.size[parent.divided] + by <= *problem_->table;
 }
 
 Node& Tree::edit(std::int32_t i) {
@@ -31,6 +72,7 @@ Node& Tree::edit(std::int32_t i) {
         edited_in_[at] = change_;
         saved_.emplace_back(i, nodes_[at]);
     }
+    touch(i);
     return nodes_[at];
 }
 
@@ -43,8 +85,10 @@ void Tree::commit() {
 }
 
 void Tree::roll_back() {
-    for (const auto& [i, node] : saved_)
+    for (const auto& [i, node] : saved_) {
         nodes_[static_cast<std::size_t>(i)] = node;
+        touch(i);
+    }
     unused_.insert(unused_.end(), created_.rbegin(), created_.rend());
     saved_.clear();
     created_.clear();
@@ -58,6 +102,8 @@ std::int32_t Tree::create(std::int32_t parent, Steps size_along, Steps size_acro
         i = size();
         nodes_.emplace_back();
         edited_in_.push_back(0);
+        listed_.push_back(false);
+        is_touched_.push_back(false);
     } else {
         i = unused_.back();
         unused_.pop_back();
@@ -277,21 +323,14 @@ void Tree::keep_better(Option& best, const Option& option) const {
 
 /// Loss: what the squares of the free areas lose. It asks for tight fits and for free film in
 /// one piece.
-void Tree::consider(Option& best, std::int32_t i, std::uint8_t lie, const Lie& size) const {
+void Tree::consider(Option& best, std::int32_t i, std::uint8_t lie,
+                    const std::array<Steps, 2>& extent, Steps over) const {
     const Node& node = (*this)[i];
     const Direction2 d = node.divided;
     const Direction2 o = other(d);
-    const std::array<Steps, 2> extent{size.along, size.across};
     const Steps thickness = node.size[o];
-    const Steps over = extent[o] - thickness;
-    if (extent[d] > node.slack)
-        return;
     if (over > 0) {
-        if (node.parent == nobody || over > (*this)[node.parent].slack)
-            return;
         const Node& parent = (*this)[node.parent];
-        if (parent.parent == nobody && problem_->table && extent[o] > *problem_->table)
-            return;
         const double before =
             squared(node.slack, thickness) + squared(parent.slack, parent.size[d]);
         const double after = squared(node.slack - extent[d], extent[o]) +

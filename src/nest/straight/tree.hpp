@@ -60,14 +60,15 @@ public:
 
     const Problem& problem() const { return *problem_; }
     std::int32_t root(std::size_t stretch) const { return static_cast<std::int32_t>(stretch); }
+    std::size_t open_count() const { return open_.size(); }
     const Node& operator[](std::int32_t i) const { return nodes_[static_cast<std::size_t>(i)]; }
     /// All indices are below this; not all are alive.
     std::int32_t size() const { return static_cast<std::int32_t>(nodes_.size()); }
 
-    /// The best option for a rectangle by Option::loss; How::none when it fits nowhere. A node is
-    /// passed over when `skip()` says so.
+    /// The best option for a rectangle by Option::loss; How::none when it fits nowhere. A way to
+    /// put it is passed over when `skip()` says so.
     template <class Skip>
-    Option best_option(std::size_t kind, Skip&& skip) const;
+    Option best_option(std::size_t kind, Skip&& skip);
     void insert(std::size_t kind, const Option& option);
     /// Takes a node and all in it out, appends the kinds of its rectangles to `out`, and draws the
     /// free film together.
@@ -103,7 +104,11 @@ private:
     bool takes(const Node& node) const {
         return node.alive && !node.is_piece() && node.slack > 0 && node.depth < problem_->stages;
     }
-    void consider(Option& best, std::int32_t i, std::uint8_t lie, const Lie& size) const;
+    bool grows(const Node& node, Steps by) const;
+    void touch(std::int32_t i);
+    void list_touched();
+    void consider(Option& best, std::int32_t i, std::uint8_t lie,
+                  const std::array<Steps, 2>& extent, Steps over) const;
     void keep_better(Option& best, const Option& option) const;
 
     const Problem* problem_;
@@ -112,22 +117,43 @@ private:
     std::vector<std::uint32_t> edited_in_; ///< by node: the change that last saved it
     std::uint32_t change_ = 1;
     std::vector<std::pair<std::int32_t, Node>> saved_;
+    std::vector<std::int32_t> touched_; ///< since the last look for an option
+    std::vector<std::int32_t> open_;    ///< holds all nodes with free film, and some more
+    std::vector<bool> is_touched_;
+    std::vector<bool> listed_;          ///< by node: whether it is in open_
+    std::vector<std::uint32_t> suited_; ///< by kind and stretch: a bit for every lie
     std::vector<std::int32_t> created_;
     std::vector<std::int32_t> released_;
 };
 
 template <class Skip>
-Option Tree::best_option(std::size_t kind, Skip&& skip) const {
+Option Tree::best_option(std::size_t kind, Skip&& skip) {
+    list_touched();
     Option best;
     const Kind& k = problem_->kinds[kind];
-    for (std::int32_t i = 0; i < size(); ++i) {
+    for (std::size_t at = 0; at < open_.size();) {
+        const std::int32_t i = open_[at];
         const Node& node = (*this)[i];
-        if (!takes(node) || skip())
+        if (!takes(node)) {
+            listed_[static_cast<std::size_t>(i)] = false;
+            open_[at] = open_.back();
+            open_.pop_back();
             continue;
-        const Stretch& stretch = problem_->stretches[static_cast<std::size_t>(node.stretch)];
-        for (std::size_t lie = 0; lie < k.lies.size(); ++lie)
-            if (problem_->suits(k, k.lies[lie], stretch))
-                consider(best, i, static_cast<std::uint8_t>(lie), k.lies[lie]);
+        }
+        ++at;
+        const std::uint32_t suited =
+            suited_[kind * problem_->stretches.size() + static_cast<std::size_t>(node.stretch)];
+        for (std::size_t lie = 0; lie < k.lies.size(); ++lie) {
+            const Lie& size = k.lies[lie];
+            const std::array<Steps, 2> extent{size.along, size.across};
+            if (extent[node.divided] > node.slack || (suited >> lie & 1U) == 0)
+                continue;
+            const Steps over = extent[other(node.divided)] - node.size[other(node.divided)];
+            if (over > 0 && !grows(node, over))
+                continue;
+            if (!skip())
+                consider(best, i, static_cast<std::uint8_t>(lie), extent, over);
+        }
     }
     return best;
 }

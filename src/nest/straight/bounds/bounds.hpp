@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: MIT
-// Lengths that no layout can undercut.
+// Lengths that no layout can undercut, however it is cut.
 #pragma once
 
 #include "nest/straight/problem.hpp"
@@ -14,13 +14,18 @@ struct Demand {
     std::size_t count = 0;
 };
 
+/// Every rectangle of a problem.
+std::vector<Demand> demands_of(const Problem& problem);
+/// The same rectangles with the two directions exchanged.
+std::vector<Demand> turned(std::vector<Demand> demands);
+
 struct Proof {
     Steps length = 0;
     std::string argument; ///< in the trade's words
 };
 
-/// A length that every layout of the rectangles on film of this usable width needs, whatever the
-/// cuts.
+/// The best of all arguments: a length that every layout of the rectangles on film of this usable
+/// width needs. Cheaper arguments only when there are very many kinds.
 Proof lower_bound(const std::vector<Demand>& demands, Steps width);
 
 } // namespace pelt::nest::straight

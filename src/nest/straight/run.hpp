@@ -1,0 +1,50 @@
+// SPDX-License-Identifier: MIT
+// One search from the first layout to the best that its effort finds: strands that shorten it in
+// turns, and for small jobs every way of cutting.
+#pragma once
+
+#include "nest/straight/search.hpp"
+
+namespace pelt::nest::straight {
+
+class Run {
+public:
+    /// Keeps references to all three.
+    Run(const Problem& problem, const Effort& effort, const Watch& watch);
+
+    /// Works until the effort is spent, the layout is proved to be shortest, or the watch says
+    /// stop. False when the film does not suffice for what this tried.
+    bool work();
+
+    const Sheet& best() const { return best_; }
+    bool stopped() const { return stopped_; }
+    /// No layout with so many turns on this table is shorter.
+    bool is_shortest() const { return reach_ <= bound_; }
+    /// What every layout with so many turns on this table needs; 0 where there is stock.
+    Steps bound() const { return bound_; }
+
+private:
+    bool construct();
+    void improve(std::uint64_t rounds, std::uint64_t work_each);
+    bool find_best();
+    void run_strand(std::size_t i, std::uint64_t work);
+    void look_at_every_way();
+    bool may_look_at_every_way() const;
+    double whole_work() const;
+    bool go_on(double share);
+
+    const Problem& problem_;
+    const Effort& effort_;
+    const Watch& watch_;
+    std::vector<Search> strands_;
+    std::optional<Tree> tree_; ///< the strands' best
+    Sheet best_;
+    Steps reach_ = 0; ///< of best_
+    Steps bound_ = 0;
+    bool stopped_ = false;
+};
+
+/// The widest usable width of new film, 0 where there is none: a bound for it holds for all.
+Steps new_width(const Problem& problem);
+
+} // namespace pelt::nest::straight
