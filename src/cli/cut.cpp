@@ -56,6 +56,7 @@ int run_cut(const Context& context) {
     if (stops(faults))
         return files.status();
     order::Request request = wishes_of(context.arguments);
+    request.weigh_the_rules = true;
     if (!read_operands(files, context.arguments.operands, request))
         return files.status();
     const Searched found = search(std::move(request), context);
@@ -68,7 +69,8 @@ int run_cut(const Context& context) {
                               .order = found.outcome.order,
                               .warnings = found.outcome.faults,
                               .unit = unit_of(context.arguments),
-                              .stopped_by = found.stopped_by};
+                              .stopped_by = found.stopped_by,
+                              .rules_cost = found.outcome.rules_cost};
     return write_results(
         targets, [&](const Target& target) { return rendered(target, sheet, context); },
         context.messages);

@@ -125,9 +125,39 @@ std::vector<OptionRow> film_options() {
              "times: every film is planned on every width.",
          .repeats_with = {Command::compare}},
         later(Opt::turns, "turns", Kind::choice, "quarter|any", Group::film),
-        later(Opt::stages, "stages", Kind::choice, "2|3|any", Group::film),
-        later(Opt::table, "table", Kind::length, "LENGTH", Group::film),
-        later(Opt::in_order, "in-order", Kind::flag, "", Group::film),
+        {.id = Opt::stages,
+         .name = "stages",
+         .kind = Kind::choice,
+         .choices = {{"2"}, {"3"}, {"any"}},
+         .initial = "3",
+         .commands = planning(),
+         .group = Group::film,
+         .line = "how often film is turned on the table",
+         .text =
+             "How often the cuts through one part of the film may change between across and "
+             "along in straight cutting. With 3 a strip is cut across the roll, slit along, and "
+             "its parts are cut across; 2 leaves out the last; \"any\" sets no end. One more cut "
+             "may always trim a single piece. The sheet says what \"any\" would save."},
+        {.id = Opt::table,
+         .name = "table",
+         .kind = Kind::length,
+         .value = "LENGTH",
+         .least = 100,
+         .most = 30'000,
+         .commands = planning(),
+         .group = Group::film,
+         .line = "longest film that the table takes",
+         .text = "The longest piece of film that the table takes, 100 mm to 30 m: in straight "
+                 "cutting nothing longer is cut off the roll. A bare number is in millimetres."},
+        {.id = Opt::in_order,
+         .name = "in-order",
+         .commands = planning(),
+         .group = Group::film,
+         .line = "cut off first what is laid first",
+         .text = "Makes the order of laying a rule in straight cutting: every strip that is cut "
+                 "off the roll holds the pieces that are laid next. It takes more film, and the "
+                 "sheet says how much. Without it pieces lie in that order where it costs nothing.",
+         .repeats = true},
         later(Opt::stock, "stock", Kind::file, "FILE", Group::film),
         later(Opt::on_hand, "on-hand", Kind::length, "LENGTH", Group::film),
         later(Opt::flaw, "flaw", Kind::span, "FROM..TO", Group::film),

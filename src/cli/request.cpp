@@ -81,6 +81,14 @@ order::Request wishes_of(const Arguments& arguments) {
     request.times = static_cast<int>(number(arguments, Opt::times));
     if (const std::vector<Um> widths = widths_asked(arguments); !widths.empty())
         request.width = widths.front();
+    if (const std::string stages(arguments.value_or_initial(Opt::stages)); stages == "any")
+        request.stages = std::nullopt;
+    else
+        request.stages = stages == "2" ? 2 : 3;
+    if (const auto table = arguments.value(Opt::table))
+        if (const auto parsed = read::parse_length(std::string(*table), Unit::mm); parsed.value)
+            request.table = parsed.value->length.floor_um();
+    request.in_order = arguments.count(Opt::in_order) > 0;
     request.effort = {static_cast<int>(number(arguments, Opt::effort)), threads_of(arguments),
                       static_cast<std::uint64_t>(number(arguments, Opt::seed))};
     return request;

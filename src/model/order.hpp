@@ -32,4 +32,11 @@ struct Order {
     }
 };
 
+/// What rules of straight cutting cost: new film of the best layout found without them. None: not
+/// asked for, or not a rule of this job.
+struct RulesCost {
+    std::optional<Um> any_turns; ///< however often film is turned on the table
+    std::optional<Um> any_order; ///< pieces in any order
+};
+
 } // namespace pelt

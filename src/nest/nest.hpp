@@ -18,9 +18,16 @@ struct Goal {
     CutBy by = CutBy::straight;
     Um gap = 0;           ///< contour cutting: least distance between two cut outlines
     Um ruler = um_per_mm; ///< straight cutting: sides and cut positions are whole steps
-    std::optional<int>
-        stages;              ///< straight cutting: how often film is turned on the table; none: any
+    /// Straight cutting: how often the cuts through one part of the film change between across and
+    /// along, the first cut across counted; one slit or cut more may trim a single piece. None:
+    /// any.
+    std::optional<int> stages;
     std::optional<Um> table; ///< straight cutting: longest film that the table takes
+    /// Straight cutting, by piece and copy: its place in the order of laying, all different. Pieces
+    /// lie in that order where it costs no film. Empty: no order.
+    std::vector<std::vector<std::size_t>> laying;
+    bool in_order =
+        false; ///< the order of laying is a rule: each strip off the roll holds the next
 };
 
 /// How hard to look, in work units, so that every machine does the same work.

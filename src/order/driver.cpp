@@ -116,15 +116,72 @@ std::array<std::int64_t, 5> judged(const Job& job, const Layout& layout) {
             layout.rolls.empty() ? 0 : layout.rolls.back().length, cuts};
 }
 
-nest::Result nested(const Job& job, const Request& request, const nest::Effort& effort,
-                    const nest::Watch& watch) {
+/// By piece and copy.
+std::vector<std::vector<std::size_t>> places_in_laying(const Job& job) {
+    std::vector<PieceId> ids;
+    std::vector<std::pair<std::size_t, std::size_t>> owners;
+    std::vector<std::vector<std::size_t>> places;
+    for (std::size_t piece = 0; piece < job.pieces.size(); ++piece) {
+        places.emplace_back(job.pieces[piece].ids.size());
+        for (std::size_t copy = 0; copy < job.pieces[piece].ids.size(); ++copy) {
+            ids.push_back(job.pieces[piece].ids[copy]);
+            owners.emplace_back(piece, copy);
+        }
+    }
+    const std::vector<std::size_t> order = laying_order(job, ids);
+    for (std::size_t place = 0; place < order.size(); ++place) {
+        const auto [piece, copy] = owners[order[place]];
+        places[piece][copy] = place;
+    }
+    return places;
+}
+
+nest::Result nested(const Job& job, const nest::Effort& effort, const nest::Watch& watch) {
     nest::Goal goal;
     goal.by = job.by;
     goal.gap = job.film.allowances.gap;
     goal.ruler = job.film.allowances.ruler;
     goal.stages = job.stages;
-    goal.table = request.table;
+    goal.table = job.table;
+    goal.in_order = job.in_order;
+    if (job.by == CutBy::straight)
+        goal.laying = places_in_laying(job);
     return nest::nest(job.pieces, job.rolls, goal, effort, watch);
+}
+
+Um new_length(const Job& job, const Layout& layout) {
+    Um length = 0;
+    for (const UsedRoll& used : layout.rolls)
+        length += job.rolls[used.roll].is_new ? used.length : 0;
+    return length;
+}
+
+std::optional<Um> new_length_without_rules(Job job, const Request& request) {
+    const nest::Result result = nested(job, request.effort, request.watch);
+    if (!result.layout)
+        return std::nullopt;
+    return new_length(job, *result.layout);
+}
+
+/// Looks for layouts without one rule at a time, the others kept.
+RulesCost weigh_the_rules(const Job& job, const Layout& layout, const Request& request) {
+    RulesCost cost;
+    if (!request.weigh_the_rules || job.by != CutBy::straight)
+        return cost;
+    const Um length = new_length(job, layout);
+    if (length <= layout.bound.length)
+        return {length, length};
+    if (job.stages) {
+        Job freer = job;
+        freer.stages = std::nullopt;
+        cost.any_turns = new_length_without_rules(std::move(freer), request);
+    }
+    if (job.in_order) {
+        Job freer = job;
+        freer.in_order = false;
+        cost.any_order = new_length_without_rules(std::move(freer), request);
+    }
+    return cost;
 }
 
 /// A trial by contour ends with its first layout; a straight one costs little as it is. Where a
@@ -146,7 +203,7 @@ Choice best_choice(Job& job, const std::vector<Ways>& panels, const Request& req
     std::optional<std::array<std::int64_t, 5>> best;
     const auto tried = [&]() -> std::optional<std::array<std::int64_t, 5>> {
         choose(job, panels, choice);
-        const nest::Result result = nested(job, request, quick, watch);
+        const nest::Result result = nested(job, quick, watch);
         return result.layout ? std::optional(judged(job, *result.layout)) : std::nullopt;
     };
     for (std::size_t i = 0; i < panels.size(); ++i) {
@@ -179,8 +236,11 @@ void tell_misfits(const Job& job, const std::vector<std::size_t>& misfits, Fault
         const Panel& panel = job.vehicles[static_cast<std::size_t>(id.vehicle)]
                                  .panels[static_cast<std::size_t>(id.panel)];
         faults.push_back({Severity::job, panel.place, panel.name,
-                          "its piece, " + size_in_mm(job.pieces[i]) + ", fits on no roll",
-                          "a seam line, a longer roll or a wider film would help"});
+                          "its piece, " + size_in_mm(job.pieces[i]) + ", fits on no roll" +
+                              (job.table ? " or is longer than the table" : ""),
+                          job.table
+                              ? "a seam line, a longer table (--table) or a wider film would help"
+                              : "a seam line, a longer roll or a wider film would help"});
     }
 }
 
@@ -206,6 +266,8 @@ Job job_from(Request& request, Faults& faults) {
     job.by = request.by;
     job.times = request.times;
     job.stages = request.stages;
+    job.table = request.table;
+    job.in_order = request.in_order;
     job.vehicles = std::move(request.vehicles);
     job.left_out = left_out_by(request.selection, job.vehicles, faults);
     job.left_on = left_on_by(request.leave, job.vehicles, faults);
@@ -257,11 +319,13 @@ Outcome run(Request request) {
         return out;
     const Choice choice = best_choice(*job, panels, request);
     choose(*job, panels, choice);
-    nest::Result result = nested(*job, request, request.effort, request.watch);
+    nest::Result result = nested(*job, request.effort, request.watch);
     if (!result.layout) {
         tell_misfits(*job, result.misfits, out.faults);
         return out;
     }
+    if (!result.layout->stopped)
+        out.rules_cost = weigh_the_rules(*job, *result.layout, request);
     set_what_is_bought(*job, *result.layout);
     verify::Verdict verdict = verify::verify(job, std::move(*result.layout));
     if (!verdict.plan) {

@@ -32,6 +32,8 @@ struct Request {
     std::optional<Um> width; ///< `--width`: instead of the film's own
     std::optional<int> stages = 3;
     std::optional<Um> table;
+    bool in_order = false;        ///< `--in-order`
+    bool weigh_the_rules = false; ///< straight: also say what the rules above cost in film
     nest::Effort effort;
     nest::Watch watch; ///< may be empty
 };
@@ -41,6 +43,7 @@ struct Outcome {
     std::optional<Plan> plan;
     Order order;
     Faults faults;
+    RulesCost rules_cost;
 };
 
 /// Plans one job. Throws ProgramError when the layout fails its check.
@@ -49,6 +52,12 @@ Outcome run(Request request);
 /// What is wrong with a job before any film is laid out: what needs the vehicles and the film
 /// together, such as a panel that the film cannot be cut for.
 Faults examine(Request request);
+
+/// The order in which pieces are laid on the vehicle (common practice, no source): door jambs;
+/// then from the top down and from the middle out: roof and pillars, hood, rear lids and spoilers;
+/// the left side from front to rear, the right side; what has no known name; bumpers; small parts
+/// last. One vehicle is finished before the next begins. Gives indices into `ids`.
+std::vector<std::size_t> laying_order(const Job& job, const std::vector<PieceId>& ids);
 
 /// For every new roll of the plan the cheapest single purchase that holds its length uncut.
 Order buy(const Plan& plan);

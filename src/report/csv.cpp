@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: MIT
+#include "order/order.hpp"
 #include "report/csv_text.hpp"
 #include "report/decimal.hpp"
 #include "report/facts.hpp"
 #include "report/figures.hpp"
-#include "report/laying.hpp"
 
 #include <functional>
 
@@ -102,7 +102,7 @@ std::vector<PieceRow> piece_rows(const Sheet& sheet, const std::vector<PlacedPie
         ids.push_back(p.id);
         rows.push_back({sheet, p, 0});
     }
-    const std::vector<std::size_t> order = laying_order(sheet.plan.job(), ids);
+    const std::vector<std::size_t> order = order::laying_order(sheet.plan.job(), ids);
     for (std::size_t place = 0; place < order.size(); ++place)
         rows[order[place]].laid = place + 1;
     return rows;

@@ -119,6 +119,56 @@ std::vector<std::string> how_the_film_lies(const Sheet& sheet, const Measures& m
     return out;
 }
 
+namespace {
+
+std::string how_near(const Layout& layout, Um fresh) {
+    if (fresh <= layout.bound.length)
+        return ": this is the shortest possible";
+    const std::string over =
+        "; this one is " + percent(fresh - layout.bound.length, layout.bound.length) + " over that";
+    return layout.shortest ? over + ", and the shortest possible with so few turns of the film"
+                           : over;
+}
+
+std::string turns_text(const Job& job) {
+    if (!job.stages)
+        return "The film may be turned on the table as often as the cuts ask.";
+    return std::string(*job.stages == 2 ? "A strip is cut across the roll and slit along"
+                                        : "A strip is cut across the roll and slit along, and its "
+                                          "parts are cut across") +
+           "; one more cut may trim a single piece.";
+}
+
+/// "would save 0.250 m", "saves nothing".
+std::string saving(Um with, Um without, const Measures& measures) {
+    return without < with ? "would save " + measures.film(with - without, Rounding::down)
+                          : std::string("would save nothing that was found");
+}
+
+std::vector<std::string> rules_of_cutting(const Sheet& sheet, const Measures& measures) {
+    const Job& job = sheet.plan.job();
+    if (job.by != CutBy::straight)
+        return {};
+    const Um fresh = new_length_of(sheet.plan);
+    std::string turns = turns_text(job);
+    if (job.stages && sheet.rules_cost.any_turns)
+        turns +=
+            " Any number of turns " + saving(fresh, *sheet.rules_cost.any_turns, measures) + ".";
+    std::vector<std::string> out{turns};
+    if (job.table)
+        out.push_back("No strip is longer than the table: " + measures.size_with_unit(*job.table) +
+                      ".");
+    if (job.in_order) {
+        std::string text = "Every strip holds the pieces that are laid next.";
+        if (sheet.rules_cost.any_order)
+            text += " Another order " + saving(fresh, *sheet.rules_cost.any_order, measures) + ".";
+        out.push_back(text);
+    }
+    return out;
+}
+
+} // namespace
+
 std::vector<std::string> length_figures(const Sheet& sheet, const Measures& measures) {
     const Um length = length_of(sheet.plan);
     const Um fresh = new_length_of(sheet.plan);
@@ -128,11 +178,10 @@ std::vector<std::string> length_figures(const Sheet& sheet, const Measures& meas
         std::string text = "No layout can be shorter than " +
                            measures.film(bound.length, Rounding::down) +
                            (bound.argument.empty() ? "" : " (" + bound.argument + ")");
-        text += fresh <= bound.length
-                    ? ": this one is the shortest possible"
-                    : "; this one is " + percent(fresh - bound.length, bound.length) + " over that";
-        out.push_back(text + ".");
+        out.push_back(text + how_near(sheet.plan.layout(), fresh) + ".");
     }
+    for (const std::string& text : rules_of_cutting(sheet, measures))
+        out.push_back(text);
     const auto usual = plausibility(sheet.plan, measures);
     if (usual && !is_unusual(sheet.plan)) // an unusual length stands above, among what to mind
         out.push_back(*usual);

@@ -151,6 +151,24 @@ Json warnings(const Sheet& sheet) {
     return json_lines(items);
 }
 
+Json json_mm_or_null(const std::optional<Um>& um) {
+    return um ? json_mm(*um) : json_null;
+}
+
+/// The rules of straight cutting, and the lengths of the layouts found without them.
+Json straight(const Sheet& sheet) {
+    const Job& job = sheet.plan.job();
+    if (job.by != CutBy::straight)
+        return json_null;
+    return JsonObject()
+        .add("stages", job.stages ? json_whole(*job.stages) : json_text("any"))
+        .add("table_mm", json_mm_or_null(job.table))
+        .add("in_order", json_bool(job.in_order))
+        .add("any_stages_length_mm", json_mm_or_null(sheet.rules_cost.any_turns))
+        .add("any_order_length_mm", json_mm_or_null(sheet.rules_cost.any_order))
+        .on_one_line();
+}
+
 Json rolls(const Sheet& sheet) {
     const std::vector<PlacedPiece> pieces = pieces_by_number(sheet.plan);
     std::vector<Json> items;
@@ -187,6 +205,8 @@ std::string to_json(const Sheet& sheet) {
         .add("length_mm", json_mm(length_of(sheet.plan)))
         .add("bound_mm", json_mm(sheet.plan.layout().bound.length))
         .add("bound_by", json_text_or_null(sheet.plan.layout().bound.argument))
+        .add("shortest", json_bool(sheet.plan.layout().shortest))
+        .add("straight", straight(sheet))
         .add("area_mm2", areas(sheet.plan))
         .add("waste_percent", json_number(decimal(waste_micropercent(areas_of(sheet.plan)), 6, 4)))
         .add("order", order(sheet.order, job.film.money_digits))

@@ -1,10 +1,10 @@
 // SPDX-License-Identifier: MIT
 #include "report/lists.hpp"
 
+#include "order/order.hpp"
 #include "report/cut_steps.hpp"
 #include "report/facts.hpp"
 #include "report/figures.hpp"
-#include "report/laying.hpp"
 #include "report/words.hpp"
 
 #include <algorithm>
@@ -88,7 +88,7 @@ Table laying_table(const Sheet& sheet, const Measures& measures) {
                      {"panel", Align::left, true},      {"side", Align::left, false},
                      {"cut size", Align::right, false}, {"finished", Align::right, false},
                      {"cut at", Align::right, false}};
-    for (const std::size_t i : laying_order(sheet.plan.job(), ids_of(pieces))) {
+    for (const std::size_t i : order::laying_order(sheet.plan.job(), ids_of(pieces))) {
         const PlacedPiece& p = pieces[i];
         const Box cut = p.cut_box();
         const Box finished = p.finished_box();

@@ -24,6 +24,7 @@ struct Sheet {
     std::string date = {};       ///< as the user gave it; empty: a blank to write in
     std::string stopped_by = {}; ///< what ended the search early ("time"), for programs; people are
                                  ///< told by a warning
+    RulesCost rules_cost = {};   ///< not asked for: nothing is said
 };
 
 /// Exact areas over a plan, in doubled square micrometres.

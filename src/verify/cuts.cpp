@@ -23,6 +23,13 @@ struct Divided {
     Sheet second;
 };
 
+/// A sheet in hand, and how often the cuts that made it changed between across and along.
+struct InHand {
+    Sheet sheet;
+    int turns = 0;
+    bool last_across = false;
+};
+
 /// The two halves when the cut runs from edge to edge of this sheet, strictly inside it.
 std::optional<Divided> divided_by(const Cut& cut, const Sheet& s) {
     const auto [ax, bx] = std::minmax(cut.from.x, cut.to.x);
@@ -65,12 +72,45 @@ void free_with(std::vector<Piece0>& pieces, const Sheet& sheet, std::size_t cut)
             piece.freed_by = cut;
 }
 
+std::size_t pieces_in(const std::vector<Piece0>& pieces, const Sheet& s) {
+    return static_cast<std::size_t>(
+        std::count_if(pieces.begin(), pieces.end(), [&](const Piece0& piece) {
+            const Sheet& b = piece.box;
+            return b.x0 >= s.x0 && b.x1 <= s.x1 && b.y0 >= s.y0 && b.y1 <= s.y1;
+        }));
+}
+
+/// The first cut across the roll is the first turn; what stays on the roll has had none, and its
+/// end counts as the cut that makes it a sheet.
+int turns_after(const Cut& cut, const InHand& in_hand) {
+    const bool across = cut.from.x == cut.to.x;
+    if (in_hand.turns == 0)
+        return across ? 1 : 2;
+    return across == in_hand.last_across ? in_hand.turns : in_hand.turns + 1;
+}
+
+/// Beyond the turns allowed one more may trim a piece that is alone in its sheet.
+void check_turns(const Job& job, const std::vector<Piece0>& pieces, const Sheet& sheet, int turns,
+                 const std::string& name, Sentences& faults) {
+    if (!job.stages || turns <= *job.stages)
+        return;
+    if (turns > *job.stages + 1 || pieces_in(pieces, sheet) != 1)
+        faults.push_back(name + ": the film has been turned too often");
+}
+
+void check_table(const Job& job, const std::vector<Piece0>& pieces, const InHand& in_hand,
+                 const std::string& name, Sentences& faults) {
+    if (job.table && in_hand.sheet.x1 - in_hand.sheet.x0 > *job.table &&
+        pieces_in(pieces, in_hand.sheet) > 0)
+        faults.push_back(name + ": what it takes off is longer than the table");
+}
+
 void check_roll(const Job& job, const UsedRoll& used, Sentences& faults) {
     const Roll& roll = job.rolls[used.roll];
     const Um end = roll.available.value_or(endless);
     std::vector<Piece0> pieces = boxes_of(job, used);
-    std::vector<Sheet> sheets{{0, 0, end, roll.width}};
-    free_with(pieces, sheets.front(), 0);
+    std::vector<InHand> sheets{{{0, 0, end, roll.width}, 0, false}};
+    free_with(pieces, sheets.front().sheet, 0);
     for (std::size_t n = 0; n < used.cuts.size(); ++n) {
         const Cut& cut = used.cuts[n];
         const std::string name = roll.name + ", cut " + std::to_string(n + 1);
@@ -81,19 +121,27 @@ void check_roll(const Job& job, const UsedRoll& used, Sentences& faults) {
         bool found = false;
         // The sheet just made is the likeliest to be cut next.
         for (std::size_t k = sheets.size(); k-- > 0 && !found;)
-            if (const auto halves = divided_by(cut, sheets[k])) {
+            if (const auto halves = divided_by(cut, sheets[k].sheet)) {
                 found = true;
-                sheets[k] = halves->second;
-                sheets.push_back(halves->first);
+                const int turns = turns_after(cut, sheets[k]);
+                check_turns(job, pieces, sheets[k].sheet, turns, name, faults);
+                const bool across = cut.from.x == cut.to.x;
+                const bool stays_on_the_roll = across && sheets[k].turns == 0;
+                sheets[k] = {halves->second, stays_on_the_roll ? 0 : turns, across};
+                sheets.push_back({halves->first, turns, across});
                 free_with(pieces, halves->first, n + 1);
                 free_with(pieces, halves->second, n + 1);
+                check_table(job, pieces, sheets.back(), name, faults);
             }
         if (!found)
             faults.push_back(name + ": does not run from edge to edge of anything that is left");
     }
     std::size_t before = 0;
     for (const Piece0& piece : pieces) {
-        if (std::find(sheets.begin(), sheets.end(), piece.box) == sheets.end() || !piece.freed_by)
+        const bool is_left = std::any_of(sheets.begin(), sheets.end(), [&](const InHand& in_hand) {
+            return in_hand.sheet == piece.box;
+        });
+        if (!is_left || !piece.freed_by)
             faults.push_back(called(job, piece.id) + ": the cuts do not free it");
         else if (*piece.freed_by < before)
             faults.push_back(called(job, piece.id) +

@@ -14,7 +14,8 @@
 //               roll whose arrow is not known
 //   apart       no two pieces closer than the gap (contour) or over one another (straight)
 //   cut         straight cuts, made in order from edge to edge, free every piece in the order of
-//               their numbers, cross none, and lie on whole steps of the ruler
+//               their numbers, cross none, and lie on whole steps of the ruler; the film is
+//               turned no more often, and what comes off the roll is no longer, than was asked
 //   measured    a roll's length ends with its last piece; the bound is not above the new film nor
 //               below the pieces' area over the usable width
 #pragma once

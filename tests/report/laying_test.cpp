@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "job.hpp"
+#include "order/order.hpp"
 #include "report/facts.hpp"
-#include "report/laying.hpp"
 #include "report/words.hpp"
 
 #include <doctest/doctest.h>
@@ -35,7 +35,7 @@ PieceId id_of(int panel, Side side = Side::centre, int copy = 1) {
 
 std::vector<std::string> laid(const Job& job, const std::vector<PieceId>& ids) {
     std::vector<std::string> labels;
-    for (const std::size_t i : laying_order(job, ids))
+    for (const std::size_t i : order::laying_order(job, ids))
         labels.push_back(panel_label(job, ids[i].vehicle, ids[i].panel, ids[i].side));
     return labels;
 }
@@ -94,7 +94,7 @@ TEST_CASE("inlays go before their panel, an under piece before what laps over it
     second.upper_part = 2;
     second.under_part = 3;
     job.seams = {first, second};
-    CHECK(laying_order(job, {part(1), part(2), part(3), inlay}) ==
+    CHECK(order::laying_order(job, {part(1), part(2), part(3), inlay}) ==
           std::vector<std::size_t>{3, 2, 1, 0});
 }
 
@@ -110,7 +110,7 @@ TEST_CASE("seams that lap in a ring still give every piece once") {
     const auto part = [](int n) {
         return PieceId{0, 0, Side::centre, 1, n, 2, PieceKind::main, ""};
     };
-    CHECK(laying_order(job, {part(1), part(2)}) == std::vector<std::size_t>{0, 1});
+    CHECK(order::laying_order(job, {part(1), part(2)}) == std::vector<std::size_t>{0, 1});
 }
 
 TEST_CASE("one vehicle of several is finished before the next begins") {
@@ -121,7 +121,7 @@ TEST_CASE("one vehicle of several is finished before the next begins") {
         ids.push_back(id_of(0, Side::centre, copy));
     for (int copy = 1; copy <= 4; ++copy)
         ids.push_back(id_of(1, Side::centre, copy));
-    CHECK(laying_order(job, ids) == std::vector<std::size_t>{0, 2, 3, 1, 4, 5});
+    CHECK(order::laying_order(job, ids) == std::vector<std::size_t>{0, 2, 3, 1, 4, 5});
 }
 
 TEST_CASE("every piece of a real job is laid exactly once") {
@@ -129,7 +129,7 @@ TEST_CASE("every piece of a real job is laid exactly once") {
     std::vector<PieceId> ids;
     for (const PlacedPiece& p : pieces_by_number(sheet.plan))
         ids.push_back(p.id);
-    std::vector<std::size_t> order = laying_order(sheet.plan.job(), ids);
+    std::vector<std::size_t> order = order::laying_order(sheet.plan.job(), ids);
     REQUIRE(order.size() == ids.size());
     const std::string first = sheet.plan.job()
                                   .vehicles[0]

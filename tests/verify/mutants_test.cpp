@@ -5,6 +5,7 @@
 
 #include <doctest/doctest.h>
 
+#include <algorithm>
 #include <functional>
 #include <memory>
 #include <string>
@@ -228,6 +229,17 @@ const std::vector<Mutation>& mutations_of_straight() {
              if (used.placements.size() < 2)
                  return false;
              std::swap(used.placements.front(), used.placements.back());
+             return true;
+         }},
+        {"more turns of the film than the job allows",
+         [](RightPlan& p, Dice&) { return p.job.stages = 0, true; }},
+        {"a strip longer than the table",
+         [](RightPlan& p, Dice& d) {
+             const UsedRoll& used = any_roll(p, d);
+             const Placement& placement = used.placements.front();
+             const Box box =
+                 box_of(p.job.pieces[placement.piece].shapes[placement.shape].outline.outer);
+             p.job.table = std::min(box.along(), box.across()) - 1;
              return true;
          }},
         {"a margin under the least",

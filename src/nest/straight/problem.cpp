@@ -74,7 +74,7 @@ std::vector<Lie> lies_of(const Piece& piece, Um step, const std::optional<Steps>
     return kept;
 }
 
-std::vector<Kind> kinds_of(std::span<const Piece> pieces, Um step,
+std::vector<Kind> kinds_of(std::span<const Piece> pieces, const Goal& goal, Um step,
                            const std::optional<Steps>& table, std::vector<std::size_t>& misfits) {
     std::map<std::tuple<std::vector<Lie>, bool>, std::vector<Member>> groups;
     for (std::size_t i = 0; i < pieces.size(); ++i) {
@@ -86,12 +86,14 @@ std::vector<Kind> kinds_of(std::span<const Piece> pieces, Um step,
         const bool directed = pieces[i].direction != Direction::any;
         std::vector<Member>& members = groups[{std::move(lies), directed}];
         for (std::size_t copy = 0; copy < pieces[i].ids.size(); ++copy)
-            members.push_back({pieces[i].ids[copy], i, copy});
+            members.push_back(
+                {pieces[i].ids[copy], i, copy, goal.laying.empty() ? 0 : goal.laying[i][copy]});
     }
     std::vector<Kind> kinds;
     for (auto& [key, members] : groups) {
         std::sort(members.begin(), members.end(), [](const Member& a, const Member& b) {
-            return std::tie(a.id, a.piece, a.copy) < std::tie(b.id, b.piece, b.copy);
+            return std::tie(a.place, a.id, a.piece, a.copy) <
+                   std::tie(b.place, b.id, b.piece, b.copy);
         });
         kinds.push_back({std::get<0>(key), std::get<1>(key), std::move(members)});
     }
@@ -216,7 +218,7 @@ Problem problem_of(std::span<const Piece> pieces, std::span<const Roll> rolls, c
     problem.stages = goal.stages.value_or(any_stages);
     if (goal.table)
         problem.table = *goal.table / problem.step;
-    problem.kinds = kinds_of(pieces, problem.step, problem.table, problem.misfits);
+    problem.kinds = kinds_of(pieces, goal, problem.step, problem.table, problem.misfits);
     problem.stretches = stretches_of(rolls, problem.kinds, problem.step);
     take_out_misfits(problem);
     return problem;

@@ -29,13 +29,14 @@ struct Member {
     PieceId id;
     std::size_t piece = 0;
     std::size_t copy = 0;
+    std::size_t place = 0; ///< in the order of laying; 0 for all where there is none
 };
 
 /// Pieces that are rectangles of one size with one freedom to turn.
 struct Kind {
-    std::vector<Lie> lies; ///< at least one; none at least as large as another both ways
-    bool directed = false; ///< needs a roll whose arrow is known
-    std::vector<Member> members;
+    std::vector<Lie> lies;       ///< at least one; none at least as large as another both ways
+    bool directed = false;       ///< needs a roll whose arrow is known
+    std::vector<Member> members; ///< in the order of laying
     std::size_t demand() const { return members.size(); }
     Steps least_area() const;
 };

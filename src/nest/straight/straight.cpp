@@ -3,6 +3,7 @@
 
 #include "nest/straight/bounds/bounds.hpp"
 #include "nest/straight/emit.hpp"
+#include "nest/straight/in_order.hpp"
 #include "nest/straight/run.hpp"
 
 #include <algorithm>
@@ -50,13 +51,25 @@ bool were_offered(const Problem& problem, const std::vector<Demand>& demands) {
     });
 }
 
-Bound bound_as_cut(const Problem& problem, const Run& run) {
-    const std::vector<Demand> demands = demands_as_cut(problem, run.best());
+/// `proved`: for all layouts that keep to the problem's rules.
+Bound bound_as_cut(const Problem& problem, const Sheet& sheet, Steps proved) {
+    const std::vector<Demand> demands = demands_as_cut(problem, sheet);
     Proof proof = lower_bound(demands, new_width(problem));
     const bool holds_for_all = problem.stages == any_stages && !problem.table;
-    if (holds_for_all && run.bound() > proof.length && were_offered(problem, demands))
-        proof = {run.bound(), "every way of cutting was looked at"};
+    if (holds_for_all && proved > proof.length && were_offered(problem, demands))
+        proof = {proved, "every way of cutting was looked at"};
     return {proof.length * problem.step, std::move(proof.argument)};
+}
+
+Result nest_in_order(const Problem& problem, std::span<const Piece> pieces,
+                     std::span<const Roll> rolls, const Effort& effort) {
+    const std::optional<Sheet> sheet = in_order(problem, effort.threads);
+    if (!sheet)
+        return {std::nullopt, {}};
+    Layout layout;
+    layout.rolls = used_rolls(problem, *sheet, pieces, rolls);
+    layout.bound = bound_as_cut(problem, *sheet, 0);
+    return {std::move(layout), {}};
 }
 
 } // namespace
@@ -66,12 +79,14 @@ Result nest(std::span<const Piece> pieces, std::span<const Roll> rolls, const Go
     const Problem problem = problem_of(pieces, rolls, goal);
     if (!problem.misfits.empty())
         return {std::nullopt, problem.misfits};
+    if (goal.in_order)
+        return nest_in_order(problem, pieces, rolls, effort);
     Run run(problem, effort, watch);
     if (!run.work())
         return {std::nullopt, {}};
     Layout layout;
     layout.rolls = used_rolls(problem, run.best(), pieces, rolls);
-    layout.bound = bound_as_cut(problem, run);
+    layout.bound = bound_as_cut(problem, run.best(), run.bound());
     layout.stopped = run.stopped();
     layout.shortest = run.is_shortest();
     return {std::move(layout), {}};

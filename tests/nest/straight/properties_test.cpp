@@ -44,6 +44,50 @@ TEST_CASE("random jobs: every piece is placed and freed by the cuts") {
     }
 }
 
+/// Places in the order of laying, by the strips that whole cuts across the roll make.
+std::vector<std::vector<std::size_t>> laid_by_strip(const test::RandomJob& job,
+                                                    const UsedRoll& used) {
+    const Um width = job.rolls[used.roll].width;
+    std::vector<Um> ends;
+    for (const Cut& cut : used.cuts)
+        if (cut.from.x == cut.to.x && std::min(cut.from.y, cut.to.y) == 0 &&
+            std::max(cut.from.y, cut.to.y) == width)
+            ends.push_back(cut.from.x);
+    ends.push_back(used.length); // a cut at the roll's own end is not made
+    std::vector<std::vector<std::size_t>> out(ends.size());
+    for (const Placement& p : used.placements) {
+        const Box box =
+            box_of(placed(job.pieces[p.piece].shapes[p.shape].outline.outer, p.turn, p.at));
+        const auto end = std::lower_bound(ends.begin(), ends.end(), box.high.x);
+        out[static_cast<std::size_t>(end - ends.begin())].push_back(
+            job.goal.laying[p.piece][p.copy]);
+    }
+    return out;
+}
+
+TEST_CASE("random jobs in the order of laying: each strip holds what is laid next") {
+    for (std::uint64_t seed = 3001; seed <= 3060; ++seed) {
+        CAPTURE(seed);
+        test::RandomJob job = test::random_job(seed);
+        test::lay_in_random_order(job, seed);
+        job.goal.in_order = true;
+        const nest::Result result = solve(job);
+        if (!result.layout)
+            continue; // the stock was used up by pieces that another order keeps it for
+        for (const std::string& fault :
+             test::faults_of(*result.layout, job.pieces, job.rolls, job.goal))
+            FAIL_CHECK(fault);
+        std::size_t next = 0;
+        for (const UsedRoll& used : result.layout->rolls)
+            for (std::vector<std::size_t>& strip : laid_by_strip(job, used)) {
+                std::sort(strip.begin(), strip.end());
+                for (const std::size_t place : strip)
+                    CHECK(place == next++);
+            }
+        CHECK(result.layout->bound.length <= test::new_length(*result.layout, job.rolls));
+    }
+}
+
 TEST_CASE("random jobs: the number of threads changes nothing") {
     for (std::uint64_t seed = 1001; seed <= 1015; ++seed) {
         CAPTURE(seed);

@@ -62,6 +62,23 @@ Piece random_piece(nest::Random& random, Um usable, Um step, int index) {
 
 } // namespace
 
+void lay_in_random_order(RandomJob& job, std::uint64_t seed) {
+    std::size_t count = 0;
+    for (const Piece& piece : job.pieces)
+        count += piece.ids.size();
+    std::vector<std::size_t> places(count);
+    for (std::size_t i = 0; i < count; ++i)
+        places[i] = i;
+    nest::Random(seed).shuffle(places);
+    job.goal.laying.clear();
+    std::size_t at = 0;
+    for (const Piece& piece : job.pieces) {
+        job.goal.laying.emplace_back();
+        for (std::size_t copy = 0; copy < piece.ids.size(); ++copy)
+            job.goal.laying.back().push_back(places[at++]);
+    }
+}
+
 Piece rectangle(Um along, Um across, int index, int copies, std::vector<Turn> turns) {
     Piece piece;
     piece.wrapped.outer = ring({0, 0}, along, across);

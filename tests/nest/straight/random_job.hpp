@@ -18,6 +18,9 @@ struct RandomJob {
 /// Any mix of film widths, rulers, trims, directions, copies, stages, tables, stock and flaws.
 RandomJob random_job(std::uint64_t seed);
 
+/// Gives every copy a place in the order of laying.
+void lay_in_random_order(RandomJob& job, std::uint64_t seed);
+
 /// A rectangle with its low corner at the frame's origin.
 Piece rectangle(Um along, Um across, int index, int copies, std::vector<Turn> turns);
 

@@ -24,6 +24,17 @@ std::vector<std::vector<double>> sharp_weights(const std::vector<Demand>& demand
             best_weights(turned(demands), length, pivots).each};
 }
 
+EveryWay outcome(const Exhaustive& search, Exhaustive::End end) {
+    EveryWay out;
+    out.complete = end == Exhaustive::End::none || end == Exhaustive::End::found;
+    out.stopped = end == Exhaustive::End::stopped;
+    if (end == Exhaustive::End::found) {
+        out.sheet = Sheet{{0, search.sections()}};
+        out.length = search.length();
+    }
+    return out;
+}
+
 } // namespace
 
 bool can_try_every_way(const Problem& problem, Steps length) {
@@ -39,15 +50,14 @@ EveryWay try_every_way(const Problem& problem, Steps length, std::uint64_t work,
                        const std::function<bool()>& go_on) {
     Exhaustive search(problem,
                       sharp_weights(demands_of(problem), problem.stretches.front().across, length));
-    const Exhaustive::End end = search.run(length, work, threads, go_on);
-    EveryWay out;
-    out.complete = end == Exhaustive::End::none || end == Exhaustive::End::found;
-    out.stopped = end == Exhaustive::End::stopped;
-    if (end == Exhaustive::End::found) {
-        out.sheet = Sheet{{0, search.sections()}};
-        out.length = search.length();
-    }
-    return out;
+    return outcome(search, search.run(length, work, threads, go_on));
+}
+
+EveryWay try_every_strip(const Problem& problem, Steps length) {
+    Exhaustive search(problem, {});
+    search.want_one_section();
+    constexpr std::uint64_t endless = std::numeric_limits<std::uint64_t>::max();
+    return outcome(search, search.run(length, endless, 1, [] { return true; }));
 }
 
 } // namespace pelt::nest::straight

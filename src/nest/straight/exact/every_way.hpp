@@ -28,4 +28,7 @@ double work_of_every_way(const Problem& problem);
 EveryWay try_every_way(const Problem& problem, Steps length, std::uint64_t work, int threads,
                        const std::function<bool()>& go_on);
 
+/// The shortest single section for everything, within that length; few pieces only.
+EveryWay try_every_strip(const Problem& problem, Steps length);
+
 } // namespace pelt::nest::straight

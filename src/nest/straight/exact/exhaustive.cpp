@@ -104,7 +104,7 @@ void Exhaustive::work_on(State s, StairMaker& maker) const {
     maker.start(s);
     if (is_single(s))
         try_single(s, maker);
-    if (problem_.stages == 3)
+    if (problem_.stages == 3 && !is_one_section(s))
         for (const Sides& sides : columns_[s])
             maker.offer(sides.along, sides.across);
     if (problem_.stages == 2 && !is_single(s))
@@ -132,13 +132,15 @@ void Exhaustive::try_last_piece(State s, StairMaker& maker) const {
 }
 
 void Exhaustive::try_pair(State a, State b, StairMaker& maker) const {
-    if (parts_.whole(a) != never && parts_.whole(b) != never)
+    const bool one = is_one_section(a + b);
+    if (!one && parts_.whole(a) != never && parts_.whole(b) != never)
         maker.offer_whole(parts_.whole(a) + parts_.whole(b));
     if (problem_.stages == any_stages) {
         if (parts_[a].empty() || parts_[b].empty())
             return;
         maker.offer_beside(parts_[a], parts_[b]);
-        maker.offer_behind(parts_[a], parts_[b]);
+        if (!one)
+            maker.offer_behind(parts_[a], parts_[b]);
         return;
     }
     if (problem_.stages != 3)

@@ -22,6 +22,8 @@ public:
     /// Uses the width of the problem's first stretch, which is taken as endless. `weights` sharpen
     /// the tests of Yards.
     Exhaustive(const Problem& problem, std::vector<std::vector<double>> weights);
+    /// From now on everything must lie in one section, which is a single piece or is slit first.
+    void want_one_section() { one_section_ = true; }
 
     enum class End {
         found,   ///< sections() is a shortest layout
@@ -50,6 +52,7 @@ private:
     void try_pair(State a, State b, StairMaker& maker) const;
     void try_last_piece(State s, StairMaker& maker) const;
     std::size_t last_kind(State s) const;
+    bool is_one_section(State s) const { return one_section_ && s == states_.all(); }
     bool is_single(State s) const { return s == states_.one(last_kind(s)); }
 
     friend class Rebuilder;
@@ -58,6 +61,7 @@ private:
     std::vector<Demand> demands_;
     std::vector<std::vector<double>> weights_;
     Steps width_ = 0;
+    bool one_section_ = false;
     States states_;
     std::optional<Yards> yards_;
     Stairs parts_;   ///< any turns: parts beside which something fits; else: such sections

@@ -16,6 +16,8 @@ public:
         State near = 0;
         const Length whole = x_.parts_.whole(s);
         x_.states_.split(s, [&](State a, State b) {
+            if (x_.is_one_section(s))
+                return true;
             if (x_.parts_.whole(a) == never || x_.parts_.whole(b) == never ||
                 x_.parts_.whole(a) + x_.parts_.whole(b) != whole)
                 return false;
@@ -63,7 +65,9 @@ private:
         x_.states_.split(s, [&](State a, State b) {
             if (const auto two = beside(x_.parts_[a], x_.parts_[b], within))
                 found = put_beside(part(a, two->first), part(b, two->second));
-            else if (const auto stacked = behind(x_.parts_[a], x_.parts_[b], within))
+            else if (const auto stacked = x_.is_one_section(s)
+                                              ? std::nullopt
+                                              : behind(x_.parts_[a], x_.parts_[b], within))
                 found = put_behind(part(a, stacked->first), part(b, stacked->second));
             return found.has_value();
         });

@@ -1,5 +1,8 @@
 // SPDX-License-Identifier: MIT
-#include "report/laying.hpp"
+// A panel is known by the words of its name (an extra by its own), else of its group; among equals
+// the order of the vehicle file holds, so moving a panel in the file moves it in the list.
+// Of one panel inlays come first, then the parts, each after those that it laps over.
+#include "order/order.hpp"
 
 #include <algorithm>
 #include <array>
@@ -10,7 +13,7 @@
 #include <string_view>
 #include <tuple>
 
-namespace pelt::report {
+namespace pelt::order {
 namespace {
 
 enum class Step { jambs, top, hood, rear, sides, unknown, bumpers, small_parts };
@@ -130,4 +133,4 @@ std::vector<std::size_t> laying_order(const Job& job, const std::vector<PieceId>
     return order;
 }
 
-} // namespace pelt::report
+} // namespace pelt::order
