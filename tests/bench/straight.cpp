@@ -69,7 +69,8 @@ Instance instance_of(const std::filesystem::path& file, bool turns) {
         const Um across = item["w"].get<Um>() * um_per_mm;
         const int demand = item["demand"].get<int>();
         area += static_cast<double>(along) * static_cast<double>(across) * demand;
-        out.pieces.push_back(piece_of(index++, along, across, demand, turns));
+        const bool may_turn = item.contains("turns") ? item["turns"].get<bool>() : turns;
+        out.pieces.push_back(piece_of(index++, along, across, demand, may_turn));
     }
     out.area_bound = std::ceil(area / static_cast<double>(out.roll.width) / 1000 - 1e-9);
     const char* keys[2] = {"guillotine_no_rotation", "guillotine_rotation"};
@@ -149,7 +150,7 @@ std::size_t count_of(const Instance& instance) {
 }
 
 void bench(const std::vector<std::filesystem::path>& files, const Options& options, bool turns) {
-    std::printf("%s quarter turns\n%-12s %5s %7s %7s %7s %7s %7s %7s %7s\n",
+    std::printf("%s quarter turns\n%-36s %5s %7s %7s %7s %7s %7s %7s %7s\n",
                 turns ? "with" : "without", "instance", "n", "area", "bound", "length", "known",
                 "gap %", "wall s", "cpu s");
     double sum = 0;
@@ -163,7 +164,7 @@ void bench(const std::vector<std::filesystem::path>& files, const Options& optio
         const Outcome o = solve(instance, options);
         const std::optional<int> known = instance.known[turns ? 1 : 0];
         const double gap = 100 * (o.length / o.bound - 1);
-        std::printf("%-12s %5zu %7.0f %7.0f %7.0f %7s %7.2f %7.2f %7.2f  %s\n",
+        std::printf("%-36s %5zu %7.0f %7.0f %7.0f %7s %7.2f %7.2f %7.2f  %s\n",
                     instance.name.c_str(), count_of(instance), instance.area_bound, o.bound,
                     o.length, known ? std::to_string(*known).c_str() : "", gap, o.wall, o.cpu,
                     o.argument.c_str());

@@ -2,6 +2,7 @@
 #include "nest/straight/in_order.hpp"
 
 #include "nest/straight/exact/every_way.hpp"
+#include "nest/straight/exact/part.hpp"
 #include "nest/strands.hpp"
 
 #include <algorithm>
@@ -37,9 +38,6 @@ public:
            int threads)
         : problem_(&problem), sequence_(&sequence), like_(like),
           most_(most_together(sequence.size())) {
-        like_.along = impossible;
-        like_.from = 0;
-        like_.is_new = true;
         const std::size_t n = sequence.size();
         strip_.assign(n, std::vector<Steps>(most_ + 1, impossible));
         stack_ = strip_;
@@ -56,11 +54,9 @@ public:
     Steps length(std::size_t first, std::size_t count) const { return strip_[first][count]; }
 
     Block strip(std::size_t first, std::size_t count) const {
-        const Problem part = part_of(first, count);
-        const EveryWay every = strip_within(part, length(first, count));
-        Block block = every.sheet->front().sections.front();
-        rename(block, part);
-        return block;
+        const Part part = part_of(first, count);
+        const EveryWay every = strip_within(part.problem(), length(first, count));
+        return part.in_whole(every.sheet->front().sections.front());
     }
 
     bool is_for(const Stretch& stretch) const {
@@ -74,10 +70,10 @@ private:
             limit = std::min(limit, stack_[first][near] + stack_[first + near][count - near] - 1);
         if (limit >= impossible / 2)
             return;
-        const Problem part = part_of(first, count);
-        if (part.kinds.size() == 0)
+        const Part part = part_of(first, count);
+        if (!part.possible())
             return;
-        const EveryWay every = strip_within(part, limit);
+        const EveryWay every = strip_within(part.problem(), limit);
         if (every.sheet)
             strip_[first][count] = every.length;
         stack_[first][count] = std::min(strip_[first][count], count == 1 ? impossible : limit + 1);
@@ -90,51 +86,13 @@ private:
         return std::min(most, problem_->table.value_or(most));
     }
 
-    EveryWay strip_within(const Problem& part, Steps limit) const {
-        if (!can_try_every_way(part, limit))
-            return {};
-        return try_every_strip(part, limit);
+    Part part_of(std::size_t first, std::size_t count) const {
+        const auto begin = sequence_->begin() + static_cast<std::ptrdiff_t>(first);
+        return Part(*problem_, like_, {begin, begin + static_cast<std::ptrdiff_t>(count)});
     }
 
-    /// No kinds when one of the pieces may not lie here.
-    Problem part_of(std::size_t first, std::size_t count) const {
-        Problem part;
-        part.step = problem_->step;
-        part.stages = problem_->stages;
-        part.table = problem_->table;
-        part.stretches = {like_};
-        std::vector<std::size_t> kinds(sequence_->begin() + static_cast<std::ptrdiff_t>(first),
-                                       sequence_->begin() +
-                                           static_cast<std::ptrdiff_t>(first + count));
-        std::sort(kinds.begin(), kinds.end());
-        for (std::size_t i = 0; i < kinds.size(); ++i) {
-            if (i == 0 || kinds[i] != kinds[i - 1]) {
-                const Kind& kind = problem_->kinds[kinds[i]];
-                part.kinds.push_back({{}, kind.directed, {}});
-                for (const Lie& lie : kind.lies)
-                    if (problem_->suits(kind, lie, like_))
-                        part.kinds.back().lies.push_back(lie);
-                if (part.kinds.back().lies.empty())
-                    return {};
-            }
-            // The number of the kind in the whole problem is kept in its members.
-            part.kinds.back().members.push_back({{}, kinds[i], 0, 0});
-        }
-        return part;
-    }
-
-    /// From the kinds and lies of a part to those of the whole problem.
-    void rename(Block& block, const Problem& part) const {
-        for (Block& child : block.children)
-            rename(child, part);
-        if (!block.is_piece())
-            return;
-        const Kind& kind = part.kinds[static_cast<std::size_t>(block.kind)];
-        const std::size_t whole = kind.members.front().piece;
-        const std::vector<Lie>& lies = problem_->kinds[whole].lies;
-        const auto lie = std::find(lies.begin(), lies.end(), kind.lies[block.lie]);
-        block.kind = static_cast<std::int32_t>(whole);
-        block.lie = static_cast<std::uint8_t>(lie - lies.begin());
+    static EveryWay strip_within(const Problem& part, Steps limit) {
+        return can_try_every_way(part, limit) ? try_every_strip(part, limit) : EveryWay{};
     }
 
     const Problem* problem_;

@@ -3,28 +3,35 @@
 
 #include "nest/straight/bounds/bounds.hpp"
 #include "nest/straight/exact/every_way.hpp"
+#include "nest/straight/recut.hpp"
 #include "nest/strands.hpp"
 
 #include <algorithm>
 #include <array>
+#include <limits>
 
 namespace pelt::nest::straight {
 namespace {
 
 constexpr std::size_t strand_count = 8;
-constexpr double work_per_piece = 100'000;
-constexpr double work_per_round = 2'000'000;
+// Set by measurement on the instances of the bench and the shipped vehicles: looks at a node by all
+// strands together, and by one strand between two times at which they are joined; ways to put two
+// parts together, against such a look, in cutting a few sections anew and in trying every way.
+constexpr double work_per_piece = 16'000;
+constexpr double work_per_round = 400'000;
+constexpr double recut_share = 4;
+constexpr double every_way_share = 6;
 /// Rounds before every way is tried: the nearer the layout, the fewer ways can be shorter.
-constexpr std::uint64_t first_rounds = 5;
+constexpr std::uint64_t first_rounds = 2;
 
 bool has_stock(const Problem& problem) {
     return std::any_of(problem.stretches.begin(), problem.stretches.end(),
                        [](const Stretch& s) { return !s.is_new; });
 }
 
-Steps least_length(const Problem& problem) {
+Proof proof_for(const Problem& problem) {
     const Steps width = new_width(problem);
-    return width > 0 && !has_stock(problem) ? lower_bound(demands_of(problem), width).length : 0;
+    return width > 0 && !has_stock(problem) ? lower_bound(demands_of(problem), width) : Proof{};
 }
 
 } // namespace
@@ -38,17 +45,20 @@ Steps new_width(const Problem& problem) {
 }
 
 Run::Run(const Problem& problem, const Effort& effort, const Watch& watch)
-    : problem_(problem), effort_(effort), watch_(watch), bound_(least_length(problem)) {
+    : problem_(problem), effort_(effort), watch_(watch), proof_(proof_for(problem)),
+      bound_(proof_.length) {
     Random seeds(effort.seed);
     for (std::size_t i = 0; i < strand_count; ++i)
         strands_.emplace_back(problem, seeds.bits());
+    for (std::size_t i = 0; i < strand_count; ++i)
+        recutters_.emplace_back(seeds.bits());
 }
 
 bool Run::work() {
     if (!construct())
         return false;
     const double work = whole_work() / strand_count;
-    const double rounds = std::clamp(work / work_per_round, 5.0, 500.0);
+    const double rounds = std::clamp(work / work_per_round, 2.0, 500.0);
     const auto each = static_cast<std::uint64_t>(work / rounds);
     if (may_look_at_every_way()) {
         improve(first_rounds, each);
@@ -56,7 +66,9 @@ bool Run::work() {
             look_at_every_way();
     }
     if (!stopped_)
-        improve(static_cast<std::uint64_t>(rounds), each);
+        improve(effort_.amount == 0 ? std::numeric_limits<std::uint64_t>::max()
+                                    : static_cast<std::uint64_t>(rounds),
+                each);
     return true;
 }
 
@@ -67,7 +79,7 @@ double Run::whole_work() const {
 
 bool Run::may_look_at_every_way() const {
     return can_try_every_way(problem_, reach_) &&
-           (effort_.amount == 0 || work_of_every_way(problem_) < whole_work());
+           (effort_.amount == 0 || work_of_every_way(problem_) < every_way_share * whole_work());
 }
 
 bool Run::go_on(double share) {
@@ -81,14 +93,13 @@ bool Run::construct() {
 }
 
 void Run::improve(std::uint64_t rounds, std::uint64_t work_each) {
-    for (std::uint64_t round = 0; !is_shortest(); ++round) {
-        const bool endless = effort_.amount == 0 && rounds > first_rounds;
-        if (round == rounds && !endless)
-            return;
-        if (!go_on(endless ? 0 : static_cast<double>(round) / static_cast<double>(rounds)))
+    for (std::uint64_t round = 0; round < rounds && !is_shortest(); ++round) {
+        if (!go_on(effort_.amount == 0 ? 0
+                                       : static_cast<double>(round) / static_cast<double>(rounds)))
             return;
         run_all(strand_count, effort_.threads, [&](std::size_t i) { run_strand(i, work_each); });
         find_best();
+        recut(static_cast<std::int64_t>(recut_share * static_cast<double>(work_each)));
     }
 }
 
@@ -120,9 +131,44 @@ void Run::run_strand(std::size_t i, std::uint64_t work) {
     }
 }
 
+/// Every strand looks at other sections; the best of what they find is done, as long as there is
+/// something.
+void Run::recut(std::int64_t work_each) {
+    if (best_.back().sections.size() < 2)
+        return;
+    Sheet sheet = best_;
+    std::vector<std::int64_t> work(strand_count, work_each);
+    while (true) {
+        std::vector<std::optional<Recut>> found(strand_count);
+        run_all(strand_count, effort_.threads, [&](std::size_t i) {
+            found[i] = find_recut(problem_, sheet.back(), recutters_[i], work[i]);
+        });
+        const auto best =
+            std::max_element(found.begin(), found.end(), [](const auto& a, const auto& b) {
+                return (a ? a->saved : 0) < (b ? b->saved : 0);
+            });
+        if (!*best)
+            break;
+        apply(**best, sheet.back());
+    }
+    keep(std::move(sheet));
+}
+
+/// For the strands to go on from.
+void Run::keep(Sheet sheet) {
+    Tree tree(problem_, limits_for(problem_, greatest_reach(problem_)));
+    for (const Filled& filled : sheet)
+        for (const Block& section : filled.sections)
+            tree.adopt(filled.stretch, section);
+    tree.commit();
+    reach_ = reach_of(problem_, tree);
+    tree_ = std::move(tree);
+    best_ = std::move(sheet);
+}
+
 void Run::look_at_every_way() {
     const auto most_work =
-        static_cast<std::uint64_t>(effort_.amount == 0 ? 1e18 : 4 * whole_work());
+        static_cast<std::uint64_t>(effort_.amount == 0 ? 1e18 : 4 * every_way_share * whole_work());
     EveryWay every =
         try_every_way(problem_, reach_ - 1, most_work, effort_.threads, [&] { return go_on(0.5); });
     if (every.sheet) {

@@ -3,6 +3,7 @@
 // turns, and for small jobs every way of cutting.
 #pragma once
 
+#include "nest/straight/bounds/bounds.hpp"
 #include "nest/straight/search.hpp"
 
 namespace pelt::nest::straight {
@@ -22,6 +23,8 @@ public:
     bool is_shortest() const { return reach_ <= bound_; }
     /// What every layout with so many turns on this table needs; 0 where there is stock.
     Steps bound() const { return bound_; }
+    /// What was proved before the search, for the pieces in all ways in which they may lie.
+    const Proof& proof() const { return proof_; }
 
 private:
     bool construct();
@@ -29,6 +32,8 @@ private:
     bool find_best();
     void run_strand(std::size_t i, std::uint64_t work);
     void look_at_every_way();
+    void recut(std::int64_t work_each);
+    void keep(Sheet sheet);
     bool may_look_at_every_way() const;
     double whole_work() const;
     bool go_on(double share);
@@ -37,7 +42,9 @@ private:
     const Effort& effort_;
     const Watch& watch_;
     std::vector<Search> strands_;
+    std::vector<Random> recutters_;
     std::optional<Tree> tree_; ///< the strands' best
+    Proof proof_;
     Sheet best_;
     Steps reach_ = 0; ///< of best_
     Steps bound_ = 0;

@@ -51,10 +51,13 @@ bool were_offered(const Problem& problem, const std::vector<Demand>& demands) {
     });
 }
 
-/// `proved`: for all layouts that keep to the problem's rules.
-Bound bound_as_cut(const Problem& problem, const Sheet& sheet, Steps proved) {
+/// `known`: for the pieces in all ways in which they may lie, or nothing. `proved`: for all layouts
+/// that keep to the problem's rules.
+Bound bound_as_cut(const Problem& problem, const Sheet& sheet, const Proof& known, Steps proved) {
     const std::vector<Demand> demands = demands_as_cut(problem, sheet);
-    Proof proof = lower_bound(demands, new_width(problem));
+    Proof proof = known.length > 0 && demands == demands_of(problem)
+                      ? known
+                      : lower_bound(demands, new_width(problem));
     const bool holds_for_all = problem.stages == any_stages && !problem.table;
     if (holds_for_all && proved > proof.length && were_offered(problem, demands))
         proof = {proved, "every way of cutting was looked at"};
@@ -68,7 +71,7 @@ Result nest_in_order(const Problem& problem, std::span<const Piece> pieces,
         return {std::nullopt, {}};
     Layout layout;
     layout.rolls = used_rolls(problem, *sheet, pieces, rolls);
-    layout.bound = bound_as_cut(problem, *sheet, 0);
+    layout.bound = bound_as_cut(problem, *sheet, {}, 0);
     return {std::move(layout), {}};
 }
 
@@ -86,7 +89,7 @@ Result nest(std::span<const Piece> pieces, std::span<const Roll> rolls, const Go
         return {std::nullopt, {}};
     Layout layout;
     layout.rolls = used_rolls(problem, run.best(), pieces, rolls);
-    layout.bound = bound_as_cut(problem, run.best(), run.bound());
+    layout.bound = bound_as_cut(problem, run.best(), run.proof(), run.bound());
     layout.stopped = run.stopped();
     layout.shortest = run.is_shortest();
     return {std::move(layout), {}};

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: MIT
 #include "nest/straight/tree.hpp"
 
+#include "nest/straight/block.hpp"
+
 #include <algorithm>
 
 namespace pelt::nest::straight {
@@ -216,6 +218,40 @@ void Tree::wrap(std::int32_t piece, Steps slack) {
     edit(holder).slack = slack;
     attach(holder, piece);
     edit(piece).depth = p.depth + 1;
+}
+
+void Tree::add(std::int32_t parent, const Block& block) {
+    const std::int32_t i = create(parent, block.size[along], block.size[across]);
+    if (block.is_piece()) {
+        Node& node = edit(i);
+        node.kind = block.kind;
+        node.lie = block.lie;
+        return;
+    }
+    edit(i).slack = block.slack();
+    for (const Block& child : block.children)
+        add(i, child);
+}
+
+void Tree::adopt(std::size_t stretch, const Block& section) {
+    const std::int32_t whole = root(stretch);
+    const Steps width = (*this)[whole].size[across];
+    if (!section.is_piece() && section.divided == along) {
+        for (const Block& child : section.children)
+            adopt(stretch, child);
+        return;
+    }
+    edit(whole).slack -= section.size[along];
+    if (section.is_piece() && section.size[across] == width) {
+        add(whole, section);
+        return;
+    }
+    const std::int32_t holder = create(whole, section.size[along], width);
+    edit(holder).slack = width - section.size[across] + (section.is_piece() ? 0 : section.slack());
+    if (section.is_piece())
+        add(holder, section);
+    for (const Block& child : section.children)
+        add(holder, child);
 }
 
 void Tree::remove(std::int32_t i, std::vector<std::int32_t>& out) {

@@ -21,6 +21,8 @@ inline Direction2 other(Direction2 d) {
     return d == along ? across : along;
 }
 
+struct Block;
+
 inline constexpr std::int32_t nobody = -1;
 
 struct Node {
@@ -70,6 +72,8 @@ public:
     template <class Skip>
     Option best_option(std::size_t kind, Skip&& skip);
     void insert(std::size_t kind, const Option& option);
+    /// Puts a finished section into the free film of a stretch, which must be long enough.
+    void adopt(std::size_t stretch, const Block& section);
     /// Takes a node and all in it out, appends the kinds of its rectangles to `out`, and draws the
     /// free film together.
     void remove(std::int32_t node, std::vector<std::int32_t>& out);
@@ -99,6 +103,7 @@ private:
     void dissolve_if_single(std::int32_t node);
     void set_depths(std::int32_t node, std::int32_t depth);
     void thicken(std::int32_t node, Steps by);
+    void add(std::int32_t parent, const Block& block);
     void wrap(std::int32_t piece, Steps slack);
     std::int32_t put(std::int32_t parent, std::size_t kind, std::uint8_t lie, Steps thickness);
     bool takes(const Node& node) const {

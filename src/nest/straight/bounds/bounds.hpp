@@ -12,6 +12,7 @@ namespace pelt::nest::straight {
 struct Demand {
     std::vector<Lie> lies;
     std::size_t count = 0;
+    friend bool operator==(const Demand&, const Demand&) = default;
 };
 
 /// Every rectangle of a problem.

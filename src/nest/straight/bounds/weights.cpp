@@ -16,31 +16,42 @@ struct Slice {
     double weight = 0;
 };
 
-/// The knapsack of one place along the film. Copies of a rectangle come one by one; a layer of the
-/// table is kept for each so that the choice can be read back.
+/// The knapsack of one place along the film. Copies of a rectangle come one by one; where the
+/// choice is to be read back, the table before each copy is kept, one after the other.
 class Knapsack {
 public:
     Knapsack(const std::vector<Demand>& demands, Steps width, Steps grain,
-             const std::vector<double>& each, bool keep_layers)
-        : size_(static_cast<std::size_t>(width / grain) + 1), keep_(keep_layers) {
-        rows_.emplace_back(size_, 0.0);
+             const std::vector<double>& each, bool keeps)
+        : size_(static_cast<std::size_t>(width / grain) + 1) {
         for (std::size_t d = 0; d < demands.size(); ++d)
-            for (std::size_t copy = 0; copy < copies(demands[d], width); ++copy)
-                add(demands[d], d, grain, each[d]);
+            added_.insert(added_.end(), copies(demands[d], width), d);
+        rows_.resize(keeps ? size_ * (added_.size() + 1) : size_);
+        for (std::size_t i = 0; i < added_.size(); ++i) {
+            double* now = rows_.data() + (keeps ? i * size_ : 0);
+            double* next = keeps ? now + size_ : now;
+            if (keeps)
+                std::copy(now, now + size_, next);
+            add(demands[added_[i]], added_[i], grain, each[added_[i]], now, next);
+        }
     }
 
-    std::vector<double> most() && { return std::move(rows_.back()); }
+    std::vector<double> most() && {
+        rows_.erase(rows_.begin(), rows_.end() - static_cast<std::ptrdiff_t>(size_));
+        return std::move(rows_);
+    }
 
     std::vector<SideBySide> choice(const std::vector<Demand>& demands, Steps grain,
                                    const std::vector<double>& each) const {
         std::vector<SideBySide> out;
         std::size_t x = size_ - 1;
-        for (std::size_t row = rows_.size() - 1; row > 0; --row) {
+        for (std::size_t row = added_.size(); row > 0; --row) {
+            const double* before = rows_.data() + (row - 1) * size_;
+            const double* now = before + size_;
             const std::size_t d = added_[row - 1];
             for (std::size_t lie = 0; lie < demands[d].lies.size(); ++lie) {
                 const Slice s = slice(demands[d], d, lie, grain, each[d]);
-                if (rows_[row][x] > rows_[row - 1][x] && s.grains <= x &&
-                    rows_[row][x] == rows_[row - 1][x - s.grains] + s.weight) {
+                if (now[x] > before[x] && s.grains <= x &&
+                    now[x] == before[x - s.grains] + s.weight) {
                     count(out, s);
                     x -= s.grains;
                     break;
@@ -64,19 +75,25 @@ private:
                 weight / static_cast<double>(demand.lies[lie].along)};
     }
 
-    void add(const Demand& demand, std::size_t d, Steps grain, double weight) {
-        std::vector<double> row = rows_.back();
-        const std::vector<double>& before = rows_.back();
-        for (std::size_t lie = 0; lie < demand.lies.size(); ++lie) {
-            const Slice s = slice(demand, d, lie, grain, weight);
-            for (std::size_t x = s.grains; x < size_; ++x)
-                row[x] = std::max(row[x], before[x - s.grains] + s.weight);
+    /// From the widest down, so that both may be the same table.
+    void add(const Demand& demand, std::size_t d, Steps grain, double weight, const double* before,
+             double* after) const {
+        if (demand.lies.size() == 1) {
+            const Slice s = slice(demand, d, 0, grain, weight);
+            for (std::size_t x = size_; x-- > s.grains;)
+                after[x] = std::max(before[x], before[x - s.grains] + s.weight);
+            return;
         }
-        if (keep_)
-            rows_.push_back(std::move(row));
-        else
-            rows_.back() = std::move(row);
-        added_.push_back(d);
+        std::vector<Slice> slices;
+        for (std::size_t lie = 0; lie < demand.lies.size(); ++lie)
+            slices.push_back(slice(demand, d, lie, grain, weight));
+        for (std::size_t x = size_; x-- > 0;) {
+            double best = before[x];
+            for (const Slice& s : slices)
+                if (s.grains <= x)
+                    best = std::max(best, before[x - s.grains] + s.weight);
+            after[x] = best;
+        }
     }
 
     static void count(std::vector<SideBySide>& out, const Slice& s) {
@@ -89,9 +106,8 @@ private:
     }
 
     std::size_t size_;
-    bool keep_;
-    std::vector<std::vector<double>> rows_;
-    std::vector<std::size_t> added_;
+    std::vector<double> rows_;
+    std::vector<std::size_t> added_; ///< by copy: the rectangle
 };
 
 } // namespace

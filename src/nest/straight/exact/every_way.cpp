@@ -28,6 +28,7 @@ EveryWay outcome(const Exhaustive& search, Exhaustive::End end) {
     EveryWay out;
     out.complete = end == Exhaustive::End::none || end == Exhaustive::End::found;
     out.stopped = end == Exhaustive::End::stopped;
+    out.work = search.work_done();
     if (end == Exhaustive::End::found) {
         out.sheet = Sheet{{0, search.sections()}};
         out.length = search.length();
@@ -47,9 +48,11 @@ double work_of_every_way(const Problem& problem) {
 }
 
 EveryWay try_every_way(const Problem& problem, Steps length, std::uint64_t work, int threads,
-                       const std::function<bool()>& go_on) {
-    Exhaustive search(problem,
-                      sharp_weights(demands_of(problem), problem.stretches.front().across, length));
+                       const std::function<bool()>& go_on, bool sharp) {
+    std::vector<std::vector<double>> weights;
+    if (sharp)
+        weights = sharp_weights(demands_of(problem), problem.stretches.front().across, length);
+    Exhaustive search(problem, std::move(weights));
     return outcome(search, search.run(length, work, threads, go_on));
 }
 

@@ -14,6 +14,7 @@ struct EveryWay {
     bool stopped = false;       ///< by the callback
     std::optional<Sheet> sheet; ///< a shortest one, when there is one within the length
     Steps length = 0;           ///< of it
+    std::uint64_t work = 0;     ///< that was done
 };
 
 /// Whether the job can be looked at so: at most a certain number of different sets of pieces, and
@@ -24,9 +25,9 @@ bool can_try_every_way(const Problem& problem, Steps length);
 double work_of_every_way(const Problem& problem);
 
 /// Looks for a layout of at most this length, with at most this work. The callback is asked from
-/// time to time whether to go on.
+/// time to time whether to go on. With sharp weights less is looked at; they take a while.
 EveryWay try_every_way(const Problem& problem, Steps length, std::uint64_t work, int threads,
-                       const std::function<bool()>& go_on);
+                       const std::function<bool()>& go_on, bool sharp = true);
 
 /// The shortest single section for everything, within that length; few pieces only.
 EveryWay try_every_strip(const Problem& problem, Steps length);

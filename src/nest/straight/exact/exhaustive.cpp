@@ -109,10 +109,13 @@ void Exhaustive::work_on(State s, StairMaker& maker) const {
             maker.offer(sides.along, sides.across);
     if (problem_.stages == 2 && !is_single(s))
         try_last_piece(s, maker);
+    std::uint64_t pairs = 0;
     states_.split(s, [&](State a, State b) {
+        ++pairs;
         try_pair(a, b, maker);
         return false;
     });
+    maker.count(pairs);
     maker.finish();
 }
 

@@ -65,6 +65,8 @@ public:
 
     /// Moves what was collected since the last time.
     void hand_over(Stairs& stairs);
+    /// A unit is a way to put two parts together, or a pair of sides of them.
+    void count(std::uint64_t work) { work_ += work; }
     std::uint64_t take_work();
 
 private:
