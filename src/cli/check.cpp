@@ -8,6 +8,7 @@
 #include "model/error.hpp"
 #include "order/order.hpp"
 #include "read/kind.hpp"
+#include "report/report.hpp"
 
 #include <algorithm>
 #include <string>
@@ -48,16 +49,21 @@ std::string line_for(const Film& film) {
            (film.demonstration ? ", demonstration\n" : "\n");
 }
 
-/// Extras too: a panel that is seldom cut must fit as well.
+/// The panels of the vehicle with all its extras: one that is seldom cut must be right as well.
+order::Selection all_panels(const Vehicle& vehicle) {
+    order::Selection selection;
+    std::vector<std::string>& with = selection.with;
+    for (const Panel& panel : vehicle.panels)
+        if (!panel.extra.empty() && std::find(with.begin(), with.end(), panel.extra) == with.end())
+            with.push_back(panel.extra);
+    return selection;
+}
+
 order::Request whole_job(const Vehicle& vehicle, const Film& film) {
     order::Request request;
     request.vehicles = {vehicle};
     request.film = film;
-    for (const Panel& panel : vehicle.panels) {
-        std::vector<std::string>& with = request.selection.with;
-        if (!panel.extra.empty() && std::find(with.begin(), with.end(), panel.extra) == with.end())
-            with.push_back(panel.extra);
-    }
+    request.selection = all_panels(vehicle);
     return request;
 }
 
@@ -69,7 +75,7 @@ public:
         for (const std::string& operand : context_.arguments.operands)
             read(operand);
         for (const Vehicle& vehicle : vehicles_)
-            examine(vehicle);
+            tell_of(vehicle);
         const auto fault = write_standard_output(lines_);
         if (fault)
             files_.tell({*fault});
@@ -100,16 +106,43 @@ private:
         among.push_back(std::move(*value));
     }
 
+    void tell_of(const Vehicle& vehicle) {
+        const order::AreaOutcome areas =
+            order::areas({vehicle, std::nullopt, all_panels(vehicle), {}});
+        if (!stops(areas.faults))
+            weigh(vehicle, areas.rows);
+        else if (films_.empty()) // else they are told with the films
+            tell_faults(areas.faults);
+        examine(vehicle);
+    }
+
+    /// Without the warnings: most of them are about what a film may give.
+    void tell_faults(Faults faults) {
+        std::erase_if(faults, [](const Fault& fault) { return !stops({fault}); });
+        files_.tell(faults);
+    }
+
+    /// Looks for missing panels and slips of units.
+    void weigh(const Vehicle& vehicle, const std::vector<PanelArea>& areas) {
+        const auto opinion = report::opinion_on_area(vehicle, areas);
+        if (opinion && opinion->unusual)
+            files_.tell({{Severity::warning, vehicle.place, "", opinion->text, ""}});
+        else if (opinion)
+            lines_ += vehicle.file + ": " + opinion->text + "\n";
+    }
+
     /// What the films have in common is told once.
     void examine(const Vehicle& vehicle) {
         FaultsOfFilms told(films_.size());
+        std::string suited;
         for (const Film& film : films_) {
             const Faults faults = order::examine(whole_job(vehicle, film));
             told.add(faults, film.name);
             if (!stops(faults))
-                lines_ +=
-                    vehicle.file + ": every panel can be cut from " + in_quotes(film.name) + "\n";
+                suited += (suited.empty() ? "" : ", ") + in_quotes(film.name);
         }
+        if (!suited.empty())
+            lines_ += vehicle.file + ": every panel can be cut from " + suited + "\n";
         files_.tell(told.all());
     }
 

@@ -25,13 +25,14 @@ int dispatch(const Context& context) {
     switch (*context.arguments.command) {
     case Command::cut:
         return run_cut(context);
+    case Command::area:
+        return run_area(context);
     case Command::compare:
         return run_compare(context);
     case Command::check:
         return run_check(context);
     case Command::list:
         return run_list(context);
-    case Command::area:
     case Command::quote:
     case Command::strip:
         break;

@@ -39,7 +39,7 @@ CommandRow area_row() {
             {"pelt area town-hatchback", "how large every panel is"},
             {"pelt area van.yaml film.yaml --format csv", "for a spreadsheet"},
         },
-        false};
+        true};
 }
 
 CommandRow compare_row() {

@@ -4,6 +4,7 @@
 #pragma once
 
 #include "model/order.hpp"
+#include "model/panel_area.hpp"
 #include "model/plan.hpp"
 #include "nest/nest.hpp"
 
@@ -58,6 +59,23 @@ Faults examine(Request request);
 /// the left side from front to rear, the right side; what has no known name; bumpers; small parts
 /// last. One vehicle is finished before the next begins. Gives indices into `ids`.
 std::vector<std::size_t> laying_order(const Job& job, const std::vector<PieceId>& ids);
+
+/// One run of `pelt area`.
+struct AreaRequest {
+    Vehicle vehicle;
+    std::optional<Film> film; ///< none: tucks that the vehicle leaves to the film are 0
+    Selection selection;
+    std::vector<std::string> leave; ///< hardware that stays on
+};
+
+/// In the order of the file, a row a side. Empty rows where `faults` says why.
+struct AreaOutcome {
+    std::vector<PanelArea> rows;
+    Faults faults;
+};
+
+/// What every panel takes of film, in one piece however wide the roll.
+AreaOutcome areas(const AreaRequest& request);
 
 /// For every new roll of the plan the cheapest single purchase that holds its length uncut.
 Order buy(const Plan& plan);

@@ -19,7 +19,7 @@ std::int64_t thousandths(double value) {
 
 using Thousandths = std::optional<std::int64_t>;
 
-Thousandths cut_of(const AreaRow& row) {
+Thousandths cut_of(const PanelArea& row) {
     return row.cut_mm2 ? Thousandths(thousandths(*row.cut_mm2)) : std::nullopt;
 }
 
@@ -31,7 +31,7 @@ struct Total {
 
 Total total_of(const AreaSheet& sheet) {
     Total total;
-    for (const AreaRow& row : sheet.rows) {
+    for (const PanelArea& row : sheet.rows) {
         const Thousandths cut = cut_of(row);
         total.visible += row.count * thousandths(row.visible_mm2);
         total.wrapped += row.count * doubled_area(row.wrapped);
@@ -44,7 +44,7 @@ Json json_thousandths(const Thousandths& value) {
     return value ? json_number(decimal(*value, 3, 1)) : json_null;
 }
 
-Json json_row(const AreaRow& row) {
+Json json_row(const PanelArea& row) {
     const Box box = box_of(row.wrapped.outer);
     const bool known = row.stretch.is != StretchAsked::Is::unknown;
     return JsonObject()
@@ -72,7 +72,7 @@ Json json_warnings(const Faults& faults) {
     return json_lines(items);
 }
 
-std::string csv_row(const AreaRow& row) {
+std::string csv_row(const PanelArea& row) {
     const Box box = box_of(row.wrapped.outer);
     const Thousandths cut = cut_of(row);
     const bool known = row.stretch.is != StretchAsked::Is::unknown;
@@ -89,20 +89,21 @@ Table area_rows(const AreaSheet& sheet, const Measures& measures) {
                      {"count", Align::right, false},      {"visible", Align::right, false},
                      {"with tucks", Align::right, false}, {"as cut", Align::right, false},
                      {"size", Align::right, false},       {"stretch asked", Align::right, false}};
-    const auto cut_text = [&](const Thousandths& cut) {
-        return cut ? measures.area_of_thousandths(*cut) : "-";
+    const auto number = [&](std::int64_t area) {
+        return measures.area_number(DoubleArea{area} * 2000);
     };
-    for (const AreaRow& row : sheet.rows) {
+    const auto cut_text = [&](const Thousandths& cut) { return cut ? number(*cut) : "-"; };
+    for (const PanelArea& row : sheet.rows) {
         const Box box = box_of(row.wrapped.outer);
         table.rows.push_back({row.panel, std::string(name_of(row.side)), std::to_string(row.count),
-                              measures.area_of_thousandths(thousandths(row.visible_mm2)),
-                              measures.area(doubled_area(row.wrapped)), cut_text(cut_of(row)),
-                              measures.sides(box.along(), box.across()),
+                              number(thousandths(row.visible_mm2)),
+                              measures.area_number(doubled_area(row.wrapped)),
+                              cut_text(cut_of(row)), measures.sides(box.along(), box.across()),
                               stretch_text(row.stretch)});
     }
     const Total total = total_of(sheet);
-    table.rows.push_back({"all", "", "", measures.area_of_thousandths(total.visible),
-                          measures.area(total.wrapped), cut_text(total.cut), "", ""});
+    table.rows.push_back({"all", "", "", number(total.visible), measures.area_number(total.wrapped),
+                          cut_text(total.cut), "", ""});
     return table;
 }
 
@@ -118,7 +119,7 @@ std::vector<std::string> warning_texts(const Faults& faults) {
 
 std::string to_json(const AreaSheet& sheet) {
     std::vector<Json> rows;
-    for (const AreaRow& row : sheet.rows)
+    for (const PanelArea& row : sheet.rows)
         rows.push_back(json_row(row));
     const Total total = total_of(sheet);
     return JsonObject()
@@ -141,7 +142,7 @@ std::string to_json(const AreaSheet& sheet) {
 std::string to_csv(const AreaSheet& sheet) {
     std::string text = csv_line({"panel", "side", "count", "visible_mm2", "wrapped_mm2", "cut_mm2",
                                  "along_x_mm", "along_y_mm", "stretch_percent", "stretch_is"});
-    for (const AreaRow& row : sheet.rows)
+    for (const PanelArea& row : sheet.rows)
         text += csv_row(row);
     return text;
 }
@@ -159,7 +160,9 @@ Document area_report(const AreaSheet& sheet) {
         out.push_back(Items{"!", warnings});
     out.push_back(Heading{"PANELS"});
     out.push_back(area_rows(sheet, measures));
-    out.push_back(Line{"Areas and sizes are of one panel, the last row is of all. Sizes are those "
+    out.push_back(Line{"Areas are in " + measures.area_unit() +
+                       "; they and the sizes are of one panel, the last row is of all. Sizes are "
+                       "those "
                        "of the film that stays on, along x and y of the drawing, in " +
                        measures.sizes_in_words() +
                        ". Overlaps at seams and inlays are not in them: 'pelt cut' counts those."});

@@ -3,10 +3,8 @@
 // which only a cut sheet counts.
 #pragma once
 
-#include "model/blank.hpp"
 #include "model/fault.hpp"
-#include "model/polygon.hpp"
-#include "model/vehicle.hpp"
+#include "model/panel_area.hpp"
 #include "report/document.hpp"
 
 #include <optional>
@@ -15,23 +13,12 @@
 
 namespace pelt::report {
 
-/// One side of one panel; areas and size are of one copy.
-struct AreaRow {
-    std::string panel;
-    Side side = Side::centre;
-    int count = 1; ///< copies on this side, inner faces included
-    double visible_mm2 = 0;
-    Polygon wrapped;               ///< the film that stays on, in the panel's drawing
-    std::optional<double> cut_mm2; ///< as it leaves the roll; none without a film
-    StretchAsked stretch;
-};
-
 struct AreaSheet {
     std::string vehicle;
     std::string film; ///< empty: none was given
     bool demonstration = false;
     std::optional<double> stretch_limit; ///< the film's, on a panel, in percent
-    std::vector<AreaRow> rows;
+    std::vector<PanelArea> rows;
     Faults warnings = {};
     Unit unit = Unit::mm;
 };

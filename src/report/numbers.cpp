@@ -26,6 +26,11 @@ std::string eighths(std::int64_t count) {
     return sign + (whole == 0 ? fraction : std::to_string(whole) + " " + fraction);
 }
 
+// Doubled, in square micrometres.
+constexpr Int128 hundredth_of_a_square_metre = Int128{2} * 10'000'000'000;
+// 0.3048 m squared is 0.09290304 m², exactly: 9 290 304 × 10^4 µm².
+constexpr Int128 square_foot = Int128{2} * 92'903'040'000;
+
 } // namespace
 
 Um Measures::size_step() const {
@@ -92,17 +97,19 @@ std::string Measures::film(Um um, Rounding rounding) const {
 }
 
 std::string Measures::area(DoubleArea doubled) const {
-    if (metric()) {
-        const Int128 hundredth_of_a_m2 = Int128{2} * 10'000'000'000;
-        return decimal(divided_nearest(doubled, hundredth_of_a_m2), 2, 2) + " m²";
-    }
-    // 0.3048 m squared is 0.09290304 m², exactly: 9 290 304 × 10^4 µm².
-    const Int128 square_foot = Int128{2} * 92'903'040'000;
-    return decimal(divided_nearest(doubled * 100, square_foot), 2, 2) + " sq ft";
+    if (!metric())
+        return area_number(doubled) + " sq ft";
+    return decimal(divided_nearest(doubled, hundredth_of_a_square_metre), 2, 2) + " m²";
 }
 
-std::string Measures::area_of_thousandths(std::int64_t mm2_thousandths) const {
-    return area(DoubleArea{mm2_thousandths} * 2000);
+std::string Measures::area_number(DoubleArea doubled) const {
+    if (metric())
+        return decimal(divided_nearest(doubled * 10, hundredth_of_a_square_metre), 3, 3);
+    return decimal(divided_nearest(doubled * 100, square_foot), 2, 2);
+}
+
+std::string Measures::area_unit() const {
+    return metric() ? "m²" : "sq ft";
 }
 
 std::string percent(Int128 part, Int128 whole) {

@@ -46,8 +46,9 @@ public:
 
     /// "21.66 m²", "233.15 sq ft".
     std::string area(DoubleArea doubled) const;
-    /// From thousandths of a square millimetre.
-    std::string area_of_thousandths(std::int64_t mm2_thousandths) const;
+    /// Number alone, for columns: "1.204", "12.96"; finer in metric, where the unit is large.
+    std::string area_number(DoubleArea doubled) const;
+    std::string area_unit() const;
 
 private:
     bool metric() const { return unit_ == Unit::mm || unit_ == Unit::cm || unit_ == Unit::m; }

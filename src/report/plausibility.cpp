@@ -2,6 +2,7 @@
 #include "report/plausibility.hpp"
 
 #include "model/body.hpp"
+#include "report/decimal.hpp"
 #include "report/facts.hpp"
 
 #include <algorithm>
@@ -46,13 +47,31 @@ std::optional<Expected> expected(const Job& job) {
                     sum.high_mm * wider * (one_way ? one_way_high : 1)};
 }
 
+constexpr double least_on_the_vehicle = 0.50;
+constexpr double most_on_the_vehicle = 2.0 / 3;
+
 enum class Verdict { usual, little, much };
 
-Verdict verdict(const Expected& expected, Um length) {
-    const double mm = static_cast<double>(length) / 1000;
-    if (mm < unusually_short * expected.low_mm)
+Verdict verdict(double low, double high, double value) {
+    if (value < unusually_short * low)
         return Verdict::little;
-    return mm > unusually_long * expected.high_mm ? Verdict::much : Verdict::usual;
+    return value > unusually_long * high ? Verdict::much : Verdict::usual;
+}
+
+Verdict verdict(const Expected& expected, Um length) {
+    return verdict(expected.low_mm, expected.high_mm, static_cast<double>(length) / 1000);
+}
+
+std::string_view question(Verdict verdict) {
+    switch (verdict) {
+    case Verdict::usual:
+        return "";
+    case Verdict::little:
+        return "; this is far less: is a panel missing, or a unit wrong?";
+    case Verdict::much:
+        return "; this is far more: is a panel there twice, or a unit wrong?";
+    }
+    return "";
 }
 
 std::string bodies_of(const Job& job) {
@@ -60,6 +79,25 @@ std::string bodies_of(const Job& job) {
     for (const Vehicle& vehicle : job.vehicles)
         text += (text.empty() ? "" : " + ") + vehicle.body;
     return job.times > 1 ? std::to_string(job.times) + " times " + text : text;
+}
+
+std::string square_metres(double area) {
+    const auto tenths = static_cast<std::int64_t>(area * 10 + 0.5);
+    return decimal(tenths, 1, 1) + " m²";
+}
+
+bool is_extra(const Vehicle& vehicle, const std::string& name) {
+    return std::any_of(vehicle.panels.begin(), vehicle.panels.end(), [&](const Panel& panel) {
+        return panel.name == name && !panel.extra.empty();
+    });
+}
+
+double square_metres_on(const Vehicle& vehicle, const std::vector<PanelArea>& areas) {
+    double mm2 = 0;
+    for (const PanelArea& row : areas)
+        if (!is_extra(vehicle, row.panel))
+            mm2 += row.count * to_mm2(doubled_area(row.wrapped));
+    return mm2 / 1e6;
 }
 
 Um nearest_tenth_of_a_metre(double mm) {
@@ -81,15 +119,24 @@ std::optional<std::string> plausibility(const Plan& plan, const Measures& measur
                               measures.film(nearest_tenth_of_a_metre(range->low_mm)) + " to " +
                               measures.film(nearest_tenth_of_a_metre(range->high_mm)) +
                               " (an assumption from common practice)";
-    switch (verdict(*range, length_of(plan))) {
-    case Verdict::usual:
-        return usual + ".";
-    case Verdict::little:
-        return usual + "; this is far less: is a panel missing, or a unit wrong?";
-    case Verdict::much:
-        return usual + "; this is far more: is a panel there twice, or a unit wrong?";
-    }
-    return usual + ".";
+    const Verdict found = verdict(*range, length_of(plan));
+    return found == Verdict::usual ? usual + "." : usual + std::string(question(found));
+}
+
+std::optional<AreaOpinion> opinion_on_area(const Vehicle& vehicle,
+                                           const std::vector<PanelArea>& areas) {
+    const std::optional<BodyKind> kind = body_kind_named(vehicle.body);
+    if (!kind)
+        return std::nullopt;
+    const double wide_m = table_width_mm / 1000;
+    const double low = kind->nested_least_m * wide_m * least_on_the_vehicle;
+    const double high = kind->nested_most_m * wide_m * most_on_the_vehicle;
+    const double area = square_metres_on(vehicle, areas);
+    const Verdict found = verdict(low, high, area);
+    return AreaOpinion{square_metres(area) + " of film on the vehicle; usual for " + vehicle.body +
+                           ": " + square_metres(low) + " to " + square_metres(high) +
+                           " (an assumption from common practice)" + std::string(question(found)),
+                       found != Verdict::usual};
 }
 
 } // namespace pelt::report

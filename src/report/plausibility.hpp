@@ -3,6 +3,7 @@
 // source): an assumption that looks for missing panels and slips of units, never a check.
 #pragma once
 
+#include "model/vehicle.hpp"
 #include "report/numbers.hpp"
 #include "report/report.hpp"
 

@@ -6,6 +6,7 @@
 #include "model/fault.hpp"
 #include "model/order.hpp"
 #include "model/plan.hpp"
+#include "report/area.hpp"
 #include "report/document.hpp"
 
 #include <optional>
@@ -95,5 +96,16 @@ std::string to_json(const Comparison& comparison);
 /// A head and one row a film and width: vehicle film roll_width_mm length_mm bound_mm
 /// waste_percent order_mm total currency seams pieces problem. New columns may be added at the end.
 std::string to_csv(const Comparison& comparison);
+
+/// The film that stays on one vehicle, against what is usual for its body.
+struct AreaOpinion {
+    std::string text; ///< "11.9 m² …; usual for hatchback: …", no full stop
+    bool unusual = false;
+};
+/// `areas` may hold extras, which do not count. None where the body is not known. Half to two
+/// thirds of the film that a change of colour takes ends on the vehicle (common practice, no
+/// source), so this is blunter than a length.
+std::optional<AreaOpinion> opinion_on_area(const Vehicle& vehicle,
+                                           const std::vector<PanelArea>& areas);
 
 } // namespace pelt::report

@@ -20,13 +20,13 @@ Polygon rectangle(Um along, Um across) {
 AreaSheet two_rows() {
     AreaSheet sheet;
     sheet.vehicle = "Van";
-    AreaRow hood;
+    PanelArea hood;
     hood.panel = "hood";
     hood.visible_mm2 = 1'000'000.25;
     hood.wrapped = rectangle(1'400'400, 900'000);
     hood.cut_mm2 = 1'300'000;
     hood.stretch = {StretchAsked::Is::estimate, 9.04};
-    AreaRow step;
+    PanelArea step;
     step.panel = "step, \"left\"";
     step.side = Side::left;
     step.count = 2;

@@ -1,0 +1,88 @@
+// SPDX-License-Identifier: MIT
+#include "report/report.hpp"
+
+#include "cli/context.hpp"
+#include "cli/files.hpp"
+#include "cli/formats.hpp"
+#include "model/error.hpp"
+#include "order/order.hpp"
+
+#include <string>
+#include <utility>
+
+namespace pelt::cli {
+namespace {
+
+std::string rendered(const Target& target, const report::AreaSheet& sheet, const Context& context) {
+    switch (target.format) {
+    case Format::table:
+        return report::to_text(report::area_report(sheet), style_for(target, context.world));
+    case Format::csv:
+        return report::to_csv(sheet);
+    case Format::json:
+        return report::to_json(sheet);
+    case Format::markdown:
+        return report::to_markdown(report::area_report(sheet));
+    case Format::svg:
+    case Format::pdf:
+        break;
+    }
+    throw ProgramError("no list of areas is made as " + std::string(name_of(target.format)));
+}
+
+/// Reads both files before it gives up, so that all faults of both are told at once.
+std::optional<order::AreaRequest> read_request(Files& files, const Arguments& arguments) {
+    order::AreaRequest request;
+    auto vehicle = files.vehicle(arguments.operands.front());
+    const bool with_film = arguments.operands.size() > 1;
+    if (with_film)
+        request.film = files.film(arguments.operands.back());
+    if (!vehicle || (with_film && !request.film))
+        return std::nullopt;
+    request.vehicle = std::move(*vehicle);
+    request.selection = {arguments.names(Opt::only), arguments.names(Opt::without),
+                         arguments.names(Opt::with)};
+    request.leave = arguments.names(Opt::leave);
+    return request;
+}
+
+report::AreaSheet sheet_of(const order::AreaRequest& request, order::AreaOutcome outcome,
+                           Unit unit) {
+    report::AreaSheet sheet;
+    sheet.vehicle = request.vehicle.name;
+    sheet.demonstration = request.vehicle.demonstration;
+    if (request.film) {
+        sheet.film = request.film->name;
+        sheet.demonstration = sheet.demonstration || request.film->demonstration;
+        sheet.stretch_limit = request.film->stretch_panel_percent;
+    }
+    sheet.rows = std::move(outcome.rows);
+    sheet.warnings = std::move(outcome.faults);
+    sheet.unit = unit;
+    return sheet;
+}
+
+} // namespace
+
+int run_area(const Context& context) {
+    Files files(context);
+    Faults faults;
+    const std::vector<Target> targets = targets_of(context.arguments, faults);
+    files.tell(faults);
+    if (stops(faults))
+        return files.status();
+    const auto request = read_request(files, context.arguments);
+    if (!request)
+        return files.status();
+    order::AreaOutcome outcome = order::areas(*request);
+    files.tell(outcome.faults);
+    if (stops(outcome.faults))
+        return files.status();
+    const report::AreaSheet sheet =
+        sheet_of(*request, std::move(outcome), unit_of(context.arguments));
+    return write_results(
+        targets, [&](const Target& target) { return rendered(target, sheet, context); },
+        context.messages);
+}
+
+} // namespace pelt::cli

@@ -1,0 +1,81 @@
+// SPDX-License-Identifier: MIT
+#include "develop/develop.hpp"
+#include "order/order.hpp"
+#include "order/selection.hpp"
+#include "piece/piece.hpp"
+
+#include <algorithm>
+
+namespace pelt::order {
+namespace {
+
+/// A film that asks for nothing: no tuck of its own, no margin, no forward, no radar to mind.
+Film no_film() {
+    Film film;
+    film.direction = Direction::any;
+    film.holds_metal = HoldsMetal::no;
+    film.allowances.ruler = 1;
+    return film;
+}
+
+class AreasOfPanels {
+public:
+    AreasOfPanels(const AreaRequest& request, AreaOutcome& out)
+        : request_(request), film_(request.film.value_or(no_film())), out_(out) {}
+
+    void run() {
+        const std::vector<Vehicle> vehicles{request_.vehicle};
+        left_out_ = left_out_by(request_.selection, vehicles, out_.faults);
+        wishes_.left_on = left_on_by(request_.leave, vehicles, out_.faults);
+        if (stops(out_.faults))
+            return;
+        for (std::size_t i = 0; i < request_.vehicle.panels.size(); ++i)
+            add(request_.vehicle.panels[i], static_cast<int>(i));
+        if (stops(out_.faults))
+            out_.rows.clear();
+    }
+
+private:
+    std::vector<Side> sides_wanted(const Panel& panel, int index) const {
+        std::vector<Side> sides = sides_of(panel.sides);
+        std::erase_if(sides, [&](Side side) {
+            return std::binary_search(left_out_.begin(), left_out_.end(), LeftOut{0, index, side});
+        });
+        return sides;
+    }
+
+    void add(const Panel& panel, int index) {
+        const std::vector<Side> sides = sides_wanted(panel, index);
+        if (sides.empty())
+            return;
+        Faults developing;
+        const DevelopedPanel developed = develop::develop(panel, developing);
+        out_.faults.insert(out_.faults.end(), developing.begin(), developing.end());
+        if (stops(developing))
+            return;
+        const auto film = piece::film_on(panel, developed, film_, wishes_, out_.faults);
+        if (!film)
+            return;
+        const std::optional<double> cut =
+            request_.film ? std::optional(film->cut_mm2) : std::nullopt;
+        for (const Side side : sides)
+            out_.rows.push_back({panel.name, side, panel.count * panel.faces, developed.visible_mm2,
+                                 film->wrapped, cut, developed.stretch});
+    }
+
+    const AreaRequest& request_;
+    Film film_;
+    AreaOutcome& out_;
+    std::vector<LeftOut> left_out_;
+    piece::Wishes wishes_;
+};
+
+} // namespace
+
+AreaOutcome areas(const AreaRequest& request) {
+    AreaOutcome out;
+    AreasOfPanels(request, out).run();
+    return out;
+}
+
+} // namespace pelt::order
