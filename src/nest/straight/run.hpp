@@ -34,6 +34,7 @@ private:
     void look_at_every_way();
     void recut(std::int64_t work_each);
     void keep(Sheet sheet);
+    void ease();
     bool may_look_at_every_way() const;
     double whole_work() const;
     bool go_on(double share);

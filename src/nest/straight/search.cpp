@@ -106,6 +106,33 @@ std::uint64_t Search::run(std::uint64_t work) {
     return work_ - before;
 }
 
+void Search::ease(const Tree& start, std::uint64_t work) {
+    tree_ = start;
+    unplaced_.clear();
+    const Steps reach = reach_of(*problem_, *tree_);
+    const std::vector<Steps> limits = limits_for(*problem_, reach);
+    for (std::size_t i = 0; i < limits.size(); ++i)
+        tree_->set_limit(i, limits[i]);
+    tree_->commit();
+    std::size_t cuts = tree_->cuts();
+    best_ = *tree_;
+    best_reach_ = reach;
+    for (const std::uint64_t before = work_; work_ - before < work;) {
+        ruin();
+        fill();
+        const std::size_t now = unplaced_.empty() ? tree_->cuts() : cuts + 1;
+        if (now > cuts) {
+            tree_->roll_back();
+            unplaced_.clear();
+            continue;
+        }
+        tree_->commit();
+        if (now < cuts)
+            best_ = *tree_;
+        cuts = now;
+    }
+}
+
 void Search::keep_if_complete() {
     const Steps reach = reach_of(*problem_, *tree_);
     if (!best_ || reach < best_reach_) {

@@ -2,8 +2,10 @@
 #include "nest/straight/straight.hpp"
 
 #include "nest/straight/bounds/bounds.hpp"
+#include "nest/straight/ease.hpp"
 #include "nest/straight/emit.hpp"
 #include "nest/straight/in_order.hpp"
+#include "nest/straight/many.hpp"
 #include "nest/straight/run.hpp"
 
 #include <algorithm>
@@ -64,15 +66,27 @@ Bound bound_as_cut(const Problem& problem, const Sheet& sheet, const Proof& know
     return {proof.length * problem.step, std::move(proof.argument)};
 }
 
-Result nest_in_order(const Problem& problem, std::span<const Piece> pieces,
-                     std::span<const Roll> rolls, const Effort& effort) {
-    const std::optional<Sheet> sheet = in_order(problem, effort.threads);
-    if (!sheet)
-        return {std::nullopt, {}};
-    Layout layout;
-    layout.rolls = used_rolls(problem, *sheet, pieces, rolls);
-    layout.bound = bound_as_cut(problem, *sheet, {}, 0);
-    return {std::move(layout), {}};
+/// A sheet and what the search knows of it.
+struct Found {
+    Sheet sheet;
+    Proof proof;      ///< of all pieces in all ways to lie; may be empty
+    Steps proved = 0; ///< for all layouts that keep to the problem's rules
+    bool stopped = false;
+    bool shortest = false;
+};
+
+std::optional<Found> find(const Problem& problem, const Goal& goal, const Effort& effort,
+                          const Watch& watch) {
+    if (goal.in_order) {
+        std::optional<Sheet> sheet = in_order(problem, effort.threads);
+        return sheet ? std::optional(Found{*std::move(sheet), {}, 0, false, false}) : std::nullopt;
+    }
+    if (std::optional<Many> many = lay_out_many(problem, effort, watch))
+        return Found{std::move(many->sheet), {}, 0, many->stopped, false};
+    Run run(problem, effort, watch);
+    if (!run.work())
+        return std::nullopt;
+    return Found{run.best(), run.proof(), run.bound(), run.stopped(), run.is_shortest()};
 }
 
 } // namespace
@@ -82,16 +96,16 @@ Result nest(std::span<const Piece> pieces, std::span<const Roll> rolls, const Go
     const Problem problem = problem_of(pieces, rolls, goal);
     if (!problem.misfits.empty())
         return {std::nullopt, problem.misfits};
-    if (goal.in_order)
-        return nest_in_order(problem, pieces, rolls, effort);
-    Run run(problem, effort, watch);
-    if (!run.work())
+    std::optional<Found> found = find(problem, goal, effort, watch);
+    if (!found)
         return {std::nullopt, {}};
+    if (!goal.in_order)
+        put_in_order(problem, found->sheet);
     Layout layout;
-    layout.rolls = used_rolls(problem, run.best(), pieces, rolls);
-    layout.bound = bound_as_cut(problem, run.best(), run.proof(), run.bound());
-    layout.stopped = run.stopped();
-    layout.shortest = run.is_shortest();
+    layout.rolls = used_rolls(problem, found->sheet, pieces, rolls);
+    layout.bound = bound_as_cut(problem, found->sheet, found->proof, found->proved);
+    layout.stopped = found->stopped;
+    layout.shortest = found->shortest;
     return {std::move(layout), {}};
 }
 
