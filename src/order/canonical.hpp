@@ -12,4 +12,8 @@ namespace pelt::order {
 /// Sorts by size and shape; pieces of one shape keep the order of their ids.
 void sort_canonically(std::vector<Piece>& pieces);
 
+/// Whether pieces come before others by their shapes alone, compared one after the other; neither
+/// way where they are alike.
+bool come_before(std::vector<Piece> pieces, std::vector<Piece> others);
+
 } // namespace pelt::order

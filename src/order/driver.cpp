@@ -71,6 +71,10 @@ std::vector<Ways> ways_of_all(const Job& job, bool split, Faults& faults) {
                 out.push_back(std::move(ways));
         }
     }
+    // Panels are settled one after the other: by shape, not by their place in the file.
+    std::stable_sort(out.begin(), out.end(), [](const Ways& a, const Ways& b) {
+        return come_before(a.front().pieces, b.front().pieces);
+    });
     return out;
 }
 

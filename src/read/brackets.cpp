@@ -75,8 +75,9 @@ private:
         return std::nullopt;
     }
 
+    /// Whatever it begins with belongs to it: `{:[` begins with a colon that ends nothing.
     void plain() {
-        for (; at_ < text_.size() && text_[at_] != '\n'; ++at_) {
+        for (++at_; at_ < text_.size() && text_[at_] != '\n'; ++at_) {
             const char c = look(0);
             const char next = look(1);
             const bool in_flow = !open_.empty();
