@@ -35,6 +35,7 @@ struct Effort {
     int amount = 1;  ///< 1 … 100; 0: until the watch stops the search
     int threads = 1; ///< never changes the result
     std::uint64_t seed = 1;
+    bool trial = false; ///< only so much as tells a good way to divide panels from a bad one
 };
 
 /// How far a search has come.

@@ -203,6 +203,7 @@ Choice best_choice(Job& job, const std::vector<Ways>& panels, const Request& req
     Choice choice(panels.size(), 0);
     nest::Effort quick = request.effort;
     quick.amount = 1;
+    quick.trial = request.effort.amount == 1;
     const nest::Watch watch = trial_watch(request);
     std::optional<std::array<std::int64_t, 5>> best;
     const auto tried = [&]() -> std::optional<std::array<std::int64_t, 5>> {

@@ -20,6 +20,7 @@ constexpr std::size_t strand_count = 8;
 constexpr double work_per_piece = 16'000;
 constexpr double work_per_round = 400'000;
 constexpr double recut_share = 4;
+constexpr double trial_share = 0.25;
 constexpr double ease_share = 0.25; ///< of the looks at a node, for fewer cuts
 constexpr double every_way_share = 6;
 /// Rounds before every way is tried: the nearer the layout, the fewer ways can be shorter.
@@ -70,14 +71,15 @@ bool Run::work() {
         improve(effort_.amount == 0 ? std::numeric_limits<std::uint64_t>::max()
                                     : static_cast<std::uint64_t>(rounds),
                 each);
-    if (!stopped_)
+    if (!stopped_ && !effort_.trial)
         ease();
     return true;
 }
 
 /// In looks at a node; as if the effort were 1 where it is without end.
 double Run::whole_work() const {
-    return work_per_piece * static_cast<double>(problem_.pieces()) * std::max(effort_.amount, 1);
+    return work_per_piece * static_cast<double>(problem_.pieces()) * std::max(effort_.amount, 1) *
+           (effort_.trial ? trial_share : 1);
 }
 
 bool Run::may_look_at_every_way() const {
