@@ -140,20 +140,22 @@ std::string turns_text(const Job& job) {
 }
 
 /// "would save 0.250 m", "saves nothing".
-std::string saving(Um with, Um without, const Measures& measures) {
-    return without < with ? "would save " + measures.film(with - without, Rounding::down)
-                          : std::string("would save nothing that was found");
+std::string saving(const Sheet& sheet, Um without, const Measures& measures) {
+    const Um with = new_length_of(sheet.plan);
+    if (without < with)
+        return "would save " + measures.film(with - without, Rounding::down);
+    return with <= sheet.plan.layout().bound.length ? "would save nothing"
+                                                    : "would save nothing that was found";
 }
 
 std::vector<std::string> rules_of_cutting(const Sheet& sheet, const Measures& measures) {
     const Job& job = sheet.plan.job();
     if (job.by != CutBy::straight)
         return {};
-    const Um fresh = new_length_of(sheet.plan);
     std::string turns = turns_text(job);
     if (job.stages && sheet.rules_cost.any_turns)
         turns +=
-            " Any number of turns " + saving(fresh, *sheet.rules_cost.any_turns, measures) + ".";
+            " Any number of turns " + saving(sheet, *sheet.rules_cost.any_turns, measures) + ".";
     std::vector<std::string> out{turns};
     if (job.table)
         out.push_back("No strip is longer than the table: " + measures.size_with_unit(*job.table) +
@@ -161,7 +163,7 @@ std::vector<std::string> rules_of_cutting(const Sheet& sheet, const Measures& me
     if (job.in_order) {
         std::string text = "Every strip holds the pieces that are laid next.";
         if (sheet.rules_cost.any_order)
-            text += " Another order " + saving(fresh, *sheet.rules_cost.any_order, measures) + ".";
+            text += " Another order " + saving(sheet, *sheet.rules_cost.any_order, measures) + ".";
         out.push_back(text);
     }
     return out;
