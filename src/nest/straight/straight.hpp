@@ -2,9 +2,19 @@
 // Straight cutting: the roll is only ever divided from edge to edge, so pieces are rectangles and
 // every layout is a tree of cuts.
 //
-// In this folder: problem (pieces and rolls in whole ruler steps), tree (the cuts of a layout and
-// how one more rectangle goes in), search (which rectangle goes where), block (a finished tree as
-// a value), emit (a finished tree as placements and cuts), bounds/ (what no layout can undercut).
+// In this folder:
+//   problem    pieces and rolls in whole ruler steps
+//   tree       the cuts of a layout in the making, and how one more rectangle goes in
+//   block      a finished layout as a value
+//   search     which rectangle goes where: pieces are taken out and put back
+//   recut      a few sections cut anew in the best of all ways
+//   run        both by turns, on eight strands, until the effort is spent or nothing is shorter
+//   patterns, many   strips that repeat, where there are many pieces of few kinds
+//   in_order   strips that keep to the order of laying
+//   ease       order and cuts among layouts of one length
+//   emit       a finished layout as placements and cuts
+//   bounds/    what no layout can undercut
+//   exact/     every way of cutting a small job
 #pragma once
 
 #include "nest/nest.hpp"

@@ -5,6 +5,7 @@
 #include <doctest/doctest.h>
 
 #include <algorithm>
+#include <optional>
 
 namespace pelt {
 namespace {
@@ -41,6 +42,43 @@ TEST_CASE("random jobs: every piece is placed and freed by the cuts") {
         for (const std::string& fault :
              test::faults_of(*result.layout, job.pieces, job.rolls, job.goal))
             FAIL_CHECK(fault);
+    }
+}
+
+/// Pieces that lie in one way only, so that every layout is of the same rectangles.
+void fix_the_lies(test::RandomJob& job) {
+    for (Piece& piece : job.pieces) {
+        piece.direction = Direction::one_way;
+        piece.shapes.resize(1);
+        piece.shapes.front().turns = {no_turn};
+    }
+    std::erase_if(job.rolls, [](const Roll& roll) { return !roll.is_new; });
+}
+
+TEST_CASE("random jobs: no bound is above a length found with any rules, seed or effort") {
+    for (std::uint64_t seed = 4001; seed <= 4025; ++seed) {
+        CAPTURE(seed);
+        test::RandomJob job = test::random_job(seed);
+        fix_the_lies(job);
+        Um bound = 0;
+        Um shortest = 0;
+        Um shortest_by_proof = 0;
+        for (const std::optional<int> stages :
+             {std::optional<int>(2), std::optional<int>(3), std::optional<int>()})
+            for (const std::uint64_t start : {1U, 2U}) {
+                job.goal.stages = stages;
+                const nest::Result result =
+                    nest::nest(job.pieces, job.rolls, job.goal,
+                               {static_cast<int>(2 * start - 1), 1, start}, {});
+                REQUIRE(result.layout);
+                const Um length = test::new_length(*result.layout, job.rolls);
+                bound = std::max(bound, result.layout->bound.length);
+                shortest = shortest == 0 ? length : std::min(shortest, length);
+                if (result.layout->shortest && !stages)
+                    shortest_by_proof = length;
+            }
+        CHECK(bound <= shortest);
+        CHECK(shortest_by_proof <= shortest);
     }
 }
 
