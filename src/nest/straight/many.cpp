@@ -6,6 +6,7 @@
 #include "nest/straight/run.hpp"
 
 #include <algorithm>
+#include <numeric>
 
 namespace pelt::nest::straight {
 namespace {
@@ -49,7 +50,46 @@ Part rest_of(const Problem& problem, const Repeated& repeated) {
     return {problem, problem.stretches.front(), std::move(kinds)};
 }
 
+std::size_t common_divisor(const Problem& problem) {
+    std::size_t divisor = 0;
+    for (const Kind& kind : problem.kinds)
+        divisor = std::gcd(divisor, kind.demand());
+    return divisor;
+}
+
 } // namespace
+
+Steps Many::length() const {
+    Steps sum = 0;
+    for (const Filled& filled : sheet)
+        sum += filled.used();
+    return sum;
+}
+
+std::optional<Many> lay_out_multiples(const Problem& problem, const Effort& effort,
+                                      const Watch& watch) {
+    const std::size_t times = common_divisor(problem);
+    if (times < 2 || !is_one_kind_of_film(problem))
+        return std::nullopt;
+    std::vector<std::size_t> kinds;
+    for (std::size_t k = 0; k < problem.kinds.size(); ++k)
+        kinds.insert(kinds.end(), problem.kinds[k].demand() / times, k);
+    const Part once(problem, problem.stretches.front(), std::move(kinds));
+    const Watch told = [&](Progress progress) {
+        progress.best *= static_cast<Um>(times);
+        progress.bound = 0;
+        return !watch || watch(progress);
+    };
+    Run run(once.problem(), effort, told);
+    if (!once.possible() || !run.work())
+        return std::nullopt;
+    std::vector<Block> sections;
+    for (const Filled& filled : run.best())
+        for (const Block& section : filled.sections)
+            sections.insert(sections.end(), times, once.in_whole(section));
+    std::optional<Sheet> sheet = put_on_film(problem, std::move(sections));
+    return sheet ? std::optional(Many{*std::move(sheet), run.stopped()}) : std::nullopt;
+}
 
 std::optional<Many> lay_out_many(const Problem& problem, const Effort& effort, const Watch& watch) {
     if (!kinds_repeat(problem))

@@ -10,8 +10,14 @@ namespace pelt::nest::straight {
 
 struct Many {
     Sheet sheet;
+    Steps length() const;
     bool stopped = false;
 };
+
+/// The same job several times over: once, and that as often as it takes. None where the demands
+/// have no common divisor, or where the film does not suffice so.
+std::optional<Many> lay_out_multiples(const Problem& problem, const Effort& effort,
+                                      const Watch& watch);
 
 /// None where kinds do not repeat, or where the film does not suffice for what this tried.
 std::optional<Many> lay_out_many(const Problem& problem, const Effort& effort, const Watch& watch);

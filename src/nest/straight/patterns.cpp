@@ -211,17 +211,18 @@ std::vector<Used> patterns_of(const Problem& problem, Pricing& pricing) {
 
 } // namespace
 
-bool kinds_repeat(const Problem& problem) {
-    if (problem.kinds.empty() || problem.kinds.size() > most_kinds ||
-        problem.pieces() < least_pieces || problem.pieces() < least_copies * problem.kinds.size())
-        return false;
+bool is_one_kind_of_film(const Problem& problem) {
     const Stretch& first = problem.stretches.front();
-    return first.across <= longest_table &&
-           std::all_of(problem.stretches.begin(), problem.stretches.end(),
-                       [&](const Stretch& s) {
-                           return s.is_new && s.across_um == first.across_um &&
-                                  s.arrow_known == first.arrow_known;
-                       }) &&
+    return std::all_of(problem.stretches.begin(), problem.stretches.end(), [&](const Stretch& s) {
+        return s.is_new && s.across_um == first.across_um && s.arrow_known == first.arrow_known;
+    });
+}
+
+bool kinds_repeat(const Problem& problem) {
+    return !problem.kinds.empty() && problem.kinds.size() <= most_kinds &&
+           problem.pieces() >= least_pieces &&
+           problem.pieces() >= least_copies * problem.kinds.size() &&
+           is_one_kind_of_film(problem) && problem.stretches.front().across <= longest_table &&
            std::all_of(problem.kinds.begin(), problem.kinds.end(), [](const Kind& kind) {
                return std::all_of(kind.lies.begin(), kind.lies.end(),
                                   [](const Lie& lie) { return lie.along <= longest_table; });

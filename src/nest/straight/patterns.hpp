@@ -13,6 +13,9 @@ struct Repeated {
     std::vector<std::size_t> left; ///< by kind: copies in none of them
 };
 
+/// All of it new film of one width, so that a section may lie on any stretch that is long enough.
+bool is_one_kind_of_film(const Problem& problem);
+
 /// Whether kinds repeat so often that patterns pay.
 bool kinds_repeat(const Problem& problem);
 

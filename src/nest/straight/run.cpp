@@ -36,6 +36,15 @@ Proof proof_for(const Problem& problem) {
     return width > 0 && !has_stock(problem) ? lower_bound(demands_of(problem), width) : Proof{};
 }
 
+Tree tree_of(const Problem& problem, const Sheet& sheet) {
+    Tree tree(problem, limits_for(problem, greatest_reach(problem)));
+    for (const Filled& filled : sheet)
+        for (const Block& section : filled.sections)
+            tree.adopt(filled.stretch, section);
+    tree.commit();
+    return tree;
+}
+
 } // namespace
 
 Steps new_width(const Problem& problem) {
@@ -56,8 +65,8 @@ Run::Run(const Problem& problem, const Effort& effort, const Watch& watch)
         recutters_.emplace_back(seeds.bits());
 }
 
-bool Run::work() {
-    if (!construct())
+bool Run::work(const Sheet* known) {
+    if (!construct(known))
         return false;
     const double work = whole_work() / strand_count;
     const double rounds = std::clamp(work / work_per_round, 2.0, 500.0);
@@ -92,9 +101,14 @@ bool Run::go_on(double share) {
     return !stopped_;
 }
 
-bool Run::construct() {
+bool Run::construct(const Sheet* known) {
     run_all(strand_count, effort_.threads, [&](std::size_t i) { strands_[i].construct(bound_); });
-    return find_best();
+    const bool found = find_best();
+    if (known == nullptr)
+        return found;
+    if (!found || reach_of(problem_, tree_of(problem_, *known)) < reach_)
+        keep(*known);
+    return true;
 }
 
 void Run::improve(std::uint64_t rounds, std::uint64_t work_each) {
@@ -177,13 +191,8 @@ void Run::ease() {
 
 /// For the strands to go on from.
 void Run::keep(Sheet sheet) {
-    Tree tree(problem_, limits_for(problem_, greatest_reach(problem_)));
-    for (const Filled& filled : sheet)
-        for (const Block& section : filled.sections)
-            tree.adopt(filled.stretch, section);
-    tree.commit();
-    reach_ = reach_of(problem_, tree);
-    tree_ = std::move(tree);
+    tree_ = tree_of(problem_, sheet);
+    reach_ = reach_of(problem_, *tree_);
     best_ = std::move(sheet);
 }
 

@@ -15,7 +15,8 @@ public:
 
     /// Works until the effort is spent, the layout is proved to be shortest, or the watch says
     /// stop. False when the film does not suffice for what this tried.
-    bool work();
+    /// It may begin with a layout of everything that is known.
+    bool work(const Sheet* known = nullptr);
 
     const Sheet& best() const { return best_; }
     bool stopped() const { return stopped_; }
@@ -27,7 +28,7 @@ public:
     const Proof& proof() const { return proof_; }
 
 private:
-    bool construct();
+    bool construct(const Sheet* known);
     void improve(std::uint64_t rounds, std::uint64_t work_each);
     bool find_best();
     void run_strand(std::size_t i, std::uint64_t work);

@@ -81,10 +81,14 @@ std::optional<Found> find(const Problem& problem, const Goal& goal, const Effort
         std::optional<Sheet> sheet = in_order(problem, effort.threads);
         return sheet ? std::optional(Found{*std::move(sheet), {}, 0, false, false}) : std::nullopt;
     }
-    if (std::optional<Many> many = lay_out_many(problem, effort, watch))
+    std::optional<Many> multiples = lay_out_multiples(problem, effort, watch);
+    std::optional<Many> many = lay_out_many(problem, effort, watch);
+    if (many && multiples && multiples->length() < many->length())
+        many = std::move(multiples);
+    if (many)
         return Found{std::move(many->sheet), {}, 0, many->stopped, false};
     Run run(problem, effort, watch);
-    if (!run.work())
+    if (!run.work(multiples ? &multiples->sheet : nullptr))
         return std::nullopt;
     return Found{run.best(), run.proof(), run.bound(), run.stopped(), run.is_shortest()};
 }

@@ -62,6 +62,26 @@ TEST_CASE("hundreds of pieces: the number of threads changes nothing") {
     }
 }
 
+TEST_CASE("a job n times over takes at most n times its film") {
+    for (std::uint64_t seed = 21; seed <= 24; ++seed) {
+        CAPTURE(seed);
+        const Job once = job_of(seed, 12, 1, {});
+        const nest::Result one = nest::nest(once.pieces, once.rolls, once.goal, {1, 1, 1}, {});
+        REQUIRE(one.layout);
+        for (const int times : {2, 3, 10}) {
+            CAPTURE(times);
+            const Job job = job_of(seed, 12, times, {});
+            const nest::Result all = nest::nest(job.pieces, job.rolls, job.goal, {1, 1, 1}, {});
+            REQUIRE(all.layout);
+            CHECK(test::new_length(*all.layout, job.rolls) <=
+                  times * test::new_length(*one.layout, once.rolls));
+            for (const std::string& fault :
+                 test::faults_of(*all.layout, job.pieces, job.rolls, job.goal))
+                FAIL_CHECK(fault);
+        }
+    }
+}
+
 TEST_CASE("film that is too short for hundreds of pieces is no layout, and no crash") {
     Job job = job_of(13, 15, 20, 3'000'000);
     job.rolls.resize(2);
