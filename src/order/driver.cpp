@@ -161,7 +161,9 @@ Um new_length(const Job& job, const Layout& layout) {
 }
 
 std::optional<Um> new_length_without_rules(Job job, const Request& request) {
-    const nest::Result result = nested(job, request.effort, request.watch);
+    nest::Effort effort = request.effort;
+    effort.trial = effort.amount == 1;
+    const nest::Result result = nested(job, effort, request.watch);
     if (!result.layout)
         return std::nullopt;
     return new_length(job, *result.layout);
