@@ -47,6 +47,8 @@ std::map<std::string, std::string> fillings_of(const std::string& path) {
         return file_fillings(path, "vehicle", pelt::read::In::vehicle);
     if (ends_with(path, "pelt-film.5.in"))
         return file_fillings(path, "film", pelt::read::In::film);
+    if (ends_with(path, "pelt-stock.5.in"))
+        return file_fillings(path, "stock", pelt::read::In::stock);
     return pelt::cli::manual_fillings();
 }
 

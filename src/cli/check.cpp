@@ -11,6 +11,7 @@
 #include "report/report.hpp"
 
 #include <algorithm>
+#include <map>
 #include <string>
 #include <utility>
 #include <vector>
@@ -47,6 +48,17 @@ std::string line_for(const Film& film) {
     return film.file + ": film " + in_quotes(film.name) + ", " +
            std::to_string(film.width / um_per_mm) + " mm wide, " + direction_of(film) +
            (film.demonstration ? ", demonstration\n" : "\n");
+}
+
+/// "3 rolls, 14.250 m", and how much of every film.
+std::string line_for(const Stock& stock) {
+    std::map<std::string, Um> lengths;
+    for (const StockRoll& roll : stock.rolls)
+        lengths[roll.film] += roll.length;
+    std::string text = stock.file + ": stock, " + counted(stock.rolls.size(), "roll");
+    for (const auto& [film, length] : lengths)
+        text += ", " + std::to_string(length / um_per_mm) + " mm of " + in_quotes(film);
+    return text + (stock.demonstration ? ", demonstration\n" : "\n");
 }
 
 /// The panels of the vehicle with all its extras: one that is seldom cut must be right as well.
@@ -94,6 +106,8 @@ private:
             keep(files_.value_of(read::vehicle(text), text->name), vehicles_);
         else if (*kind == read::FileKind::film)
             keep(files_.value_of(read::film(text), text->name), films_);
+        else if (*kind == read::FileKind::stock)
+            keep(files_.value_of(read::stock(text), text->name), stocks_);
         else
             throw ProgramError("files of this kind are known and cannot be checked");
     }
@@ -150,6 +164,7 @@ private:
     Files files_;
     std::vector<Vehicle> vehicles_;
     std::vector<Film> films_;
+    std::vector<Stock> stocks_;
     std::string lines_;
 };
 

@@ -1,14 +1,18 @@
 // SPDX-License-Identifier: MIT
+#include "cli/complaints.hpp"
 #include "cli/context.hpp"
 #include "cli/files.hpp"
 #include "cli/formats.hpp"
 #include "cli/interrupt.hpp"
 #include "cli/request.hpp"
+#include "cli/statuses.hpp"
+#include "cli/values.hpp"
 #include "model/error.hpp"
 #include "report/report.hpp"
 
 #include <unistd.h>
 
+#include <algorithm>
 #include <utility>
 
 namespace pelt::cli {
@@ -25,6 +29,35 @@ bool read_operands(Files& files, const std::vector<std::string>& operands,
         return false;
     request.film = std::move(*film);
     return true;
+}
+
+/// Rolls of two files may have the same name; on a sheet they may not.
+void add_stock(const Stock& stock, order::Request& request, Files& files) {
+    request.invented_stock = request.invented_stock || stock.demonstration;
+    for (const StockRoll& roll : stock.rolls) {
+        const bool twice = std::any_of(request.stock.begin(), request.stock.end(),
+                                       [&](const StockRoll& r) { return r.name == roll.name; });
+        if (twice)
+            files.tell({{Severity::file, roll.place, "",
+                         "another roll is called " + in_quotes(roll.name) + " too",
+                         "give one of them another name"}});
+        request.stock.push_back(roll);
+    }
+}
+
+/// Reads every `--stock`. False when something is wrong, which has then been told.
+bool read_stock(Files& files, const Arguments& arguments, order::Request& request) {
+    if (arguments.count(Opt::flaw) > 0 && arguments.count(Opt::on_hand) == 0) {
+        files.tell({usage("--flaw tells where the roll of --on-hand is spoilt",
+                          "give --on-hand LENGTH as well")});
+        return false;
+    }
+    const auto paths = arguments.values.find(Opt::stock);
+    if (paths != arguments.values.end())
+        for (const std::string& path : paths->second)
+            if (const auto stock = files.stock(path))
+                add_stock(*stock, request, files);
+    return files.status() == status::done;
 }
 
 std::string rendered(const Target& target, const report::Sheet& sheet, const Context& context) {
@@ -57,7 +90,8 @@ int run_cut(const Context& context) {
         return files.status();
     order::Request request = wishes_of(context.arguments);
     request.weigh_the_rules = true;
-    if (!read_operands(files, context.arguments.operands, request))
+    const bool operands = read_operands(files, context.arguments.operands, request);
+    if (!read_stock(files, context.arguments, request) || !operands)
         return files.status();
     const Searched found = search(std::move(request), context);
     files.tell(found.outcome.faults);

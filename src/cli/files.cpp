@@ -26,6 +26,11 @@ std::optional<Film> Files::film(const std::string& operand) {
     return text ? value_of(read::film(text), text->name) : std::nullopt;
 }
 
+std::optional<Stock> Files::stock(const std::string& path) {
+    const auto text = value_of(read::load(path), path);
+    return text ? value_of(read::stock(*text), path) : std::nullopt;
+}
+
 void Files::tell(const Faults& faults) {
     context_.messages.tell(faults);
     for (const Fault& fault : faults)

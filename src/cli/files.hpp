@@ -21,6 +21,7 @@ public:
     std::shared_ptr<const Source> source(const std::string& operand, Wanted wanted);
     std::optional<Vehicle> vehicle(const std::string& operand);
     std::optional<Film> film(const std::string& operand);
+    std::optional<Stock> stock(const std::string& path);
 
     /// The worst of all that was told.
     int status() const { return status_of_worst_; }

@@ -158,9 +158,43 @@ std::vector<OptionRow> film_options() {
                  "off the roll holds the pieces that are laid next. It takes more film, and the "
                  "sheet says how much. Without it pieces lie in that order where it costs nothing.",
          .repeats = true},
-        later(Opt::stock, "stock", Kind::file, "FILE", Group::film),
-        later(Opt::on_hand, "on-hand", Kind::length, "LENGTH", Group::film),
-        later(Opt::flaw, "flaw", Kind::span, "FROM..TO", Group::film),
+        {.id = Opt::stock,
+         .name = "stock",
+         .kind = Kind::file,
+         .value = "FILE",
+         .commands = {Command::cut},
+         .group = Group::film,
+         .line = "rolls and remnants on the shelf",
+         .text = "A file of the rolls and remnants on the shelf; those of the film are used where "
+                 "they make the order cheaper. The whole job comes from one batch, but for panels "
+                 "that are batch free; all new film is one batch, and a roll whose batch is not "
+                 "known is one of its own. The sheet lists the offcuts worth keeping, ready to be "
+                 "copied into the file.",
+         .repeats = true},
+        {.id = Opt::on_hand,
+         .name = "on-hand",
+         .kind = Kind::length,
+         .value = "LENGTH",
+         .least = 1,
+         .most = 10'000'000,
+         .commands = {Command::cut},
+         .group = Group::film,
+         .line = "so much of the film is there, on one roll",
+         .text = "So much of the film is there already, on one roll as wide as the film: 6.4 m, "
+                 "21 ft. The same as a stock file with one roll. A bare number is in millimetres."},
+        {.id = Opt::flaw,
+         .name = "flaw",
+         .kind = Kind::span,
+         .value = "FROM..TO",
+         .least = 0,
+         .most = 10'000'000,
+         .commands = {Command::cut},
+         .group = Group::film,
+         .line = "a stretch of it that must not be used",
+         .text =
+             "A stretch of the roll on hand that must not be used, counted from its free end: "
+             "3.2m..3.4m. No piece is laid over it. May be given several times, with --on-hand.",
+         .repeats = true},
         later(Opt::sure, "sure", Kind::percent, "PERCENT", Group::film),
         later(Opt::tolerance, "tolerance", Kind::length, "LENGTH", Group::film),
         later(Opt::shop, "shop", Kind::file, "FILE", Group::film),

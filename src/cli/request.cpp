@@ -70,6 +70,22 @@ std::vector<Um> widths_asked(const Arguments& arguments) {
     return out;
 }
 
+std::optional<StockRoll> roll_on_hand(const Arguments& arguments) {
+    const auto text = arguments.value(Opt::on_hand);
+    const auto length = text ? read::parse_length(*text, Unit::mm).value : std::nullopt;
+    if (!length)
+        return std::nullopt;
+    StockRoll roll;
+    roll.name = "on hand";
+    roll.length = length->length.floor_um();
+    const auto flaws = arguments.values.find(Opt::flaw);
+    if (flaws != arguments.values.end())
+        for (const std::string& flaw : flaws->second)
+            if (const auto span = span_in(flaw))
+                roll.flaws.push_back({span->first.floor_um(), span->second.ceil_um(), {}, {}});
+    return roll;
+}
+
 order::Request wishes_of(const Arguments& arguments) {
     order::Request request;
     request.by =
@@ -88,6 +104,8 @@ order::Request wishes_of(const Arguments& arguments) {
     if (const auto table = arguments.value(Opt::table))
         if (const auto parsed = read::parse_length(std::string(*table), Unit::mm); parsed.value)
             request.table = parsed.value->length.floor_um();
+    if (auto roll = roll_on_hand(arguments))
+        request.stock.push_back(*std::move(roll));
     request.in_order = arguments.count(Opt::in_order) > 0;
     request.effort = {static_cast<int>(number(arguments, Opt::effort)), threads_of(arguments),
                       static_cast<std::uint64_t>(number(arguments, Opt::seed))};

@@ -5,6 +5,7 @@
 #include "cli/context.hpp"
 #include "order/order.hpp"
 
+#include <optional>
 #include <string>
 #include <vector>
 
@@ -12,6 +13,9 @@ namespace pelt::cli {
 
 /// The roll widths of `--width`, in the order given.
 std::vector<Um> widths_asked(const Arguments& arguments);
+
+/// `--on-hand` with its `--flaw`.
+std::optional<StockRoll> roll_on_hand(const Arguments& arguments);
 
 /// The wishes of the command line, without the files; of several widths the first.
 order::Request wishes_of(const Arguments& arguments);

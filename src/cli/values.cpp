@@ -55,7 +55,9 @@ std::optional<Complaint> about_count(const OptionRow& option, const std::string&
 
 /// A bound in millimetres, as people say it.
 std::string bound(std::int64_t mm) {
-    return mm % 1000 == 0 ? std::to_string(mm / 1000) + " m" : std::to_string(mm) + " mm";
+    if (mm > 0 && mm % 1'000'000 == 0)
+        return std::to_string(mm / 1'000'000) + " km";
+    return mm % 1000 == 0 && mm > 0 ? std::to_string(mm / 1000) + " m" : std::to_string(mm) + " mm";
 }
 
 std::optional<Complaint> about_length(const OptionRow& option, const std::string& value) {
@@ -70,7 +72,35 @@ std::optional<Complaint> about_length(const OptionRow& option, const std::string
                      "a number without a unit is in millimetres"};
 }
 
+constexpr std::string_view dots = "..";
+
+std::optional<Complaint> about_span(const OptionRow& option, const std::string& value) {
+    const std::size_t at = value.find(dots);
+    if (at == std::string::npos)
+        return Complaint{spelled(option) + " " + in_quotes(value) +
+                             " is not a stretch of a roll: two dots are missing",
+                         "write where it begins and ends, such as 3.2m..3.4m"};
+    for (const std::string& end : {value.substr(0, at), value.substr(at + dots.size())})
+        if (const auto complaint = about_length(option, end))
+            return complaint;
+    if (!span_in(value))
+        return Complaint{spelled(option) + " " + in_quotes(value) + " ends before it begins",
+                         "write the smaller length first"};
+    return std::nullopt;
+}
+
 } // namespace
+
+std::optional<std::pair<Length, Length>> span_in(std::string_view text) {
+    const std::size_t at = text.find(dots);
+    if (at == std::string_view::npos)
+        return std::nullopt;
+    const auto from = read::parse_length(text.substr(0, at), Unit::mm);
+    const auto to = read::parse_length(text.substr(at + dots.size()), Unit::mm);
+    if (!from.value || !to.value || to.value->length <= from.value->length)
+        return std::nullopt;
+    return std::pair{from.value->length, to.value->length};
+}
 
 std::optional<std::int64_t> whole_number(std::string_view text, std::int64_t least,
                                          std::int64_t most) {
@@ -133,9 +163,10 @@ std::optional<Complaint> complaint_about(const OptionRow& option, const std::str
         return std::nullopt;
     case Kind::length:
         return about_length(option, value);
+    case Kind::span:
+        return about_span(option, value);
     case Kind::flag:
     case Kind::percent:
-    case Kind::span:
     case Kind::file:
     case Kind::date:
         return std::nullopt;

@@ -4,11 +4,13 @@
 #pragma once
 
 #include "cli/options.hpp"
+#include "model/length.hpp"
 
 #include <cstdint>
 #include <optional>
 #include <string>
 #include <string_view>
+#include <utility>
 #include <vector>
 
 namespace pelt::cli {
@@ -22,6 +24,9 @@ std::optional<double> seconds(std::string_view text);
 
 /// The names between commas, without the blanks around them. None where a name is empty.
 std::optional<std::vector<std::string>> names_in(std::string_view text);
+
+/// FROM..TO; none where it is no such thing, or ends where it begins.
+std::optional<std::pair<Length, Length>> span_in(std::string_view text);
 
 /// What is wrong with the value of an option, or none.
 struct Complaint {

@@ -32,6 +32,12 @@ struct Offer {
     Money price;
 };
 
+/// The smallest rectangle of leftover film that is kept (common practice, no source).
+struct WorthKeeping {
+    Um along = 500 * um_per_mm;
+    Um across = 300 * um_per_mm;
+};
+
 struct Film {
     std::string name;
     std::string file;
@@ -46,6 +52,7 @@ struct Film {
     std::optional<double> stretch_edge_percent;
     std::optional<double> stretch_panel_percent;
     Allowances allowances;
+    WorthKeeping worth_keeping;
     std::vector<Offer> sold; ///< empty: prices unknown
     std::string currency;    ///< ISO 4217, empty where there is none
     int money_digits = 2;    ///< decimals to print

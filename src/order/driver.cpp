@@ -2,9 +2,11 @@
 #include "develop/develop.hpp"
 #include "model/error.hpp"
 #include "order/canonical.hpp"
+#include "order/fill.hpp"
 #include "order/order.hpp"
 #include "order/purchase.hpp"
 #include "order/selection.hpp"
+#include "order/shelf.hpp"
 #include "piece/piece.hpp"
 #include "verify/verify.hpp"
 
@@ -78,16 +80,6 @@ std::vector<Ways> ways_of_all(const Job& job, bool split, Faults& faults) {
     return out;
 }
 
-/// As many new rolls as the job could ever need: one a piece, or a single endless one.
-std::vector<Roll> new_rolls(const Film& film, std::size_t copies) {
-    const std::optional<Um> longest = longest_purchase(film);
-    std::vector<Roll> rolls;
-    for (std::size_t i = 0; i < (longest ? copies : 1); ++i)
-        rolls.push_back(
-            {"new " + std::to_string(i + 1), true, "", film.width, film.trim, longest, true, {}});
-    return rolls;
-}
-
 void choose(Job& job, const std::vector<Ways>& panels, const Choice& choice) {
     job.pieces.clear();
     job.seams.clear();
@@ -97,60 +89,12 @@ void choose(Job& job, const std::vector<Ways>& panels, const Choice& choice) {
         job.seams.insert(job.seams.end(), way.seams.begin(), way.seams.end());
     }
     sort_canonically(job.pieces);
-    std::size_t copies = 0;
-    for (const Piece& piece : job.pieces)
-        copies += piece.ids.size();
-    job.rolls = new_rolls(job.film, copies);
+    job.rolls = new_rolls(job.film, job.pieces);
 }
 
-/// What a layout is judged by, the least first (design: cost of what is taken, then new length,
-/// rolls, last roll's length, cuts).
-std::array<std::int64_t, 5> judged(const Job& job, const Layout& layout) {
-    Money cost;
-    Um length = 0;
-    std::int64_t cuts = 0;
-    for (const UsedRoll& used : layout.rolls) {
-        const std::optional<OrderLine> line = cheapest_purchase(job.film, used.length);
-        if (line && line->price)
-            cost = cost + line->count * *line->price;
-        length += used.length;
-        cuts += static_cast<std::int64_t>(used.cuts.size());
-    }
-    return {cost.micros(), length, static_cast<std::int64_t>(layout.rolls.size()),
-            layout.rolls.empty() ? 0 : layout.rolls.back().length, cuts};
-}
-
-/// By piece and copy.
-std::vector<std::vector<std::size_t>> places_in_laying(const Job& job) {
-    std::vector<PieceId> ids;
-    std::vector<std::pair<std::size_t, std::size_t>> owners;
-    std::vector<std::vector<std::size_t>> places;
-    for (std::size_t piece = 0; piece < job.pieces.size(); ++piece) {
-        places.emplace_back(job.pieces[piece].ids.size());
-        for (std::size_t copy = 0; copy < job.pieces[piece].ids.size(); ++copy) {
-            ids.push_back(job.pieces[piece].ids[copy]);
-            owners.emplace_back(piece, copy);
-        }
-    }
-    const std::vector<std::size_t> order = laying_order(job, ids);
-    for (std::size_t place = 0; place < order.size(); ++place) {
-        const auto [piece, copy] = owners[order[place]];
-        places[piece][copy] = place;
-    }
-    return places;
-}
-
-nest::Result nested(const Job& job, const nest::Effort& effort, const nest::Watch& watch) {
-    nest::Goal goal;
-    goal.by = job.by;
-    goal.gap = job.film.allowances.gap;
-    goal.ruler = job.film.allowances.ruler;
-    goal.stages = job.stages;
-    goal.table = job.table;
-    goal.in_order = job.in_order;
-    if (job.by == CutBy::straight)
-        goal.laying = places_in_laying(job);
-    return nest::nest(job.pieces, job.rolls, goal, effort, watch);
+bool all_new(const Job& job, const Layout& layout) {
+    return std::all_of(layout.rolls.begin(), layout.rolls.end(),
+                       [&](const UsedRoll& used) { return job.rolls[used.roll].is_new; });
 }
 
 Um new_length(const Job& job, const Layout& layout) {
@@ -163,7 +107,7 @@ Um new_length(const Job& job, const Layout& layout) {
 std::optional<Um> new_length_without_rules(Job job, const Request& request) {
     nest::Effort effort = request.effort;
     effort.trial = effort.amount == 1;
-    const nest::Result result = nested(job, effort, request.watch);
+    const nest::Result result = fill(job, effort, request.watch);
     if (!result.layout)
         return std::nullopt;
     return new_length(job, *result.layout);
@@ -207,11 +151,11 @@ Choice best_choice(Job& job, const std::vector<Ways>& panels, const Request& req
     quick.amount = 1;
     quick.trial = request.effort.amount == 1;
     const nest::Watch watch = trial_watch(request);
-    std::optional<std::array<std::int64_t, 5>> best;
-    const auto tried = [&]() -> std::optional<std::array<std::int64_t, 5>> {
+    std::optional<Score> best;
+    const auto tried = [&]() -> std::optional<Score> {
         choose(job, panels, choice);
-        const nest::Result result = nested(job, quick, watch);
-        return result.layout ? std::optional(judged(job, *result.layout)) : std::nullopt;
+        const nest::Result result = fill(job, quick, watch);
+        return result.layout ? std::optional(judged(job, {}, *result.layout)) : std::nullopt;
     };
     for (std::size_t i = 0; i < panels.size(); ++i) {
         std::size_t kept = 0;
@@ -253,9 +197,12 @@ void tell_misfits(const Job& job, const std::vector<std::size_t>& misfits, Fault
 
 /// A new roll is cut from the length that is bought for it.
 void set_what_is_bought(Job& job, const Layout& layout) {
-    for (const UsedRoll& used : layout.rolls)
+    for (const UsedRoll& used : layout.rolls) {
+        if (!job.rolls[used.roll].is_new)
+            continue;
         if (const auto line = cheapest_purchase(job.film, used.length))
             job.rolls[used.roll].available = line->length().floor_um();
+    }
 }
 
 Job job_from(Request& request, Faults& faults) {
@@ -270,6 +217,7 @@ Job job_from(Request& request, Faults& faults) {
                               "the prices are the film file's, for its own roll width",
                               "ask the price for this width"});
     }
+    job.film.demonstration = job.film.demonstration || request.invented_stock;
     job.by = request.by;
     job.times = request.times;
     job.stages = request.stages;
@@ -326,12 +274,13 @@ Outcome run(Request request) {
         return out;
     const Choice choice = best_choice(*job, panels, request);
     choose(*job, panels, choice);
-    nest::Result result = nested(*job, request.effort, request.watch);
+    const Shelf shelf = shelf_of(request.stock, job->film, out.faults);
+    nest::Result result = fill_from_shelf(*job, shelf, request.effort, request.watch, out.faults);
     if (!result.layout) {
         tell_misfits(*job, result.misfits, out.faults);
         return out;
     }
-    if (!result.layout->stopped)
+    if (!result.layout->stopped && all_new(*job, *result.layout))
         out.rules_cost = weigh_the_rules(*job, *result.layout, request);
     set_what_is_bought(*job, *result.layout);
     verify::Verdict verdict = verify::verify(job, std::move(*result.layout));

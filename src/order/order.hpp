@@ -6,6 +6,7 @@
 #include "model/order.hpp"
 #include "model/panel_area.hpp"
 #include "model/plan.hpp"
+#include "model/stock.hpp"
 #include "nest/nest.hpp"
 
 #include <optional>
@@ -30,7 +31,9 @@ struct Request {
     std::vector<std::string> leave; ///< hardware that stays on
     bool split = true;              ///< `--seams auto`
     int times = 1;
-    std::optional<Um> width; ///< `--width`: instead of the film's own
+    std::optional<Um> width;      ///< `--width`: instead of the film's own
+    std::vector<StockRoll> stock; ///< what lies on the shelf; rolls of other films are passed over
+    bool invented_stock = false;  ///< its file is a demonstration
     std::optional<int> stages = 3;
     std::optional<Um> table;
     bool in_order = false;        ///< `--in-order`

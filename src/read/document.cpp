@@ -15,6 +15,13 @@ namespace {
 constexpr std::array<FileKind, 5> kinds{FileKind::vehicle, FileKind::film, FileKind::stock,
                                         FileKind::shop, FileKind::jobs};
 
+/// How a file of a kind begins.
+std::string beginning(FileKind kind) {
+    const std::string key(name_of(kind));
+    const bool is_list = kind == FileKind::stock || kind == FileKind::jobs;
+    return "begin it with '" + key + (is_list ? ": [...]'" : ": NAME'");
+}
+
 std::string article(FileKind kind) {
     return "a " + std::string(name_of(kind)) + " file";
 }
@@ -43,7 +50,7 @@ bool tell_other_kind(const Node& root, FileKind wanted, Context& context) {
 
 /// True when the file is no map at all.
 bool tell_no_keys(const Node& root, FileKind wanted, Context& context) {
-    const std::string remedy = "begin it with '" + std::string(name_of(wanted)) + ": NAME'";
+    const std::string remedy = beginning(wanted);
     switch (root.kind) {
     case Node::Kind::map:
         return false;

@@ -133,6 +133,14 @@ void read_sold(const Fields& fields, Film& film, Context& context) {
         film.money_digits = most_decimals;
 }
 
+void read_worth_keeping(const Fields& fields, Film& film) {
+    const auto map = fields.map("worth keeping");
+    if (!map)
+        return;
+    film.worth_keeping.along = map->ceil_um("length").value_or(film.worth_keeping.along);
+    film.worth_keeping.across = map->ceil_um("width").value_or(film.worth_keeping.across);
+}
+
 Film read_film(const Node& root, Context& context) {
     Film film;
     film.place = root.place;
@@ -146,6 +154,7 @@ Film read_film(const Node& root, Context& context) {
     read_allowances(fields, film, context);
     read_currency(fields, film, context);
     read_sold(fields, film, context);
+    read_worth_keeping(fields, film);
     return film;
 }
 

@@ -10,5 +10,6 @@ namespace pelt::read {
 
 std::vector<Key> vehicle_keys();
 std::vector<Key> film_keys();
+std::vector<Key> stock_keys();
 
 } // namespace pelt::read

@@ -46,6 +46,16 @@ std::string_view name_of(In map) {
         return "'stretch'";
     case In::offer:
         return "an entry of 'sold'";
+    case In::keep:
+        return "'worth keeping'";
+    case In::stock:
+        return "a stock file";
+    case In::stock_roll:
+        return "a roll of 'stock'";
+    case In::stock_cost:
+        return "'cost'";
+    case In::flaw:
+        return "an entry of 'flaws'";
     }
     return "a map";
 }
@@ -53,8 +63,8 @@ std::string_view name_of(In map) {
 std::span<const Key> all_keys() {
     static const std::vector<Key> all = [] {
         std::vector<Key> keys = vehicle_keys();
-        const std::vector<Key> film = film_keys();
-        keys.insert(keys.end(), film.begin(), film.end());
+        for (const std::vector<Key>& more : {film_keys(), stock_keys()})
+            keys.insert(keys.end(), more.begin(), more.end());
         return keys;
     }();
     return all;
@@ -104,9 +114,24 @@ std::vector<std::string> openers_of(In map) {
     return out;
 }
 
-bool in_film_file(In map) {
-    return map == In::film || map == In::roll || map == In::stretch || map == In::allowances ||
-           map == In::offer;
+/// The top of the kind of file that has such a map.
+In file_of(In map) {
+    switch (map) {
+    case In::film:
+    case In::roll:
+    case In::stretch:
+    case In::allowances:
+    case In::offer:
+    case In::keep:
+        return In::film;
+    case In::stock:
+    case In::stock_roll:
+    case In::stock_cost:
+    case In::flaw:
+        return In::stock;
+    default:
+        return In::vehicle;
+    }
 }
 
 } // namespace
@@ -114,7 +139,7 @@ bool in_film_file(In map) {
 std::string home_of(std::string_view name, In map) {
     std::vector<std::string> homes;
     for (const Key& key : all_keys()) {
-        if (key.name != name || key.in == map || in_film_file(key.in) != in_film_file(map))
+        if (key.name != name || key.in == map || file_of(key.in) != file_of(map))
             continue;
         for (std::string& opener : openers_of(key.in))
             if (std::find(homes.begin(), homes.end(), opener) == homes.end())

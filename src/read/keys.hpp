@@ -31,6 +31,11 @@ enum class In {
     stretch,
     allowances,
     offer,
+    keep,
+    stock,
+    stock_roll,
+    stock_cost,
+    flaw,
 };
 
 /// "a panel", "the roll": what messages and manuals call a map.

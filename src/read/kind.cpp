@@ -75,7 +75,7 @@ std::string_view name_of(FileKind kind) {
 }
 
 bool works(FileKind kind) {
-    return kind == FileKind::vehicle || kind == FileKind::film;
+    return kind == FileKind::vehicle || kind == FileKind::film || kind == FileKind::stock;
 }
 
 Reading<FileKind> kind_of(std::shared_ptr<const Source> source) {

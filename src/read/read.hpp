@@ -6,6 +6,7 @@
 
 #include "model/fault.hpp"
 #include "model/film.hpp"
+#include "model/stock.hpp"
 #include "model/vehicle.hpp"
 
 #include <cstddef>
@@ -31,5 +32,6 @@ Reading<std::shared_ptr<const Source>> load(const std::string& path);
 /// value.
 Reading<Vehicle> vehicle(std::shared_ptr<const Source> source);
 Reading<Film> film(std::shared_ptr<const Source> source);
+Reading<Stock> stock(std::shared_ptr<const Source> source);
 
 } // namespace pelt::read

@@ -3,6 +3,7 @@
 #include "report/facts.hpp"
 #include "report/findings.hpp"
 #include "report/json_text.hpp"
+#include "report/offcuts.hpp"
 
 namespace pelt::report {
 namespace {
@@ -75,6 +76,7 @@ Json roll(const Sheet& sheet, const std::vector<PlacedPiece>& pieces, std::size_
         .add("width_mm", json_mm(roll.width))
         .add("trim_mm", json_mm(roll.trim))
         .add("length_mm", json_mm(used.length))
+        .add("is_new", json_bool(roll.is_new))
         .add("available_mm", available ? json_mm(*available) : json_null)
         .add("pieces", json_lines(own_pieces))
         .add("cuts", json_lines(cuts))
@@ -177,6 +179,13 @@ Json rolls(const Sheet& sheet) {
     return json_lines(items);
 }
 
+Json offcuts(const Sheet& sheet) {
+    std::vector<Json> items;
+    for (const Offcut& offcut : offcuts_of(sheet))
+        items.push_back(to_json(offcut));
+    return json_lines(items);
+}
+
 Json seams(const Job& job) {
     std::vector<Json> items;
     for (const Seam& s : job.seams)
@@ -212,6 +221,7 @@ std::string to_json(const Sheet& sheet) {
         .add("order", order(sheet.order, job.film.money_digits))
         .add("rolls", rolls(sheet))
         .add("seams", seams(job))
+        .add("offcuts", offcuts(sheet))
         .add("warnings", warnings(sheet));
     return out.on_lines().text + "\n";
 }

@@ -5,6 +5,7 @@
 #include "report/figures.hpp"
 #include "report/findings.hpp"
 #include "report/lists.hpp"
+#include "report/offcuts.hpp"
 #include "report/words.hpp"
 
 #include <algorithm>
@@ -57,6 +58,7 @@ public:
         add(pieces_table(sheet_, measures_));
         line(stretch_note(sheet_));
         figures();
+        offcuts();
         add(Heading{"CAUTIONS"});
         add(Items{"-", cautions(sheet_, measures_)});
         return std::move(document_);
@@ -113,6 +115,18 @@ private:
         }
         line("Set the ruler from the edge named, of the film in hand. The cut end is its end "
              "towards the free end. Places on the roll count from the roll's own free end.");
+    }
+
+    void offcuts() {
+        std::vector<std::string> entries;
+        for (const Offcut& offcut : offcuts_of(sheet_))
+            entries.push_back(stock_entry(offcut, job_.film, measures_));
+        if (entries.empty())
+            return;
+        add(Heading{"OFFCUTS WORTH KEEPING"});
+        line("To be copied into the stock file, pelt-stock(5); write on each what it is, and its "
+             "arrow.");
+        add(Items{"-", entries});
     }
 
     void figures() {

@@ -26,6 +26,9 @@ void check_pieces(const Job& job, Sentences& faults);
 /// Turns, usable width, used length, availability, flaws, arrows; apart from one another.
 void check_places(const Job& job, const Layout& layout, Sentences& faults);
 
+/// Pieces that are not batch free come from one batch.
+void check_batches(const Job& job, const Layout& layout, Sentences& faults);
+
 /// Straight cutting: the listed cuts free every piece, in order, on whole steps of the ruler, with
 /// no more turns of the film than the job allows, and no film longer than its table.
 void check_cuts(const Job& job, const Layout& layout, Sentences& faults);

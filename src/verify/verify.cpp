@@ -19,6 +19,7 @@ Verdict verify(std::shared_ptr<const Job> job, Layout layout) {
     check_complete(*job, layout, verdict.faults);
     check_pieces(*job, verdict.faults);
     check_places(*job, layout, verdict.faults);
+    check_batches(*job, layout, verdict.faults);
     check_cuts(*job, layout, verdict.faults);
     check_bound(*job, layout, verdict.faults);
     if (verdict.faults.empty())

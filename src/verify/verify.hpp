@@ -12,6 +12,7 @@
 //   inside      the usable width, the used length, the roll; clear of flaws; no directed film from
 //   a
 //               roll whose arrow is not known
+//   one batch   all pieces of panels that are not batch free: new film, or stock of one batch
 //   apart       no two pieces closer than the gap (contour) or over one another (straight)
 //   cut         straight cuts, made in order from edge to edge, free every piece in the order of
 //               their numbers, cross none, and lie on whole steps of the ruler; the film is

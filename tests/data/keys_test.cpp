@@ -51,6 +51,12 @@ void collect(const Node& map, In in, UsedKeys& used) {
     }
 }
 
+In top_of(const Node& root) {
+    if (root.find("stock") != nullptr)
+        return In::stock;
+    return root.find("film") != nullptr ? In::film : In::vehicle;
+}
+
 UsedKeys keys_of_shipped_files() {
     UsedKeys used;
     for (const std::string& path : shipped_files()) {
@@ -60,7 +66,7 @@ UsedKeys keys_of_shipped_files() {
         Faults faults;
         const auto root = read::parse(*source.value, faults);
         REQUIRE(root.has_value());
-        collect(*root, root->find("film") != nullptr ? In::film : In::vehicle, used);
+        collect(*root, top_of(*root), used);
     }
     return used;
 }

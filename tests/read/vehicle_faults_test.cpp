@@ -104,8 +104,9 @@ TEST_CASE("the kind of a file is told by its key") {
     CHECK(told(kind("vehicle: V\nfilm: F\n")) ==
           std::vector<std::string>{"t.yaml:2:1: the file has both 'vehicle' and 'film'; put each "
                                    "into a file of its own"});
-    CHECK(told(kind("stock: []\n")) ==
-          std::vector<std::string>{"t.yaml:1:1: 'stock' files are not known yet; a later version "
+    CHECK(kind("stock: []\n").value == read::FileKind::stock);
+    CHECK(told(kind("shop: S\n")) ==
+          std::vector<std::string>{"t.yaml:1:1: 'shop' files are not known yet; a later version "
                                    "will read them"});
     CHECK(told(kind("panels: {}\n")) ==
           std::vector<std::string>{"t.yaml:1:1: the file names neither a vehicle nor a film; begin "

@@ -1,0 +1,32 @@
+// SPDX-License-Identifier: MIT
+// What lies on the shelf, and the ways to use it. Inside order/ only.
+//
+// A job is cut from one batch but for its batch-free pieces. All new film is one batch, stock of
+// one batch's name is one, and a roll whose batch is not known is a batch of its own. Tried are:
+// all from one batch of stock; batch-free pieces from the rest of the stock and new film; all from
+// new film, batch-free pieces from stock where they fit. Stock that costs something is also left
+// out, the dearest first. What is kept is the best by the objective; a search that finds no layout
+// on stock proves nothing, so stock that would just suffice may be passed over.
+#pragma once
+
+#include "order/fill.hpp"
+
+#include <vector>
+
+namespace pelt::order {
+
+/// The rolls of one film, in the order of their file, and what each is worth.
+struct Shelf {
+    std::vector<Roll> rolls;
+    std::vector<CostOfLength> costs;
+};
+
+/// The rolls of that film; warns when there are rolls and none of them is.
+Shelf shelf_of(const std::vector<StockRoll>& stock, const Film& film, Faults& faults);
+
+/// Fills stock and new rolls in the best way. The job's rolls are then the shelf's and, behind
+/// them, those that it had. Warns when stock of one batch does not hold the whole job.
+nest::Result fill_from_shelf(Job& job, const Shelf& shelf, const nest::Effort& effort,
+                             const nest::Watch& watch, Faults& faults);
+
+} // namespace pelt::order
