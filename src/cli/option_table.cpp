@@ -34,7 +34,7 @@ std::vector<OptionRow> job_options() {
         {.id = Opt::by,
          .name = "by",
          .kind = Kind::choice,
-         .choices = {{"straight"}, {"contour", false}},
+         .choices = {{"straight"}, {"contour", true}},
          .initial = "straight",
          .commands = planning(),
          .group = Group::job,

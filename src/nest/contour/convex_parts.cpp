@@ -273,4 +273,15 @@ std::vector<Ring> convex_parts(const Polygon& polygon) {
     return {convex_hull(polygon.outer)};
 }
 
+Body body_of(const Polygon& polygon) {
+    Body body{convex_parts(polygon), {}};
+    if (body.parts.size() == 1) {
+        body.rings = body.parts;
+        return body;
+    }
+    body.rings = polygon.holes;
+    body.rings.push_back(polygon.outer);
+    return body;
+}
+
 } // namespace pelt::nest::contour

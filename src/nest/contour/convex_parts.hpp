@@ -13,6 +13,13 @@ namespace pelt::nest::contour {
 /// polygon. Coordinates below 2^30 in size.
 std::vector<Ring> convex_parts(const Polygon& polygon);
 
+/// A shape as a union of convex parts, and the same shape's rings, the region on their left.
+struct Body {
+    std::vector<Ring> parts;
+    std::vector<Ring> rings;
+};
+Body body_of(const Polygon& polygon);
+
 /// The convex hull, counter-clockwise, no collinear points.
 Ring convex_hull(std::vector<GridPoint> points);
 

@@ -52,12 +52,14 @@ const Field* Fields::build(std::size_t slot, std::uint32_t a, std::uint32_t b, i
     const std::lock_guard lock(building_[slot % building_.size()]);
     if (const Field* done = slots_[slot].load(std::memory_order_acquire))
         return done;
-    std::vector<Ring> moving;
-    for (const Ring& part : forms_[b].parts)
-        moving.push_back(turned(part, relative));
+    Body moving;
+    for (const Ring& part : forms_[b].body.parts)
+        moving.parts.push_back(turned(part, relative));
+    for (const Ring& ring : forms_[b].body.rings)
+        moving.rings.push_back(turned(ring, relative));
     const double asked = need(a, b) + most_margin_um;
     const double reach = asked + look_ahead * (extent(forms_[a]) + extent(forms_[b])) / 2;
-    auto made = std::make_unique<Field>(forbidden_boundary(forms_[a].parts, moving), asked, reach);
+    auto made = std::make_unique<Field>(forbidden_boundary(forms_[a].body, moving), asked, reach);
     slots_[slot].store(made.get(), std::memory_order_release);
     return made.release();
 }

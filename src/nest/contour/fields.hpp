@@ -18,7 +18,7 @@ inline constexpr double most_margin_um = 10;
 
 /// A shape cut into convex parts, in one attitude; its quarter turns share its fields.
 struct Form {
-    std::vector<Ring> parts;
+    Body body;
     Span box;
     bool obstacle = false; ///< keeps no gap
 };

@@ -1,7 +1,9 @@
 // SPDX-License-Identifier: MIT
 // The difference of two convex parts is convex and its corners are whole numbers, found by merging
-// their sides by direction. The boundary of the union is what is left of every side after cutting
-// out the stretches that lie inside another sum.
+// their sides by direction. The boundary of the union is made of sides of one shape carried along
+// by outward corners of the other that they can slide over (a side elsewhere, or at a hollow
+// corner, has forbidden places on both hands); what is left of each after cutting out the stretches
+// inside a convex difference is the boundary.
 #include "nest/contour/minkowski.hpp"
 
 #include <algorithm>
@@ -110,16 +112,14 @@ bool apart(const Span& box, Vec a, Vec b) {
            std::max(a.y, b.y) < box.low.y || std::min(a.y, b.y) > box.high.y;
 }
 
-void collect_bare(const std::vector<Sum>& sums, std::size_t own, std::size_t side,
-                  std::vector<Segment>& out) {
-    const std::vector<Vec>& corners = sums[own].corners;
-    const Vec a = corners[side];
-    const Vec b = corners[(side + 1) % corners.size()];
+void collect_bare(const std::vector<Sum>& sums, Vec a, Vec b, std::vector<Segment>& out) {
     std::vector<Stretch> covered;
-    for (std::size_t k = 0; k < sums.size(); ++k) {
-        if (k == own || apart(sums[k].box, a, b))
+    for (const Sum& sum : sums) {
+        if (apart(sum.box, a, b))
             continue;
-        const Stretch share = inside(sums[k], a, b);
+        const Stretch share = inside(sum, a, b);
+        if (share.from <= 0 && share.to >= 1)
+            return;
         if (share.from < share.to)
             covered.push_back(share);
     }
@@ -139,18 +139,71 @@ void collect_bare(const std::vector<Sum>& sums, std::size_t own, std::size_t sid
     keep(free_from, 1);
 }
 
+Um turn_of(GridPoint side_a, GridPoint side_b) {
+    return side_a.x * side_b.y - side_a.y * side_b.x;
+}
+
+struct Corner {
+    GridPoint at;
+    GridPoint in;  // the side that ends here
+    GridPoint out; // the side that begins here
+};
+
+std::vector<Corner> outward_corners(const std::vector<Ring>& rings) {
+    std::vector<Corner> corners;
+    for (const Ring& ring : rings)
+        for (std::size_t i = 0; i < ring.size(); ++i) {
+            const GridPoint p = ring[(i + ring.size() - 1) % ring.size()];
+            const GridPoint q = ring[i];
+            const GridPoint r = ring[(i + 1) % ring.size()];
+            const Corner corner{q, {q.x - p.x, q.y - p.y}, {r.x - q.x, r.y - q.y}};
+            if (turn_of(corner.in, corner.out) > 0)
+                corners.push_back(corner);
+        }
+    return corners;
+}
+
+// Calls `visit(from, to)` for every side of `sided` at every corner that it slides over. Of two
+// parallel sides each is taken once: at the far end of the other, or at the near one.
+template <class Visit>
+void for_sides(const std::vector<Ring>& sided, const std::vector<Corner>& corners, bool at_far_end,
+               Visit visit) {
+    for (const Ring& ring : sided)
+        for (std::size_t i = 0; i < ring.size(); ++i) {
+            const GridPoint a = ring[i];
+            const GridPoint b = ring[(i + 1) % ring.size()];
+            const GridPoint side{b.x - a.x, b.y - a.y};
+            for (const Corner& corner : corners) {
+                const Um after = turn_of(corner.in, side);
+                const Um before = turn_of(side, corner.out);
+                const bool slides =
+                    at_far_end ? after >= 0 && before > 0 : after > 0 && before >= 0;
+                if (slides)
+                    visit(vec_of({a.x + corner.at.x, a.y + corner.at.y}),
+                          vec_of({b.x + corner.at.x, b.y + corner.at.y}));
+            }
+        }
+}
+
 } // namespace
 
-std::vector<Segment> forbidden_boundary(const std::vector<Ring>& fixed,
-                                        const std::vector<Ring>& moving) {
+std::vector<Segment> forbidden_boundary(const Body& fixed, const Body& moving) {
     std::vector<Sum> sums;
-    for (const Ring& a : fixed)
-        for (const Ring& b : moving)
+    for (const Ring& a : fixed.parts)
+        for (const Ring& b : moving.parts)
             sums.push_back(sum_of(convex_sum(a, negated(b))));
+    const auto extent = [](const Sum& sum) {
+        return (sum.box.high.x - sum.box.low.x) * (sum.box.high.y - sum.box.low.y);
+    };
+    std::stable_sort(sums.begin(), sums.end(),
+                     [&](const Sum& a, const Sum& b) { return extent(a) > extent(b); });
+    std::vector<Ring> opposite;
+    for (const Ring& ring : moving.rings)
+        opposite.push_back(negated(ring));
     std::vector<Segment> out;
-    for (std::size_t own = 0; own < sums.size(); ++own)
-        for (std::size_t side = 0; side < sums[own].corners.size(); ++side)
-            collect_bare(sums, own, side, out);
+    const auto collect = [&](Vec a, Vec b) { collect_bare(sums, a, b, out); };
+    for_sides(fixed.rings, outward_corners(opposite), true, collect);
+    for_sides(opposite, outward_corners(fixed.rings), false, collect);
     return out;
 }
 

@@ -3,6 +3,7 @@
 // parts, as the segments of its boundary.
 #pragma once
 
+#include "nest/contour/convex_parts.hpp"
 #include "nest/contour/vec.hpp"
 
 #include <vector>
@@ -17,7 +18,6 @@ struct Segment {
 
 /// Boundary of { p : (moving + p) overlaps fixed }. Where the moving shape just fits a slot of the
 /// fixed one, the slot stays as two segments on top of each other.
-std::vector<Segment> forbidden_boundary(const std::vector<Ring>& fixed,
-                                        const std::vector<Ring>& moving);
+std::vector<Segment> forbidden_boundary(const Body& fixed, const Body& moving);
 
 } // namespace pelt::nest::contour

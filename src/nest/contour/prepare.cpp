@@ -44,8 +44,8 @@ Span turned(const Span& box, int quarters) {
 Form form_of(const Polygon& polygon) {
     const double side = std::sqrt(area_of(polygon));
     const Polygon plain = simplified(polygon, simplify_share * side, enough_points, free_depth_um);
-    Form form{convex_parts(plain), {}, false};
-    form.box = span_of(form.parts);
+    Form form{body_of(plain), {}, false};
+    form.box = span_of(form.body.parts);
     return form;
 }
 
@@ -148,7 +148,8 @@ void add_roll(Problem& problem, std::vector<Form>& forms, const Roll& roll, std:
         const GridPoint far{flaw.to - flaw.from, flaw_high - flaw_low};
         if (far.x <= 0 || far.y <= 0)
             continue;
-        Form form{{{{0, 0}, {far.x, 0}, far, {0, far.y}}}, {{0, 0}, vec_of(far)}, true};
+        const Polygon bare{{{0, 0}, {far.x, 0}, far, {0, far.y}}, {}};
+        Form form{body_of(bare), {{0, 0}, vec_of(far)}, true};
         Option option;
         option.form = static_cast<std::uint32_t>(forms.size());
         option.box = form.box;

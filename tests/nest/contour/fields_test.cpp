@@ -61,7 +61,7 @@ TEST_CASE("fields tell overlap and distance as the outlines do") {
     for (std::size_t i = 0; i + 1 < pieces.size(); i += 2) {
         const Polygon& fixed = pieces[i].shapes.front().outline;
         const Polygon& moving = pieces[i + 1].shapes.front().outline;
-        const Field field(forbidden_boundary(convex_parts(fixed), convex_parts(moving)), reach,
+        const Field field(forbidden_boundary(body_of(fixed), body_of(moving)), reach,
                           reach);
         for (int k = 0; k < 400; ++k) {
             const Um x = static_cast<Um>(random() % 1'300'000) - 650'000;
