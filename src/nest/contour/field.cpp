@@ -37,7 +37,7 @@ private:
         low = low - Vec{reach_, reach_};
         high = high + Vec{reach_, reach_};
         const std::size_t n = field_.sides_.size();
-        field_.columns_ = n <= 12 ? 16 : n <= 400 ? 32 : 64;
+        field_.columns_ = n <= 12 ? 16 : 32;
         const auto columns = static_cast<double>(field_.columns_);
         field_.low_ = low;
         field_.size_ = columns;
@@ -54,16 +54,16 @@ private:
             field_.low_ +
             Vec{static_cast<double>(column) * cell_.x, static_cast<double>(row) * cell_.y} + half;
         const double radius = norm(half);
-        const Field::Nearest best =
-            field_.nearest(middle, sides.data(), static_cast<std::uint32_t>(sides.size()));
-        const double least = std::sqrt(best.distance2);
-        if (best.perpendicular > 0 && least - radius > reach_)
+        measure_all(middle, sides);
+        const double least = std::sqrt(*std::min_element(squared_.begin(), squared_.end()));
+        std::vector<std::uint16_t> kept = within(least + 2 * radius, sides);
+        const bool outside = is_outside(middle, kept);
+        if (outside && least - radius > reach_)
             return;
-        const std::vector<std::uint16_t> kept = near(middle, least + 2 * radius, sides);
         if (size == 1) {
-            const bool outside = best.perpendicular > 0;
-            const bool deep = !outside && least - radius > deep_;
-            store(column, row, deep ? few(middle, kept) : kept,
+            if (!outside && least - radius > deep_)
+                leave_nearest(middle, kept);
+            store(column, row, kept,
                   least <= radius           ? Field::Where::border
                   : !outside                ? Field::Where::inside
                   : least - radius > asked_ ? Field::Where::clear
@@ -76,30 +76,37 @@ private:
                 visit(column + over, row + down, next, kept);
     }
 
-    double distance(Vec p, std::uint16_t side) const {
-        return std::sqrt(field_.nearest(p, &side, 1).distance2);
+    void measure_all(Vec p, const std::vector<std::uint16_t>& sides) {
+        squared_.clear();
+        for (const std::uint16_t side : sides)
+            squared_.push_back(field_.squared_to(p, field_.sides_[side]));
     }
 
-    std::vector<std::uint16_t> near(Vec p, double within,
-                                    const std::vector<std::uint16_t>& sides) const {
+    std::vector<std::uint16_t> within(double distance,
+                                      const std::vector<std::uint16_t>& sides) const {
         std::vector<std::uint16_t> kept;
-        for (const std::uint16_t side : sides)
-            if (distance(p, side) <= within)
-                kept.push_back(side);
+        for (std::size_t i = 0; i < sides.size(); ++i)
+            if (squared_[i] <= distance * distance)
+                kept.push_back(sides[i]);
         return kept;
     }
 
-    std::vector<std::uint16_t> few(Vec p, std::vector<std::uint16_t> sides) const {
+    bool is_outside(Vec p, const std::vector<std::uint16_t>& sides) const {
+        return field_.nearest(p, sides.data(), static_cast<std::uint32_t>(sides.size()))
+                   .perpendicular > 0;
+    }
+
+    void leave_nearest(Vec p, std::vector<std::uint16_t>& sides) {
         if (sides.size() <= deep_list)
-            return sides;
+            return;
+        measure_all(p, sides);
         std::vector<std::pair<double, std::uint16_t>> order;
-        for (const std::uint16_t side : sides)
-            order.emplace_back(distance(p, side), side);
-        std::sort(order.begin(), order.end());
-        sides.clear();
+        for (std::size_t i = 0; i < sides.size(); ++i)
+            order.emplace_back(squared_[i], sides[i]);
+        std::partial_sort(order.begin(), order.begin() + deep_list, order.end());
         for (std::size_t i = 0; i < deep_list; ++i)
-            sides.push_back(order[i].second);
-        return sides;
+            sides[i] = order[i].second;
+        sides.resize(deep_list);
     }
 
     void store(std::size_t column, std::size_t row, const std::vector<std::uint16_t>& sides,
@@ -122,6 +129,7 @@ private:
     double reach_;
     double deep_ = 0;
     Vec cell_;
+    std::vector<double> squared_; // distances from the middle at hand
     std::vector<std::uint16_t> last_;
     std::uint32_t last_first_ = 0;
 };

@@ -79,15 +79,17 @@ private:
     double least_squared(Vec p, const Cell& cell) const {
         double least = beyond * beyond;
         const std::uint16_t* sides = &lists_[cell.first];
-        for (std::uint16_t k = 0; k < cell.count; ++k) {
-            const Side& side = sides_[sides[k]];
-            const Vec r = p - side.from;
-            const double along = dot(r, side.along);
-            const double perpendicular = cross(r, side.along);
-            const double excess = std::max(std::max(-along, along - side.length), 0.0);
-            least = std::min(least, perpendicular * perpendicular + excess * excess);
-        }
+        for (std::uint16_t k = 0; k < cell.count; ++k)
+            least = std::min(least, squared_to(p, sides_[sides[k]]));
         return least;
+    }
+
+    static double squared_to(Vec p, const Side& side) {
+        const Vec r = p - side.from;
+        const double along = dot(r, side.along);
+        const double perpendicular = cross(r, side.along);
+        const double excess = std::max(std::max(-along, along - side.length), 0.0);
+        return perpendicular * perpendicular + excess * excess;
     }
 
     Nearest nearest(Vec p, const std::uint16_t* sides, std::uint32_t count) const;

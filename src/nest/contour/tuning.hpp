@@ -40,7 +40,7 @@ inline constexpr std::size_t failed_kept = 30;
 
 // The whole: strands, field look-ups a unit of effort, joins a unit.
 inline constexpr std::size_t strands = 8;
-inline constexpr std::uint64_t work_a_unit = 12'000'000;
+inline constexpr std::uint64_t work_a_unit = 9'000'000;
 inline constexpr std::uint64_t joins_a_unit = 20;
 
 } // namespace pelt::nest::contour::tuning
