@@ -134,27 +134,16 @@ RulesCost weigh_the_rules(const Job& job, const Layout& layout, const Request& r
     return cost;
 }
 
-/// A trial by contour ends with its first layout; a straight one costs little as it is. Where a
-/// search reports is fixed by its work, so a trial gives the same on every machine.
-nest::Watch trial_watch(const Request& request) {
-    if (request.by == CutBy::straight)
-        return request.watch;
-    return [&request](const nest::Progress& progress) {
-        return progress.best == 0 && (!request.watch || request.watch(progress));
-    };
-}
-
 /// Settles which way each panel is cut, one panel after the other, by quick trial layouts.
 Choice best_choice(Job& job, const std::vector<Ways>& panels, const Request& request) {
     Choice choice(panels.size(), 0);
     nest::Effort quick = request.effort;
     quick.amount = 1;
-    quick.trial = request.effort.amount == 1;
-    const nest::Watch watch = trial_watch(request);
+    quick.trial = request.by == CutBy::contour || request.effort.amount == 1;
     std::optional<Score> best;
     const auto tried = [&]() -> std::optional<Score> {
         choose(job, panels, choice);
-        const nest::Result result = fill(job, quick, watch);
+        const nest::Result result = fill(job, quick, request.watch);
         return result.layout ? std::optional(judged(job, {}, *result.layout)) : std::nullopt;
     };
     for (std::size_t i = 0; i < panels.size(); ++i) {

@@ -20,7 +20,8 @@ public:
            const Watch& watch)
         : problem_(problem), finisher_(finisher), effort_(effort), bound_(bound), watch_(watch) {
         Random seeds(effort.seed);
-        for (std::size_t i = 0; i < tuning::strands; ++i)
+        const std::size_t count = effort.first_only ? 1 : tuning::strands;
+        for (std::size_t i = 0; i < count; ++i)
             strands_.push_back(std::make_unique<Strand>(problem, seeds.bits(), i));
     }
 
@@ -28,17 +29,19 @@ public:
         const bool endless = effort_.amount <= 0;
         const auto units = static_cast<std::uint64_t>(std::max(effort_.amount, 1));
         const std::uint64_t epochs = tuning::joins_a_unit * units;
-        const std::uint64_t quota = tuning::work_a_unit / tuning::joins_a_unit / tuning::strands;
+        const std::uint64_t quota =
+            effort_.trial ? 1 : tuning::work_a_unit / tuning::joins_a_unit / tuning::strands;
         bool stopped = false;
         for (std::uint64_t epoch = 0; (endless || epoch < epochs) && !stopped; ++epoch) {
-            run_all(tuning::strands, effort_.threads,
+            run_all(strands_.size(), effort_.threads,
                     [&](std::size_t i) { strands_[i]->run(quota); });
             join();
             const double share =
                 endless ? 0 : static_cast<double>(epoch + 1) / static_cast<double>(epochs);
             if (watch_ && !watch_({layout_ ? length_of(*layout_) : 0, bound_, share}))
                 stopped = epoch + 1 < epochs || endless;
-            if ((layout_ && length_of(*layout_) <= bound_) || (!layout_ && !enough_film()))
+            if ((layout_ && (effort_.trial || length_of(*layout_) <= bound_)) ||
+                (!layout_ && !enough_film()))
                 break;
         }
         if (layout_)

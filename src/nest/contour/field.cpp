@@ -4,6 +4,7 @@
 #include "model/error.hpp"
 
 #include <algorithm>
+#include <array>
 #include <limits>
 
 namespace pelt::nest::contour {
@@ -18,7 +19,7 @@ public:
         std::vector<std::uint16_t> all(field_.sides_.size());
         for (std::size_t i = 0; i < all.size(); ++i)
             all[i] = static_cast<std::uint16_t>(i);
-        visit(0, 0, field_.columns_, all);
+        visit(0, 0, 0, field_.columns_, all, Side::unknown);
     }
 
 private:
@@ -46,8 +47,11 @@ private:
         field_.cells_.resize(field_.columns_ * field_.columns_);
     }
 
-    void visit(std::size_t column, std::size_t row, std::size_t size,
-               const std::vector<std::uint16_t>& sides) {
+    enum class Side { unknown, inside, outside };
+
+    // `level` blocks deep; `sides` may be nearest in the block; `known`: where all of it lies.
+    void visit(std::size_t level, std::size_t column, std::size_t row, std::size_t size,
+               const std::vector<std::uint16_t>& sides, Side known) {
         const auto cells = static_cast<double>(size);
         const Vec half = {cells * cell_.x / 2, cells * cell_.y / 2};
         const Vec middle =
@@ -56,16 +60,18 @@ private:
         const double radius = norm(half);
         measure_all(middle, sides);
         const double least = std::sqrt(*std::min_element(squared_.begin(), squared_.end()));
-        std::vector<std::uint16_t> kept = within(least + 2 * radius, sides);
-        const bool outside = is_outside(middle, kept);
-        if (outside && least - radius > reach_)
+        std::vector<std::uint16_t>& kept = kept_[level];
+        keep_within(least + 2 * radius, sides, kept);
+        if (least > radius && known == Side::unknown)
+            known = is_outside(middle, kept) ? Side::outside : Side::inside;
+        if (known == Side::outside && least - radius > reach_)
             return;
         if (size == 1) {
-            if (!outside && least - radius > deep_)
+            if (known == Side::inside && least - radius > deep_)
                 leave_nearest(middle, kept);
             store(column, row, kept,
-                  least <= radius           ? Field::Where::border
-                  : !outside                ? Field::Where::inside
+                  known == Side::unknown    ? Field::Where::border
+                  : known == Side::inside   ? Field::Where::inside
                   : least - radius > asked_ ? Field::Where::clear
                                             : Field::Where::border);
             return;
@@ -73,7 +79,7 @@ private:
         const std::size_t next = size / 2;
         for (const std::size_t down : {std::size_t{0}, next})
             for (const std::size_t over : {std::size_t{0}, next})
-                visit(column + over, row + down, next, kept);
+                visit(level + 1, column + over, row + down, next, kept, known);
     }
 
     void measure_all(Vec p, const std::vector<std::uint16_t>& sides) {
@@ -82,13 +88,12 @@ private:
             squared_.push_back(field_.squared_to(p, field_.sides_[side]));
     }
 
-    std::vector<std::uint16_t> within(double distance,
-                                      const std::vector<std::uint16_t>& sides) const {
-        std::vector<std::uint16_t> kept;
+    void keep_within(double distance, const std::vector<std::uint16_t>& sides,
+                     std::vector<std::uint16_t>& kept) const {
+        kept.clear();
         for (std::size_t i = 0; i < sides.size(); ++i)
             if (squared_[i] <= distance * distance)
                 kept.push_back(sides[i]);
-        return kept;
     }
 
     bool is_outside(Vec p, const std::vector<std::uint16_t>& sides) const {
@@ -129,7 +134,8 @@ private:
     double reach_;
     double deep_ = 0;
     Vec cell_;
-    std::vector<double> squared_; // distances from the middle at hand
+    std::array<std::vector<std::uint16_t>, 8> kept_; // by level
+    std::vector<double> squared_;                    // distances from the middle at hand
     std::vector<std::uint16_t> last_;
     std::uint32_t last_first_ = 0;
 };

@@ -12,7 +12,7 @@ namespace {
 
 // Simplification: by at most this share of a piece's side, until this many points are left.
 constexpr double simplify_share = 0.001;
-constexpr std::size_t enough_points = 32;
+constexpr std::size_t enough_points = 24;
 constexpr double free_depth_um = 0.5;
 
 constexpr int quarter = 90'000;

@@ -46,17 +46,8 @@ Vec right_normal(Vec a, Vec b) {
     return {d.y / length, -d.x / length};
 }
 
-// The band beside one side, and the fan around the outward corner at its end.
-void add_growth(const Ring& ring, std::size_t i, double reach, std::vector<Ring>& curves) {
-    const std::size_t n = ring.size();
-    const Vec a = vec_of(ring[i]);
-    const Vec b = vec_of(ring[(i + 1) % n]);
-    const Vec c = vec_of(ring[(i + 2) % n]);
-    const Vec out = right_normal(a, b);
-    curves.push_back({rounded(a), rounded(a + reach * out), rounded(b + reach * out), rounded(b)});
-    if (cross(b - a, c - b) <= 0)
-        return;
-    const Vec next = right_normal(b, c);
+// Round an outward corner at b; back through b where the fan has no area.
+void add_corner(Vec b, Vec out, Vec next, double reach, Ring& curve) {
     Ring fan{rounded(b)};
     for (int k = 0; k <= arc_pieces; ++k) {
         const double share = static_cast<double>(k) / arc_pieces;
@@ -66,7 +57,30 @@ void add_growth(const Ring& ring, std::size_t i, double reach, std::vector<Ring>
             fan.push_back(rounded(b + (reach / length) * between));
     }
     if (doubled_area(fan) > 0)
-        curves.push_back(std::move(fan));
+        curve.insert(curve.end(), fan.begin() + 1, fan.end());
+    else
+        curve.push_back(rounded(b));
+}
+
+// The ring moved out: every side along its normal, a fan round every outward corner, back through
+// the corner at a hollow one. As a cycle this is the ring, the bands beside its sides and the fans
+// added up, so it winds round a point as often as they cover it.
+Ring moved_out(const Ring& ring, double reach) {
+    Ring curve;
+    const std::size_t n = ring.size();
+    for (std::size_t i = 0; i < n; ++i) {
+        const Vec a = vec_of(ring[i]);
+        const Vec b = vec_of(ring[(i + 1) % n]);
+        const Vec c = vec_of(ring[(i + 2) % n]);
+        const Vec out = right_normal(a, b);
+        curve.push_back(rounded(a + reach * out));
+        curve.push_back(rounded(b + reach * out));
+        if (cross(b - a, c - b) > 0)
+            add_corner(b, out, right_normal(b, c), reach, curve);
+        else
+            curve.push_back(rounded(b));
+    }
+    return curve;
 }
 
 } // namespace
@@ -101,12 +115,9 @@ std::vector<Polygon> grown_within(const Polygon& polygon, double reach) {
     const double safe = reach - rounding_um;
     if (safe <= 0)
         return {polygon};
-    std::vector<Ring> curves{polygon.outer};
-    curves.insert(curves.end(), polygon.holes.begin(), polygon.holes.end());
-    const std::vector<Ring> rings = curves;
-    for (const Ring& ring : rings)
-        for (std::size_t i = 0; i < ring.size(); ++i)
-            add_growth(ring, i, safe, curves);
+    std::vector<Ring> curves{moved_out(polygon.outer, safe)};
+    for (const Ring& hole : polygon.holes)
+        curves.push_back(moved_out(hole, safe));
     return geometry::positive_union(curves);
 }
 
