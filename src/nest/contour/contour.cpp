@@ -20,7 +20,7 @@ public:
            const Watch& watch)
         : problem_(problem), finisher_(finisher), effort_(effort), bound_(bound), watch_(watch) {
         Random seeds(effort.seed);
-        const std::size_t count = effort.first_only ? 1 : tuning::strands;
+        const std::size_t count = effort.trial ? 1 : tuning::strands;
         for (std::size_t i = 0; i < count; ++i)
             strands_.push_back(std::make_unique<Strand>(problem, seeds.bits(), i));
     }
