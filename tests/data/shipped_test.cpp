@@ -93,6 +93,16 @@ TEST_CASE("every shipped vehicle, cut straight, comes to what is usual for its b
         }
 }
 
+TEST_CASE("every shipped vehicle is shorter by contour than straight") {
+    const char* film = "films/satin-hybrid.yaml";
+    for (const std::string& vehicle : files_of("vehicles")) {
+        CAPTURE(vehicle);
+        const nlohmann::json straight = plan_of(vehicle, film, "straight");
+        const nlohmann::json contour = plan_of(vehicle, film, "contour");
+        CHECK(contour.at("length_mm").get<double>() < straight.at("length_mm").get<double>());
+    }
+}
+
 TEST_CASE("the door jambs of a shipped car cost 3 to 5 m more") {
     // Common practice, no source.
     for (const char* vehicle : {"vehicles/town-hatchback.yaml", "vehicles/family-saloon.yaml",
