@@ -30,6 +30,8 @@ struct Allowances {
 struct Offer {
     Length by;
     Money price;
+    std::optional<Length> from = std::nullopt;  ///< the shortest length sold so
+    std::optional<Length> up_to = std::nullopt; ///< the longest length sold so
 };
 
 /// The smallest rectangle of leftover film that is kept (common practice, no source).

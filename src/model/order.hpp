@@ -20,10 +20,18 @@ struct OrderLine {
     Length length() const { return count * by; }
 };
 
+/// Another way to buy the same, and what it costs beyond the cheapest.
+struct NextBest {
+    std::vector<OrderLine> lines;
+    Money total;
+    Money more;
+};
+
 struct Order {
     std::vector<OrderLine> lines; ///< one per new roll of the plan, in their order
     std::optional<Money> total;   ///< none where a price is not known
     std::string currency;
+    std::optional<NextBest> next_best = std::nullopt; ///< none: there is only one way
     Length length() const {
         Length sum;
         for (const OrderLine& line : lines)

@@ -1,10 +1,10 @@
 // SPDX-License-Identifier: MIT
 #include "develop/develop.hpp"
 #include "model/error.hpp"
+#include "order/buying.hpp"
 #include "order/canonical.hpp"
 #include "order/fill.hpp"
 #include "order/order.hpp"
-#include "order/purchase.hpp"
 #include "order/selection.hpp"
 #include "order/shelf.hpp"
 #include "piece/piece.hpp"
@@ -185,15 +185,6 @@ void tell_misfits(const Job& job, const std::vector<std::size_t>& misfits, Fault
 }
 
 /// A new roll is cut from the length that is bought for it.
-void set_what_is_bought(Job& job, const Layout& layout) {
-    for (const UsedRoll& used : layout.rolls) {
-        if (!job.rolls[used.roll].is_new)
-            continue;
-        if (const auto line = cheapest_purchase(job.film, used.length))
-            job.rolls[used.roll].available = line->length().floor_um();
-    }
-}
-
 Job job_from(Request& request, Faults& faults) {
     Job job;
     job.film = request.film;
@@ -231,25 +222,6 @@ Faults examine(Request request) {
     return faults;
 }
 
-Order buy(const Plan& plan) {
-    Order order;
-    const Film& film = plan.job().film;
-    order.currency = film.currency;
-    order.total = Money{};
-    for (const UsedRoll& used : plan.layout().rolls) {
-        if (!plan.job().rolls[used.roll].is_new)
-            continue;
-        const std::optional<OrderLine> line = cheapest_purchase(film, used.length);
-        if (!line)
-            throw ProgramError("a roll was planned that cannot be bought");
-        order.total = order.total && line->price
-                          ? std::optional(*order.total + line->count * *line->price)
-                          : std::nullopt;
-        order.lines.push_back(*line);
-    }
-    return order;
-}
-
 Outcome run(Request request) {
     Outcome out;
     auto job = std::make_shared<Job>(job_from(request, out.faults));
@@ -271,7 +243,8 @@ Outcome run(Request request) {
     }
     if (!result.layout->stopped && all_new(*job, *result.layout))
         out.rules_cost = weigh_the_rules(*job, *result.layout, request);
-    set_what_is_bought(*job, *result.layout);
+    out.order = buy(job->film, new_lengths(*job, *result.layout));
+    set_what_is_bought(*job, *result.layout, out.order);
     verify::Verdict verdict = verify::verify(job, std::move(*result.layout));
     if (!verdict.plan) {
         std::string all;
@@ -279,7 +252,6 @@ Outcome run(Request request) {
             all += "\n  " + fault;
         throw ProgramError("the layout failed its check:" + all);
     }
-    out.order = buy(*verdict.plan);
     out.plan = std::move(verdict.plan);
     return out;
 }

@@ -133,6 +133,17 @@ nest::Result fill(const Job& job, const Copies& copies, const std::vector<std::s
     return fill_film(job, copies, rolls, film_of(job, rolls), effort, watch);
 }
 
+nest::Result fill_lengths(const Job& job, const Copies& copies,
+                          const std::vector<std::size_t>& rolls, const std::vector<Um>& lengths,
+                          const nest::Effort& effort, const nest::Watch& watch) {
+    const std::vector<std::size_t> first(
+        rolls.begin(), rolls.begin() + static_cast<std::ptrdiff_t>(lengths.size()));
+    std::vector<Roll> film = film_of(job, first);
+    for (std::size_t i = 0; i < film.size(); ++i)
+        film[i].available = lengths[i];
+    return fill_film(job, copies, first, film, effort, watch);
+}
+
 nest::Result fill_tightly(const Job& job, const Copies& copies,
                           const std::vector<std::size_t>& rolls, const nest::Effort& effort,
                           const nest::Watch& watch) {
@@ -158,19 +169,21 @@ nest::Result fill(const Job& job, const nest::Effort& effort, const nest::Watch&
 
 Score judged(const Job& job, const std::vector<CostOfLength>& costs, const Layout& layout) {
     Money cost;
-    Um length = 0;
+    std::vector<Um> lengths;
     std::int64_t cuts = 0;
     for (const UsedRoll& used : layout.rolls) {
         cuts += static_cast<std::int64_t>(used.cuts.size());
-        if (!job.rolls[used.roll].is_new) {
+        if (job.rolls[used.roll].is_new)
+            lengths.push_back(used.length);
+        else
             cost = cost + costs[used.roll].of(used.length);
-            continue;
-        }
-        length += used.length;
-        const std::optional<OrderLine> line = cheapest_purchase(job.film, used.length);
-        if (line && line->price)
-            cost = cost + line->count * *line->price;
     }
+    Um length = 0;
+    for (const Um of_roll : lengths)
+        length += of_roll;
+    const std::optional<Purchase> bought = cheapest_order(job.film, lengths, 0);
+    if (bought && bought->cost)
+        cost = cost + *bought->cost;
     return {cost.micros(), length, static_cast<std::int64_t>(layout.rolls.size()),
             layout.rolls.empty() ? 0 : layout.rolls.back().length, cuts};
 }

@@ -25,6 +25,11 @@ std::vector<Roll> new_rolls(const Film& film, const std::vector<Piece>& pieces);
 nest::Result fill(const Job& job, const Copies& copies, const std::vector<std::size_t>& rolls,
                   const nest::Effort& effort, const nest::Watch& watch);
 
+/// On the first of these rolls, cut to these lengths.
+nest::Result fill_lengths(const Job& job, const Copies& copies,
+                          const std::vector<std::size_t>& rolls, const std::vector<Um>& lengths,
+                          const nest::Effort& effort, const nest::Watch& watch);
+
 /// The same on stock alone, taking as little off it as on new film; nothing is proved of it then.
 nest::Result fill_tightly(const Job& job, const Copies& copies,
                           const std::vector<std::size_t>& rolls, const nest::Effort& effort,

@@ -80,7 +80,4 @@ struct AreaOutcome {
 /// What every panel takes of film, in one piece however wide the roll.
 AreaOutcome areas(const AreaRequest& request);
 
-/// For every new roll of the plan the cheapest single purchase that holds its length uncut.
-Order buy(const Plan& plan);
-
 } // namespace pelt::order

@@ -2,49 +2,206 @@
 #include "order/purchase.hpp"
 
 #include <algorithm>
+#include <utility>
 
 namespace pelt::order {
 namespace {
 
-/// How many of an offer hold `need` in one length.
-std::int64_t count_for(const Offer& offer, Um need) {
-    const std::int64_t pm = Length::from_um(need).pm();
-    return std::max<std::int64_t>(1, (pm + offer.by.pm() - 1) / offer.by.pm());
+/// Of offers in smaller steps than this part of the spare only so many steps are looked at.
+constexpr std::int64_t most_steps = 400;
+
+std::int64_t rounded_up(Length length, Length by) {
+    return (length.pm() + by.pm() - 1) / by.pm();
 }
 
-bool on_one_roll(const Film& film, Length length) {
-    return !film.roll_length || length <= Length::from_um(*film.roll_length);
+/// The fewest of an offer that are sold and hold `need` in one length.
+std::int64_t fewest(const Offer& offer, Length need) {
+    const std::int64_t least = offer.from ? rounded_up(*offer.from, offer.by) : 1;
+    return std::max({std::int64_t{1}, least, rounded_up(need, offer.by)});
+}
+
+/// The most of an offer that are sold on one roll; none: any number.
+std::optional<std::int64_t> most_of(const Film& film, const Offer& offer) {
+    std::optional<Length> longest = offer.up_to;
+    if (film.roll_length)
+        longest = std::min(longest.value_or(Length::from_um(*film.roll_length)),
+                           Length::from_um(*film.roll_length));
+    return longest ? std::optional(longest->pm() / offer.by.pm()) : std::nullopt;
+}
+
+Money cost_of(const OrderLine& line) {
+    return line.count * *line.price;
 }
 
 bool better(const OrderLine& a, const OrderLine& b) {
-    const Money cost_a = a.count * *a.price;
-    const Money cost_b = b.count * *b.price;
-    return cost_a != cost_b ? cost_a < cost_b : a.length() > b.length();
+    return cost_of(a) != cost_of(b) ? cost_of(a) < cost_of(b) : a.length() > b.length();
+}
+
+/// Dearer ones only where they are longer; by rising cost.
+std::vector<OrderLine> without_dominated(std::vector<OrderLine> lines) {
+    std::stable_sort(lines.begin(), lines.end(), better);
+    std::vector<OrderLine> kept;
+    for (OrderLine& line : lines)
+        if (kept.empty() || line.length() > kept.back().length())
+            kept.push_back(std::move(line));
+    return kept;
+}
+
+/// An order of some rolls; `cost` is known.
+struct Part {
+    std::vector<OrderLine> lines;
+    Length length;
+    Money cost;
+};
+
+std::vector<Part> without_dominated(std::vector<Part> parts) {
+    std::stable_sort(parts.begin(), parts.end(), [](const Part& a, const Part& b) {
+        return a.cost != b.cost ? a.cost < b.cost : a.length > b.length;
+    });
+    std::vector<Part> kept;
+    for (Part& part : parts)
+        if (kept.empty() || part.length > kept.back().length)
+            kept.push_back(std::move(part));
+    return kept;
+}
+
+std::vector<Part> with_one_more(const std::vector<Part>& parts,
+                                const std::vector<OrderLine>& lines) {
+    std::vector<Part> out;
+    for (const Part& part : parts)
+        for (const OrderLine& line : lines) {
+            Part more = part;
+            more.lines.push_back(line);
+            more.length = part.length + line.length();
+            more.cost = part.cost + cost_of(line);
+            out.push_back(std::move(more));
+        }
+    return without_dominated(std::move(out));
+}
+
+/// The dynamic programme over rolls; `choices` holds the lines of each roll, `extra` those of a
+/// roll for spare alone.
+std::optional<Purchase> cheapest_of(const std::vector<std::vector<OrderLine>>& choices,
+                                    const std::vector<OrderLine>& extra, Length least) {
+    std::vector<Part> parts{{}};
+    for (const std::vector<OrderLine>& lines : choices)
+        parts = with_one_more(parts, lines);
+    std::vector<Part> more = with_one_more(parts, extra);
+    parts.insert(parts.end(), more.begin(), more.end());
+    const Part* best = nullptr;
+    for (const Part& part : parts)
+        if (part.length >= least &&
+            (best == nullptr || part.cost < best->cost ||
+             (part.cost == best->cost && part.lines.size() <= best->lines.size() &&
+              part.length > best->length)))
+            best = &part;
+    return best == nullptr ? std::nullopt : std::optional(Purchase{best->lines, best->cost});
+}
+
+Length sum_of(const std::vector<Um>& lengths) {
+    Um sum = 0;
+    for (const Um length : lengths)
+        sum += length;
+    return Length::from_um(sum);
+}
+
+std::vector<std::vector<OrderLine>> choices_for(const Film& film, const std::vector<Um>& lengths,
+                                                Um spare) {
+    std::vector<std::vector<OrderLine>> choices;
+    for (const Um length : lengths)
+        choices.push_back(lines_for(film, length, length + spare));
+    return choices;
+}
+
+/// Without prices: what is needed, the spare on the last roll that takes it.
+Purchase exact_order(const Film& film, std::vector<Um> lengths, Um spare) {
+    if (spare > 0) {
+        const auto takes = [&](Um length) {
+            return !film.roll_length || length + spare <= *film.roll_length;
+        };
+        const auto last = std::find_if(lengths.rbegin(), lengths.rend(), takes);
+        if (last == lengths.rend())
+            lengths.push_back(spare);
+        else
+            *last += spare;
+    }
+    Purchase purchase;
+    for (const Um length : lengths)
+        purchase.lines.push_back({Length::from_um(length), 1, std::nullopt, ""});
+    return purchase;
 }
 
 } // namespace
 
+Length Purchase::length() const {
+    Length sum;
+    for (const OrderLine& line : lines)
+        sum = sum + line.length();
+    return sum;
+}
+
 std::optional<Um> longest_purchase(const Film& film) {
-    if (!film.roll_length || film.sold.empty())
+    if (film.sold.empty())
         return film.roll_length;
-    Um longest = 0;
+    Length longest;
     for (const Offer& offer : film.sold) {
-        const std::int64_t count = Length::from_um(*film.roll_length).pm() / offer.by.pm();
-        longest = std::max(longest, (count * offer.by).floor_um());
+        const std::optional<std::int64_t> most = most_of(film, offer);
+        if (!most)
+            return std::nullopt;
+        if (*most >= fewest(offer, {}))
+            longest = std::max(longest, *most * offer.by);
     }
-    return longest;
+    return longest.floor_um();
+}
+
+std::vector<OrderLine> lines_for(const Film& film, Um need, Um most) {
+    std::vector<OrderLine> lines;
+    for (const Offer& offer : film.sold) {
+        const std::int64_t first = fewest(offer, Length::from_um(need));
+        const std::int64_t enough = std::max(first, fewest(offer, Length::from_um(most)));
+        const std::int64_t last = std::min(enough, most_of(film, offer).value_or(enough));
+        const std::int64_t step = std::max<std::int64_t>(1, (last - first) / most_steps);
+        for (std::int64_t count = first; count < last; count += step)
+            lines.push_back({offer.by, count, offer.price, ""});
+        if (last >= first)
+            lines.push_back({offer.by, last, offer.price, ""});
+    }
+    return without_dominated(std::move(lines));
 }
 
 std::optional<OrderLine> cheapest_purchase(const Film& film, Um need) {
     if (film.sold.empty())
         return OrderLine{Length::from_um(need), 1, std::nullopt, ""};
-    std::optional<OrderLine> best;
-    for (const Offer& offer : film.sold) {
-        const OrderLine line{offer.by, count_for(offer, need), offer.price, ""};
-        if (on_one_roll(film, line.length()) && (!best || better(line, *best)))
-            best = line;
+    const std::vector<OrderLine> lines = lines_for(film, need, need);
+    return lines.empty() ? std::nullopt : std::optional(lines.front());
+}
+
+std::optional<Purchase> cheapest_order(const Film& film, const std::vector<Um>& lengths, Um spare) {
+    if (film.sold.empty())
+        return exact_order(film, lengths, spare);
+    const std::vector<OrderLine> extra =
+        spare > 0 ? lines_for(film, 1, spare) : std::vector<OrderLine>{};
+    return cheapest_of(choices_for(film, lengths, spare), extra,
+                       sum_of(lengths) + Length::from_um(spare));
+}
+
+std::optional<Purchase> next_best_order(const Film& film, const std::vector<Um>& lengths, Um spare,
+                                        const Purchase& best) {
+    std::optional<Purchase> next;
+    for (std::size_t i = 0; i < lengths.size() && best.cost; ++i) {
+        Film others = film;
+        std::erase_if(others.sold, [&](const Offer& offer) {
+            return offer.by == best.lines[i].by && offer.price == *best.lines[i].price;
+        });
+        std::vector<std::vector<OrderLine>> choices = choices_for(film, lengths, spare);
+        choices[i] = lines_for(others, lengths[i], lengths[i] + spare);
+        const std::vector<OrderLine> extra =
+            spare > 0 ? lines_for(film, 1, spare) : std::vector<OrderLine>{};
+        const auto found = cheapest_of(choices, extra, sum_of(lengths) + Length::from_um(spare));
+        if (found && (!next || *found->cost < *next->cost))
+            next = found;
     }
-    return best;
+    return next;
 }
 
 } // namespace pelt::order

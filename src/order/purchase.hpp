@@ -1,21 +1,47 @@
 // SPDX-License-Identifier: MIT
-// What one uncut length costs, and how long one may be. Inside order/ only.
+// What uncut lengths cost, and how long one may be. Inside order/ only.
+//
+// A purchase is one line a roll: a whole number of one offer, within what the offer sells and the
+// roll holds. Why the cheapest one is found: of one offer the fewest that reach a length are the
+// cheapest, since its price does not fall with the number; without spare film the rolls have
+// nothing to do with one another, so the cheapest line of each is the cheapest order. With spare
+// the total counts as well: roll by roll all orders are kept of which no other one is both cheaper
+// and longer (a dynamic programme over totals), and one more roll may be added.
 #pragma once
 
 #include "model/film.hpp"
 #include "model/order.hpp"
 
 #include <optional>
+#include <vector>
 
 namespace pelt::order {
 
-/// The longest length that can be bought uncut: the largest whole number of any offer that is on
-/// one roll. None: as long as is wanted. Zero: every offer is longer than the roll.
+/// The longest length that can be bought uncut. None: as long as is wanted. Zero: every offer is
+/// longer than the roll.
 std::optional<Um> longest_purchase(const Film& film);
 
 /// The cheapest purchase of one uncut length of at least `need`; of equally cheap ones the
-/// longest. An order is a whole number of one offer and never longer than a roll. Without offers:
-/// the length itself, price unknown. None when no offer reaches.
+/// longest. Without offers: the length itself, price unknown. None when no offer reaches.
 std::optional<OrderLine> cheapest_purchase(const Film& film, Um need);
+
+/// All lines of at least `need` of which no other one is both cheaper and longer, but none longer
+/// than the first that reaches `most`.
+std::vector<OrderLine> lines_for(const Film& film, Um need, Um most);
+
+struct Purchase {
+    std::vector<OrderLine> lines; ///< of the rolls, in their order; one more may be for spare alone
+    std::optional<Money> cost;    ///< none: prices not known
+    Length length() const;
+};
+
+/// The cheapest purchase of rolls of at least these lengths, with at least `spare` more in all; of
+/// equally cheap ones the longest. None when no offer reaches.
+std::optional<Purchase> cheapest_order(const Film& film, const std::vector<Um>& lengths, Um spare);
+
+/// The cheapest one of which at least one roll is bought by another offer. None where there is
+/// none, or no prices are known.
+std::optional<Purchase> next_best_order(const Film& film, const std::vector<Um>& lengths, Um spare,
+                                        const Purchase& best);
 
 } // namespace pelt::order

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "order/shelf.hpp"
 
+#include "order/buying.hpp"
 #include "order/names.hpp"
 
 #include <algorithm>
@@ -118,6 +119,13 @@ private:
         return std::move(result.layout);
     }
 
+    std::optional<Layout> on_new_film(const Copies& copies) {
+        nest::Result result = fill_new_film(job_, copies, effort_, watch_);
+        if (!result.layout && !result.misfits.empty())
+            misfits_ = result.misfits;
+        return std::move(result.layout);
+    }
+
     std::optional<Layout> filled_tightly(const Copies& copies, const Rolls& rolls) {
         return fill_tightly(job_, copies, rolls, effort_, watch_).layout;
     }
@@ -208,7 +216,7 @@ private:
 
     /// All from new film, but for the batch-free pieces that go on stock.
     void try_new_film() {
-        consider(filled(all_, new_));
+        consider(on_new_film(all_));
         if (!any(free_) || stock_.empty())
             return;
         for (const Rolls& rolls : ever_cheaper(shelf_, stock_)) {
@@ -228,7 +236,7 @@ private:
             layout->bound = {};
             for (auto& copies : rest)
                 std::sort(copies.begin(), copies.end());
-            consider(any(rest) ? joined(std::move(layout), filled(rest, new_)) : std::move(layout));
+            consider(any(rest) ? joined(std::move(layout), on_new_film(rest)) : std::move(layout));
         }
     }
 

@@ -108,6 +108,31 @@ void read_currency(const Fields& fields, Film& film, Context& context) {
     film.money_digits = *decimals;
 }
 
+std::optional<Length> length_of(const Fields& offer, std::string_view key) {
+    const auto written = offer.length(key);
+    return written ? std::optional(written->length) : std::nullopt;
+}
+
+/// An offer that no order can ever be made of is a slip.
+void check_what_is_sold(const Fields& offer, const Film& film, const Offer& made,
+                        Context& context) {
+    if (made.up_to && *made.up_to < made.by)
+        context.fault(offer.entry("up to")->value.place,
+                      "up to " + quoted(offer.entry("up to")->value.text) +
+                          " is less than one length that is sold",
+                      "give 'up to' at least the length of 'by'");
+    if (made.from && made.up_to && *made.from > *made.up_to)
+        context.fault(offer.entry("from")->value.place,
+                      "from " + quoted(offer.entry("from")->value.text) + " is more than 'up to'",
+                      "give 'from' the shortest length that is sold, 'up to' the longest");
+    if (made.from && film.roll_length && *made.from > Length::from_um(*film.roll_length))
+        context.fault(offer.entry("from")->value.place,
+                      "from " + quoted(offer.entry("from")->value.text) +
+                          " is longer than the roll",
+                      "an order is one uncut length; give a longer 'length' under 'roll', or a "
+                      "shorter one here");
+}
+
 /// Without a currency prices print with as many decimals as they were written with.
 void read_sold(const Fields& fields, Film& film, Context& context) {
     const std::vector<Node>* items = fields.list("sold");
@@ -120,7 +145,9 @@ void read_sold(const Fields& fields, Film& film, Context& context) {
         const auto price = offer.money("price");
         if (!by || !price)
             continue;
-        film.sold.push_back({by->length, price->amount});
+        film.sold.push_back(
+            {by->length, price->amount, length_of(offer, "from"), length_of(offer, "up to")});
+        check_what_is_sold(offer, film, film.sold.back(), context);
         most_decimals = std::max(most_decimals, price->decimals);
         if (film.roll_length && by->length > Length::from_um(*film.roll_length))
             context.fault(offer.entry("by")->value.place,

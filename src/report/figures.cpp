@@ -15,6 +15,21 @@ std::size_t new_rolls(const Plan& plan) {
     return count;
 }
 
+/// "22.86 m for 289.00 EUR, 76.00 EUR more".
+std::vector<std::string> next_best(const Sheet& sheet, const Measures& measures) {
+    if (!sheet.order.next_best)
+        return {};
+    const NextBest& next = *sheet.order.next_best;
+    const int digits = sheet.plan.job().film.money_digits;
+    std::string text;
+    for (const OrderLine& line : next.lines)
+        text += (text.empty() ? "" : " + ") + std::to_string(line.count) + " × " +
+                measures.film(line.by);
+    return {"This is the cheapest way to buy it. Next best: " + text + " for " +
+            money(next.total, digits, sheet.order.currency) + ", " +
+            money(next.more, digits, sheet.order.currency) + " more."};
+}
+
 std::string price_of(const OrderLine& line, const Sheet& sheet, const Measures& measures) {
     const Film& film = sheet.plan.job().film;
     if (!line.price)
@@ -93,8 +108,8 @@ std::vector<std::string> about_the_order(const Sheet& sheet, const Measures& mea
             text +=
                 " Left over: " + measures.film(sheet.order.length() - needed, Rounding::down) + ".";
         out.push_back(text);
-        for (const std::string& price : price_lines(sheet, measures))
-            out.push_back(price);
+        for (const auto& texts : {price_lines(sheet, measures), next_best(sheet, measures)})
+            out.insert(out.end(), texts.begin(), texts.end());
     }
     return out;
 }

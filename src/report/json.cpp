@@ -93,17 +93,32 @@ Json order_line(const OrderLine& line, int digits) {
         .on_one_line();
 }
 
-Json order(const Order& order, int digits) {
+std::vector<Json> order_lines(const std::vector<OrderLine>& all, int digits) {
     std::vector<Json> lines;
-    for (const OrderLine& line : order.lines)
+    for (const OrderLine& line : all)
         lines.push_back(order_line(line, digits));
+    return lines;
+}
+
+Json next_best(const std::optional<NextBest>& next, int digits) {
+    if (!next)
+        return json_null;
+    return JsonObject()
+        .add("total", money(next->total, digits))
+        .add("more", money(next->more, digits))
+        .add("lines", json_array(order_lines(next->lines, digits)))
+        .on_one_line();
+}
+
+Json order(const Order& order, int digits) {
     return JsonObject()
         .add("length_mm", json_mm(order.length()))
         .add("spare_mm", json_mm(Um{0}))
         .add("sure_percent", json_null)
         .add("total", money(order.total, digits))
         .add("currency", json_text_or_null(order.currency))
-        .add("lines", json_array(lines))
+        .add("lines", json_array(order_lines(order.lines, digits)))
+        .add("next_best", next_best(order.next_best, digits))
         .on_one_line();
 }
 

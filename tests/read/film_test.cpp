@@ -144,7 +144,7 @@ TEST_CASE("what is wrong with a film file") {
           "t.yaml:3:11: currency 'Euro' is not a code of ISO 4217; write three capitals, such as "
           "EUR\n");
     CHECK(faults_of_film(head + "sold: {by: 1 m, price: 14.20}\n") ==
-          "t.yaml:3:7: 'sold' is not a list; write it like [{by: ..., price: ...}, ...]\n");
+          "t.yaml:3:7: 'sold' is not a list; write it like [{by: ..., price: ..., from: ...}, ...]\n");
     CHECK(faults_of_film(head + "sold: [{by: 1 m}]\n") ==
           "t.yaml:3:8: an entry of 'sold' has no 'price'; add 'price: PRICE'\n");
     CHECK(faults_of_film(head + "sold: [{by: 1 m, price: -3}]\n") ==
