@@ -195,7 +195,19 @@ std::vector<OptionRow> film_options() {
              "A stretch of the roll on hand that must not be used, counted from its free end: "
              "3.2m..3.4m. No piece is laid over it. May be given several times, with --on-hand.",
          .repeats = true},
-        later(Opt::sure, "sure", Kind::percent, "PERCENT", Group::film),
+        {.id = Opt::sure,
+         .name = "sure",
+         .kind = Kind::percent,
+         .value = "PERCENT",
+         .commands = planning(),
+         .group = Group::film,
+         .line = "spare film, to suffice in so many jobs of 100",
+         .text = "Buys spare film for pieces that are spoilt and cut again, so that what is bought "
+                 "suffices in so many jobs of 100: \"95 %\". How often a panel is spoilt is its "
+                 "\"redo\" in the vehicle file; without it a figure is assumed, which the sheet "
+                 "tells. A spoilt piece takes a cut across the whole roll, by its shorter side if "
+                 "its direction allows, and may be spoilt again. Without this option there is no "
+                 "spare."},
         later(Opt::tolerance, "tolerance", Kind::length, "LENGTH", Group::film),
         later(Opt::shop, "shop", Kind::file, "FILE", Group::film),
     };

@@ -106,6 +106,8 @@ order::Request wishes_of(const Arguments& arguments) {
             request.table = parsed.value->length.floor_um();
     if (auto roll = roll_on_hand(arguments))
         request.stock.push_back(*std::move(roll));
+    if (const auto sure = arguments.value(Opt::sure))
+        request.sure_percent = chance_percent(*sure);
     request.in_order = arguments.count(Opt::in_order) > 0;
     request.effort = {static_cast<int>(number(arguments, Opt::effort)), threads_of(arguments),
                       static_cast<std::uint64_t>(number(arguments, Opt::seed))};

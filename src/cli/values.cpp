@@ -89,7 +89,24 @@ std::optional<Complaint> about_span(const OptionRow& option, const std::string& 
     return std::nullopt;
 }
 
+std::optional<Complaint> about_percent(const OptionRow& option, const std::string& value) {
+    const auto parsed = read::parse_percent(value);
+    if (!parsed.value)
+        return Complaint{spelled(option) + " " + parsed.refusal.what, parsed.refusal.remedy};
+    if (chance_percent(value))
+        return std::nullopt;
+    return Complaint{spelled(option) + " " + in_quotes(value) +
+                         " is not above 0 % and up to 99.99 %",
+                     "no order is sure to suffice; 95 % is a common choice"};
+}
+
 } // namespace
+
+std::optional<double> chance_percent(std::string_view text) {
+    constexpr double most = 99.99;
+    const auto parsed = read::parse_percent(text);
+    return parsed.value && *parsed.value > 0 && *parsed.value <= most ? parsed.value : std::nullopt;
+}
 
 std::optional<std::pair<Length, Length>> span_in(std::string_view text) {
     const std::size_t at = text.find(dots);
@@ -165,8 +182,9 @@ std::optional<Complaint> complaint_about(const OptionRow& option, const std::str
         return about_length(option, value);
     case Kind::span:
         return about_span(option, value);
-    case Kind::flag:
     case Kind::percent:
+        return about_percent(option, value);
+    case Kind::flag:
     case Kind::file:
     case Kind::date:
         return std::nullopt;

@@ -28,6 +28,9 @@ std::optional<std::vector<std::string>> names_in(std::string_view text);
 /// FROM..TO; none where it is no such thing, or ends where it begins.
 std::optional<std::pair<Length, Length>> span_in(std::string_view text);
 
+/// A percentage with its sign, above 0 and at most 99.99: what can be sure at all.
+std::optional<double> chance_percent(std::string_view text);
+
 /// What is wrong with the value of an option, or none.
 struct Complaint {
     std::string what;

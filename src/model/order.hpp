@@ -27,11 +27,32 @@ struct NextBest {
     Money more;
 };
 
+/// How often a panel's pieces have to be done again.
+struct RedoChance {
+    int vehicle = 0; ///< index into the job's vehicles
+    int panel = 0;   ///< index into that vehicle's panels
+    double percent = 0;
+    bool assumed = true; ///< not the vehicle file's
+};
+
+/// Film for pieces that are spoilt and cut again.
+struct Spare {
+    double sure_percent = 0;   ///< asked for
+    Um needed = 0;             ///< the least spare that suffices so often
+    double bare_percent = 0;   ///< how often the length without any spare suffices
+    double enough_percent = 0; ///< how often what is there suffices
+    int costliest_vehicle = 0; ///< of the panel without whose remakes least spare would do
+    int costliest_panel = 0;
+    Um costliest_film = 0; ///< how much less; 0: no panel alone
+    std::vector<RedoChance> redo;
+};
+
 struct Order {
     std::vector<OrderLine> lines; ///< one per new roll of the plan, in their order
     std::optional<Money> total;   ///< none where a price is not known
     std::string currency;
     std::optional<NextBest> next_best = std::nullopt; ///< none: there is only one way
+    std::optional<Spare> spare = std::nullopt;        ///< none: not asked for, nothing is spare
     Length length() const {
         Length sum;
         for (const OrderLine& line : lines)

@@ -148,14 +148,14 @@ std::vector<Um> new_lengths(const Job& job, const Layout& layout) {
     return lengths;
 }
 
-Order buy(const Film& film, const std::vector<Um>& lengths) {
-    const std::optional<Purchase> best = cheapest_order(film, lengths, 0);
+Order buy(const Film& film, const std::vector<Um>& lengths, Um spare) {
+    const std::optional<Purchase> best = cheapest_order(film, lengths, lengths.empty() ? 0 : spare);
     if (!best)
         throw ProgramError("a roll was planned that cannot be bought");
     Order order{best->lines, best->cost, film.currency};
     if (lengths.empty())
         order.total = Money{};
-    if (const auto next = next_best_order(film, lengths, 0, *best))
+    if (const auto next = next_best_order(film, lengths, spare, *best))
         order.next_best = {next->lines, *next->cost, *next->cost - *best->cost};
     return order;
 }
@@ -167,8 +167,18 @@ void set_what_is_bought(Job& job, const Layout& layout, const Order& order) {
             job.rolls[used.roll].available = order.lines[line++].length().floor_um();
 }
 
-nest::Result fill_new_film(const Job& job, const Copies& copies, const nest::Effort& effort,
-                           const nest::Watch& watch) {
+namespace {
+
+/// With the spare on top of what the layout takes.
+bool is_cheaper(const Job& job, const nest::Result& found, Um spare, Money than) {
+    const auto order = cheapest_order(job.film, new_lengths(job, *found.layout), spare);
+    return order && *order->cost < than;
+}
+
+} // namespace
+
+nest::Result fill_new_film(const Job& job, const Copies& copies, Um spare,
+                           const nest::Effort& effort, const nest::Watch& watch) {
     std::vector<std::size_t> rolls;
     for (std::size_t i = 0; i < job.rolls.size(); ++i)
         if (job.rolls[i].is_new)
@@ -177,16 +187,16 @@ nest::Result fill_new_film(const Job& job, const Copies& copies, const nest::Eff
     if (!best.layout || best.layout->stopped || job.film.sold.empty())
         return best;
     const std::vector<Um> lengths = new_lengths(job, *best.layout);
-    const std::optional<Purchase> known = cheapest_order(job.film, lengths, 0);
-    Um all = 0;
+    const std::optional<Purchase> known = cheapest_order(job.film, lengths, spare);
+    Um all = spare;
     for (const Um length : lengths)
         all += length;
     const std::vector<OrderLine> lines = lines_to_combine(job.film, all);
     if (!known)
         return best;
     const Um gap = job.by == CutBy::contour ? job.film.allowances.gap : 0;
-    const std::vector<Set> sets =
-        CheaperSets(lines, *known->cost, shortest_strip(lengths, best.layout->bound), gap).all();
+    const Um least = shortest_strip(lengths, best.layout->bound) + spare;
+    const std::vector<Set> sets = CheaperSets(lines, *known->cost, least, gap).all();
     const std::size_t most = count_of(copies) <= few_pieces ? tries_of_few_pieces : tries;
     const std::vector<WidePiece> wide = wide_pieces(job, copies);
     std::size_t tried = 0;
@@ -197,9 +207,11 @@ nest::Result fill_new_film(const Job& job, const Copies& copies, const nest::Eff
             continue;
         ++tried;
         if (wide.size() == count_of(copies) && !ways.rolls.empty())
-            if (auto found = fill_one_by_one(job, wide, ways, rolls, of_rolls, effort, watch))
+            if (auto found = fill_one_by_one(job, wide, ways, rolls, of_rolls, effort, watch);
+                found && is_cheaper(job, *found, spare, *known->cost))
                 return *std::move(found);
-        if (auto found = fill_in_some_order(job, copies, rolls, of_rolls, effort, watch))
+        if (auto found = fill_in_some_order(job, copies, rolls, of_rolls, effort, watch);
+            found && is_cheaper(job, *found, spare, *known->cost))
             return *std::move(found);
     }
     return best;

@@ -12,9 +12,9 @@ namespace pelt::order {
 /// Of the new rolls of a layout, in their order.
 std::vector<Um> new_lengths(const Job& job, const Layout& layout);
 
-/// The cheapest purchase of rolls of these lengths, and the next best. Throws ProgramError where
-/// they cannot be bought.
-Order buy(const Film& film, const std::vector<Um>& lengths);
+/// The cheapest purchase of rolls of these lengths with spare film, and the next best. Throws
+/// ProgramError where they cannot be bought.
+Order buy(const Film& film, const std::vector<Um>& lengths, Um spare);
 
 /// The new rolls are then as long as what is bought of each.
 void set_what_is_bought(Job& job, const Layout& layout, const Order& order);
@@ -25,7 +25,7 @@ void set_what_is_bought(Job& job, const Layout& layout, const Order& order);
 /// are one strip, so together they are not shorter than the shortest strip, which is known up to
 /// what the search can find, and for which the bound is proved. Of sets beyond the first few dozen
 /// none is tried.
-nest::Result fill_new_film(const Job& job, const Copies& copies, const nest::Effort& effort,
-                           const nest::Watch& watch);
+nest::Result fill_new_film(const Job& job, const Copies& copies, Um spare,
+                           const nest::Effort& effort, const nest::Watch& watch);
 
 } // namespace pelt::order

@@ -7,6 +7,7 @@
 #include "order/order.hpp"
 #include "order/selection.hpp"
 #include "order/shelf.hpp"
+#include "order/spare.hpp"
 #include "piece/piece.hpp"
 #include "verify/verify.hpp"
 
@@ -144,7 +145,7 @@ Choice best_choice(Job& job, const std::vector<Ways>& panels, const Request& req
     const auto tried = [&]() -> std::optional<Score> {
         choose(job, panels, choice);
         const nest::Result result = fill(job, quick, request.watch);
-        return result.layout ? std::optional(judged(job, {}, *result.layout)) : std::nullopt;
+        return result.layout ? std::optional(judged(job, {}, 0, *result.layout)) : std::nullopt;
     };
     for (std::size_t i = 0; i < panels.size(); ++i) {
         std::size_t kept = 0;
@@ -184,7 +185,6 @@ void tell_misfits(const Job& job, const std::vector<std::size_t>& misfits, Fault
     }
 }
 
-/// A new roll is cut from the length that is bought for it.
 Job job_from(Request& request, Faults& faults) {
     Job job;
     job.film = request.film;
@@ -235,15 +235,22 @@ Outcome run(Request request) {
         return out;
     const Choice choice = best_choice(*job, panels, request);
     choose(*job, panels, choice);
+    std::optional<Spare> spare;
+    if (request.sure_percent)
+        spare = spare_for(*job, *request.sure_percent);
     const Shelf shelf = shelf_of(request.stock, job->film, out.faults);
-    nest::Result result = fill_from_shelf(*job, shelf, request.effort, request.watch, out.faults);
+    nest::Result result = fill_from_shelf(*job, shelf, spare ? spare->needed : 0, request.effort,
+                                          request.watch, out.faults);
     if (!result.layout) {
         tell_misfits(*job, result.misfits, out.faults);
         return out;
     }
     if (!result.layout->stopped && all_new(*job, *result.layout))
         out.rules_cost = weigh_the_rules(*job, *result.layout, request);
-    out.order = buy(job->film, new_lengths(*job, *result.layout));
+    out.order = buy(job->film, new_lengths(*job, *result.layout), spare ? spare->needed : 0);
+    if (spare)
+        out.order.spare =
+            with_what_is_there(*std::move(spare), *job, *result.layout, out.order, out.faults);
     set_what_is_bought(*job, *result.layout, out.order);
     verify::Verdict verdict = verify::verify(job, std::move(*result.layout));
     if (!verdict.plan) {

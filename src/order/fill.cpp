@@ -167,7 +167,8 @@ nest::Result fill(const Job& job, const nest::Effort& effort, const nest::Watch&
     return fill(job, all_copies(job), rolls, effort, watch);
 }
 
-Score judged(const Job& job, const std::vector<CostOfLength>& costs, const Layout& layout) {
+Score judged(const Job& job, const std::vector<CostOfLength>& costs, Um spare,
+             const Layout& layout) {
     Money cost;
     std::vector<Um> lengths;
     std::int64_t cuts = 0;
@@ -181,7 +182,8 @@ Score judged(const Job& job, const std::vector<CostOfLength>& costs, const Layou
     Um length = 0;
     for (const Um of_roll : lengths)
         length += of_roll;
-    const std::optional<Purchase> bought = cheapest_order(job.film, lengths, 0);
+    const std::optional<Purchase> bought =
+        cheapest_order(job.film, lengths, lengths.empty() ? 0 : spare);
     if (bought && bought->cost)
         cost = cost + *bought->cost;
     return {cost.micros(), length, static_cast<std::int64_t>(layout.rolls.size()),

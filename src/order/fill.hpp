@@ -42,7 +42,9 @@ nest::Result fill(const Job& job, const nest::Effort& effort, const nest::Watch&
 /// rolls, last roll's length, cuts).
 using Score = std::array<std::int64_t, 5>;
 
-/// `costs`: of the job's first rolls, which are from stock.
-Score judged(const Job& job, const std::vector<CostOfLength>& costs, const Layout& layout);
+/// `costs`: of the job's first rolls, which are from stock. `spare`: film to buy besides, where new
+/// film is bought at all.
+Score judged(const Job& job, const std::vector<CostOfLength>& costs, Um spare,
+             const Layout& layout);
 
 } // namespace pelt::order

@@ -36,7 +36,9 @@ struct Request {
     bool invented_stock = false;  ///< its file is a demonstration
     std::optional<int> stages = 3;
     std::optional<Um> table;
-    bool in_order = false;        ///< `--in-order`
+    bool in_order = false; ///< `--in-order`
+    std::optional<double>
+        sure_percent;             ///< `--sure`: spare film, so that so many of 100 jobs suffice
     bool weigh_the_rules = false; ///< straight: also say what the rules above cost in film
     nest::Effort effort;
     nest::Watch watch; ///< may be empty

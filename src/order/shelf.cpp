@@ -70,9 +70,10 @@ DoubleArea least_area(const Piece& piece) {
 
 class FillFromShelf {
 public:
-    FillFromShelf(Job& job, const Shelf& shelf, const nest::Effort& effort,
+    FillFromShelf(Job& job, const Shelf& shelf, Um spare, const nest::Effort& effort,
                   const nest::Watch& watch)
-        : job_(job), shelf_(shelf), effort_(effort), watch_(watch), all_(all_copies(job)) {
+        : job_(job), shelf_(shelf), spare_(spare), effort_(effort), watch_(watch),
+          all_(all_copies(job)) {
         job_.rolls.insert(job_.rolls.begin(), shelf.rolls.begin(), shelf.rolls.end());
         for (std::size_t i = 0; i < job_.rolls.size(); ++i)
             (job_.rolls[i].is_new ? new_ : stock_).push_back(i);
@@ -120,7 +121,7 @@ private:
     }
 
     std::optional<Layout> on_new_film(const Copies& copies) {
-        nest::Result result = fill_new_film(job_, copies, effort_, watch_);
+        nest::Result result = fill_new_film(job_, copies, spare_, effort_, watch_);
         if (!result.layout && !result.misfits.empty())
             misfits_ = result.misfits;
         return std::move(result.layout);
@@ -158,7 +159,7 @@ private:
     void consider(std::optional<Layout> layout) {
         if (!layout)
             return;
-        const Score score = judged(job_, shelf_.costs, *layout);
+        const Score score = judged(job_, shelf_.costs, spare_, *layout);
         if (!best_ || score < score_) {
             best_ = std::move(layout);
             score_ = score;
@@ -303,6 +304,7 @@ private:
 
     Job& job_;
     const Shelf& shelf_;
+    Um spare_;
     const nest::Effort& effort_;
     const nest::Watch& watch_;
     Copies all_;
@@ -344,9 +346,9 @@ Shelf shelf_of(const std::vector<StockRoll>& stock, const Film& film, Faults& fa
     return shelf;
 }
 
-nest::Result fill_from_shelf(Job& job, const Shelf& shelf, const nest::Effort& effort,
+nest::Result fill_from_shelf(Job& job, const Shelf& shelf, Um spare, const nest::Effort& effort,
                              const nest::Watch& watch, Faults& faults) {
-    return FillFromShelf(job, shelf, effort, watch).run(faults);
+    return FillFromShelf(job, shelf, spare, effort, watch).run(faults);
 }
 
 } // namespace pelt::order

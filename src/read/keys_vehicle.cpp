@@ -194,7 +194,10 @@ constexpr Key panel_keys[] = {
      .kind = percent,
      .low = 0,
      .high = 95,
-     .text = "How often this panel has to be done again."},
+     .unstated = "assumed by its name and the film's kind",
+     .text =
+         "How often one piece of this panel has to be cut again, for \"--sure\"; the sheet tells "
+         "what is assumed."},
     {.in = In::panel,
      .name = "tolerance",
      .kind = length,

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "report/assumptions.hpp"
 
+#include "report/spare.hpp"
 #include "report/words.hpp"
 
 #include <algorithm>
@@ -118,6 +119,8 @@ std::vector<std::string> assumptions(const Sheet& sheet, const Measures& measure
                   " on either side. " + direction_text(job.film.direction));
     out.push_back(sizes(measures));
     for (const std::string& text : converted(job, measures))
+        out.push_back(text);
+    for (const std::string& text : how_often_spoilt(sheet))
         out.push_back(text);
     out.push_back("Left is the driver's left hand, seated and facing the nose.");
     return out;

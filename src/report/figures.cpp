@@ -3,6 +3,7 @@
 
 #include "report/facts.hpp"
 #include "report/plausibility.hpp"
+#include "report/spare.hpp"
 #include "report/words.hpp"
 
 namespace pelt::report {
@@ -103,7 +104,8 @@ std::vector<std::string> about_the_order(const Sheet& sheet, const Measures& mea
     const Length needed = Length::from_um(new_length_of(sheet.plan));
     std::vector<std::string> out = from_stock(sheet, measures);
     if (needed > Length{}) {
-        std::string text = "Needed: " + measures.film(needed) + ". No spare included.";
+        std::string text = "Needed: " + measures.film(needed) + ".";
+        text += sheet.order.spare ? "" : " No spare included.";
         if (!sheet.order.lines.empty())
             text +=
                 " Left over: " + measures.film(sheet.order.length() - needed, Rounding::down) + ".";
@@ -111,6 +113,8 @@ std::vector<std::string> about_the_order(const Sheet& sheet, const Measures& mea
         for (const auto& texts : {price_lines(sheet, measures), next_best(sheet, measures)})
             out.insert(out.end(), texts.begin(), texts.end());
     }
+    const std::vector<std::string> spare = about_the_spare(sheet, measures);
+    out.insert(out.end(), spare.begin(), spare.end());
     return out;
 }
 

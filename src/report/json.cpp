@@ -5,6 +5,8 @@
 #include "report/json_text.hpp"
 #include "report/offcuts.hpp"
 
+#include <cmath>
+
 namespace pelt::report {
 namespace {
 
@@ -110,15 +112,57 @@ Json next_best(const std::optional<NextBest>& next, int digits) {
         .on_one_line();
 }
 
-Json order(const Order& order, int digits) {
+/// A probability, to ten decimals.
+std::string exact_percent(double percent) {
+    return decimal(std::llround(percent * 1e10), 10, 4);
+}
+
+Json panel_of(const Job& job, int vehicle, int panel) {
+    const Vehicle& of = job.vehicles.at(static_cast<std::size_t>(vehicle));
+    return json_text(of.panels.at(static_cast<std::size_t>(panel)).name);
+}
+
+Json redo(const Job& job, const RedoChance& chance) {
+    const Vehicle& of = job.vehicles.at(static_cast<std::size_t>(chance.vehicle));
+    return JsonObject()
+        .add("vehicle", json_text(of.name))
+        .add("panel", panel_of(job, chance.vehicle, chance.panel))
+        .add("percent", json_number(rounded_percent(chance.percent)))
+        .add("assumed", json_bool(chance.assumed))
+        .on_one_line();
+}
+
+/// How often what is there suffices, and what makes it so.
+Json spare(const Job& job, const std::optional<Spare>& spare) {
+    if (!spare)
+        return json_null;
+    std::vector<Json> chances;
+    for (const RedoChance& chance : spare->redo)
+        chances.push_back(redo(job, chance));
+    const bool one = spare->costliest_film > 0;
+    return JsonObject()
+        .add("needed_mm", json_mm(spare->needed))
+        .add("bare_percent", json_number(exact_percent(spare->bare_percent)))
+        .add("enough_percent", json_number(exact_percent(spare->enough_percent)))
+        .add("most_for",
+             one ? panel_of(job, spare->costliest_vehicle, spare->costliest_panel) : json_null)
+        .add("most_for_mm", one ? json_mm(spare->costliest_film) : json_null)
+        .add("redo", json_array(chances))
+        .on_one_line();
+}
+
+Json order(const Job& job, const Order& order) {
+    const int digits = job.film.money_digits;
     return JsonObject()
         .add("length_mm", json_mm(order.length()))
-        .add("spare_mm", json_mm(Um{0}))
-        .add("sure_percent", json_null)
+        .add("spare_mm", json_mm(order.spare ? order.spare->needed : 0))
+        .add("sure_percent",
+             order.spare ? json_number(rounded_percent(order.spare->sure_percent)) : json_null)
         .add("total", money(order.total, digits))
         .add("currency", json_text_or_null(order.currency))
         .add("lines", json_array(order_lines(order.lines, digits)))
         .add("next_best", next_best(order.next_best, digits))
+        .add("spare", spare(job, order.spare))
         .on_one_line();
 }
 
@@ -233,7 +277,7 @@ std::string to_json(const Sheet& sheet) {
         .add("straight", straight(sheet))
         .add("area_mm2", areas(sheet.plan))
         .add("waste_percent", json_number(decimal(waste_micropercent(areas_of(sheet.plan)), 6, 4)))
-        .add("order", order(sheet.order, job.film.money_digits))
+        .add("order", order(job, sheet.order))
         .add("rolls", rolls(sheet))
         .add("seams", seams(job))
         .add("offcuts", offcuts(sheet))

@@ -1,0 +1,208 @@
+// SPDX-License-Identifier: MIT
+#include "order/spare.hpp"
+
+#include "order/names.hpp"
+#include "order/redo.hpp"
+
+#include <algorithm>
+#include <cmath>
+#include <map>
+#include <optional>
+#include <set>
+#include <string>
+#include <tuple>
+#include <utility>
+
+namespace pelt::order {
+namespace {
+
+/// The shorter side that its direction allows to lie along, on the grid.
+Um crosscut_of(const Piece& piece, Um usable) {
+    std::optional<Um> fitting;
+    std::optional<Um> any;
+    for (const CutShape& shape : piece.shapes)
+        for (const Turn turn : shape.turns) {
+            const Box box = box_of(placed(shape.outline, turn, {}).outer);
+            any = std::min(any.value_or(box.along()), box.along());
+            if (box.across() <= usable)
+                fitting = std::min(fitting.value_or(box.along()), box.along());
+        }
+    return fitting.value_or(any.value_or(0));
+}
+
+using PanelKey = std::pair<int, int>; ///< vehicle, panel
+using ByPanel = std::map<PanelKey, std::vector<Remakes>>;
+
+ByPanel remakes_by_panel(const Job& job) {
+    std::map<std::tuple<int, int, Um>, std::size_t> counts;
+    for (const Piece& piece : job.pieces) {
+        const Um cost = crosscut_of(piece, job.film.usable_width());
+        for (const PieceId& id : piece.ids)
+            ++counts[{id.vehicle, id.panel, cost}];
+    }
+    ByPanel out;
+    for (const auto& [key, count] : counts) {
+        const auto& [vehicle, panel, cost] = key;
+        out[{vehicle, panel}].push_back(
+            {cost, redo_chance(job, vehicle, panel).percent / 100, count});
+    }
+    return out;
+}
+
+std::vector<Remakes> all_but(const ByPanel& by_panel, const PanelKey* without) {
+    std::vector<Remakes> out;
+    for (const auto& [key, remakes] : by_panel)
+        if (without == nullptr || key != *without)
+            out.insert(out.end(), remakes.begin(), remakes.end());
+    return out;
+}
+
+/// Of a roll from stock behind what is taken off it, without its flaws; none of a remnant that is
+/// narrower than the film, where a remake may not fit.
+Um left_on(const Roll& roll, Um taken, Um width) {
+    if (roll.width < width || !roll.available)
+        return 0;
+    Um left = *roll.available - taken;
+    for (const Flaw& flaw : roll.flaws)
+        left -= std::max<Um>(0, std::min(flaw.to, *roll.available) - std::max(flaw.from, taken));
+    return std::max<Um>(0, left);
+}
+
+/// Of the batches that the layout uses, on the whole shelf.
+Um stock_left(const Job& job, const Layout& layout) {
+    std::map<std::size_t, Um> taken;
+    std::set<std::string> batches;
+    for (const UsedRoll& used : layout.rolls) {
+        taken[used.roll] = used.length;
+        batches.insert(job.rolls[used.roll].batch);
+    }
+    batches.erase(""); // a roll of no known batch is one of its own
+    Um left = 0;
+    for (std::size_t i = 0; i < job.rolls.size(); ++i)
+        if (!job.rolls[i].is_new && (taken.count(i) > 0 || batches.count(job.rolls[i].batch) > 0))
+            left += left_on(job.rolls[i], taken[i], job.film.width);
+    return left;
+}
+
+/// What is there beyond what the layout takes.
+Um film_left(const Job& job, const Layout& layout, const Order& order) {
+    if (order.lines.empty())
+        return stock_left(job, layout);
+    Um left = order.length().floor_um();
+    for (const UsedRoll& used : layout.rolls)
+        left -= job.rolls[used.roll].is_new ? used.length : 0;
+    return left;
+}
+
+} // namespace
+
+SpoiltFilm::SpoiltFilm(const std::vector<Remakes>& remakes, Um step) : step_(step) {
+    start(remakes);
+    for (Kind& kind : kinds_)
+        kind.before.front() = sum_;
+}
+
+void SpoiltFilm::start(const std::vector<Remakes>& remakes) {
+    sum_ = 1;
+    for (const Remakes& some : remakes) {
+        if (some.count == 0 || some.chance <= 0)
+            continue;
+        const auto cost =
+            static_cast<std::size_t>(std::max<Um>(1, (some.cost + step_ - 1) / step_));
+        for (std::size_t i = 0; i < some.count; ++i) {
+            int exponent = 0;
+            sum_ = std::frexp(sum_ * (1 - some.chance), &exponent);
+            exponent_ += exponent;
+        }
+        kinds_.push_back({cost, some.chance, static_cast<double>(some.count * cost), 0,
+                          std::vector<double>(cost, 0.0)});
+    }
+}
+
+double SpoiltFilm::probability() const {
+    return std::ldexp(sum_, exponent_);
+}
+
+void SpoiltFilm::go_on() {
+    ++at_;
+    double g = 0;
+    for (Kind& kind : kinds_) {
+        kind.u = kind.chance * kind.before[at_ % kind.cost];
+        g += kind.weight * kind.u;
+    }
+    g /= static_cast<double>(at_);
+    for (Kind& kind : kinds_)
+        kind.before[at_ % kind.cost] = g + kind.u;
+    sum_ += g;
+    keep_within_range();
+}
+
+void SpoiltFilm::keep_within_range() {
+    constexpr double large = 0x1p500;
+    constexpr int down = 500;
+    if (sum_ > large)
+        scale(down);
+}
+
+void SpoiltFilm::scale(int by) {
+    sum_ = std::ldexp(sum_, -by);
+    exponent_ += by;
+    for (Kind& kind : kinds_)
+        for (double& value : kind.before)
+            value = std::ldexp(value, -by);
+}
+
+double enough_with(const std::vector<Remakes>& remakes, Um step, Um film) {
+    SpoiltFilm spoilt(remakes, step);
+    while (spoilt.film() + step <= film)
+        spoilt.go_on();
+    return spoilt.probability();
+}
+
+Um film_for(const std::vector<Remakes>& remakes, Um step, double probability) {
+    // A little under what is asked: the last digits of a sum of doubles must not cost a crosscut.
+    const double enough = probability - 1e-12;
+    SpoiltFilm spoilt(remakes, step);
+    while (spoilt.probability() < enough)
+        spoilt.go_on();
+    return spoilt.film();
+}
+
+std::vector<Remakes> remakes_of(const Job& job) {
+    return all_but(remakes_by_panel(job), nullptr);
+}
+
+Spare spare_for(const Job& job, double sure_percent) {
+    Spare spare;
+    spare.sure_percent = sure_percent;
+    spare.redo = redo_chances(job);
+    const Um step = job.film.allowances.ruler;
+    const double sure = sure_percent / 100;
+    const ByPanel by_panel = remakes_by_panel(job);
+    spare.needed = film_for(all_but(by_panel, nullptr), step, sure);
+    for (const auto& [key, remakes] : by_panel) {
+        const Um saved = spare.needed - film_for(all_but(by_panel, &key), step, sure);
+        if (saved > spare.costliest_film)
+            std::tie(spare.costliest_vehicle, spare.costliest_panel, spare.costliest_film) =
+                std::tuple(key.first, key.second, saved);
+    }
+    return spare;
+}
+
+Spare with_what_is_there(Spare spare, const Job& job, const Layout& layout, const Order& order,
+                         Faults& faults) {
+    const Um left = std::max<Um>(0, film_left(job, layout, order));
+    const Um step = job.film.allowances.ruler;
+    const std::vector<Remakes> remakes = remakes_of(job);
+    spare.bare_percent = 100 * enough_with(remakes, step, 0);
+    spare.enough_percent = 100 * enough_with(remakes, step, left);
+    if (left < spare.needed)
+        faults.push_back({Severity::warning,
+                          {},
+                          "",
+                          "what is left of the stock is less spare than was asked for",
+                          in_metres(spare.needed - left) + " more of the same batch would do"});
+    return spare;
+}
+
+} // namespace pelt::order

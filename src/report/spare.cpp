@@ -1,0 +1,82 @@
+// SPDX-License-Identifier: MIT
+#include "report/spare.hpp"
+
+#include "report/words.hpp"
+
+#include <cmath>
+#include <cstdint>
+#include <map>
+
+namespace pelt::report {
+namespace {
+
+/// "3 %: hood, roof; 15 %: front bumper"
+std::string by_chance(const Job& job, const std::vector<RedoChance>& chances, bool assumed) {
+    std::map<double, std::vector<std::string>> panels;
+    for (const RedoChance& chance : chances)
+        if (chance.assumed == assumed)
+            panels[chance.percent].push_back(panel_label(job, chance.vehicle, chance.panel));
+    std::string text;
+    for (const auto& [percentage, names] : panels)
+        text += (text.empty() ? "" : "; ") + percent(percentage) + ": " + listed(names);
+    return text;
+}
+
+/// What there is beyond the length needed, in words.
+std::string what_is_there(const Sheet& sheet, const Measures& measures) {
+    return sheet.order.lines.empty() ? "with what is left of its batch"
+                                     : "the order of " + measures.film(sheet.order.length());
+}
+
+} // namespace
+
+std::string of_jobs(double percent) {
+    constexpr double rounding = 1e-9;
+    std::int64_t jobs = 100;
+    // Near either end hundreds are too coarse: 99 of 100 would stand for 99.9 of them.
+    while (jobs < 10'000 && (percent >= 100 - 100.0 / static_cast<double>(jobs) + rounding ||
+                             percent < 100.0 / static_cast<double>(jobs) - rounding))
+        jobs *= 10;
+    const double share = percent / 100 * static_cast<double>(jobs);
+    const auto enough = static_cast<std::int64_t>(std::floor(share + rounding));
+    if (enough == 0)
+        return "fewer than 1 of " + std::to_string(jobs) + " jobs";
+    return std::to_string(enough) + " of " + std::to_string(jobs) + " jobs";
+}
+
+std::vector<std::string> about_the_spare(const Sheet& sheet, const Measures& measures) {
+    if (!sheet.order.spare)
+        return {};
+    const Spare& spare = *sheet.order.spare;
+    const Job& job = sheet.plan.job();
+    std::vector<std::string> out{
+        "Spare for pieces that are spoilt and cut again: at least " + measures.film(spare.needed) +
+        ", to be enough in " + of_jobs(spare.sure_percent) + ". Without any spare the film is " +
+        "enough in " + of_jobs(spare.bare_percent) + ", " + what_is_there(sheet, measures) +
+        (sheet.order.lines.empty() ? " it is" : " is") + " enough in " +
+        of_jobs(spare.enough_percent) + "."};
+    if (spare.costliest_film > 0)
+        out.push_back("Most of the spare is for the " +
+                      panel_label(job, spare.costliest_vehicle, spare.costliest_panel) +
+                      ": could it not be spoilt, " + measures.film(spare.costliest_film) +
+                      " less would do.");
+    return out;
+}
+
+std::vector<std::string> how_often_spoilt(const Sheet& sheet) {
+    if (!sheet.order.spare)
+        return {};
+    const Job& job = sheet.plan.job();
+    const std::string given = by_chance(job, sheet.order.spare->redo, false);
+    const std::string assumed = by_chance(job, sheet.order.spare->redo, true);
+    std::vector<std::string> out;
+    if (!given.empty())
+        out.push_back("Spoilt and cut again, by the vehicle file: " + given + ".");
+    if (!assumed.empty())
+        out.push_back("Spoilt and cut again, assumed (common practice, for skilled hands; 'redo' "
+                      "in the vehicle file says otherwise): " +
+                      assumed + ".");
+    return out;
+}
+
+} // namespace pelt::report
