@@ -105,9 +105,10 @@ int run_cut(const Context& context) {
                               .unit = unit_of(context.arguments),
                               .stopped_by = found.stopped_by,
                               .rules_cost = found.outcome.rules_cost};
-    return write_results(
+    const int written = write_results(
         targets, [&](const Target& target) { return rendered(target, sheet, context); },
         context.messages);
+    return written == status::done ? files.status() : written;
 }
 
 } // namespace pelt::cli

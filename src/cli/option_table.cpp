@@ -103,8 +103,30 @@ std::vector<OptionRow> job_options() {
          .text = "Whether a panel that fits the roll in no way may be made of two pieces with a "
                  "lap. \"never\" stops the job instead."},
         later(Opt::split, "split", Kind::choice, "warn|auto", Group::job),
-        later(Opt::done, "done", Kind::names, "A,B", Group::job),
-        later(Opt::spoiled, "spoiled", Kind::names, "A,B", Group::job),
+        {.id = Opt::done,
+         .name = "done",
+         .kind = Kind::names,
+         .value = "A,B",
+         .commands = {Command::cut},
+         .group = Group::job,
+         .line = "panels that are on the vehicle already",
+         .text = "In the middle of a job: panels that are on the vehicle already, named as for "
+                 "--only. Only the others are laid out, on what is left of the film: give that "
+                 "with --on-hand or --stock. Where it is too short the sheet says which pieces "
+                 "find no place and how much more of the same batch is needed, and the exit "
+                 "status is 1.",
+         .repeats = true},
+        {.id = Opt::spoiled,
+         .name = "spoiled",
+         .kind = Kind::names,
+         .value = "A,B",
+         .commands = {Command::cut},
+         .group = Group::job,
+         .line = "panels that were spoilt and are cut again",
+         .text =
+             "In the middle of a job: panels that were spoilt and are cut again, whether --done "
+             "names them or not. Without --done everything else is taken as done.",
+         .repeats = true},
     };
 }
 

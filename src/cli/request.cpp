@@ -91,7 +91,8 @@ order::Request wishes_of(const Arguments& arguments) {
     request.by =
         arguments.value_or_initial(Opt::by) == "contour" ? CutBy::contour : CutBy::straight;
     request.selection = {arguments.names(Opt::only), arguments.names(Opt::without),
-                         arguments.names(Opt::with)};
+                         arguments.names(Opt::with), arguments.names(Opt::done),
+                         arguments.names(Opt::spoiled)};
     request.leave = arguments.names(Opt::leave);
     request.split = arguments.value_or_initial(Opt::seams) == "auto";
     request.times = static_cast<int>(number(arguments, Opt::times));

@@ -28,7 +28,8 @@ int status_of(Severity severity) {
 const std::vector<StatusRow>& statuses() {
     static const std::vector<StatusRow> table{
         {status::done, "done"},
-        {status::cannot_be_met, "the job cannot be met, for instance a piece fits no roll"},
+        {status::cannot_be_met,
+         "the job cannot be met: a piece fits no roll, or what is left is too short"},
         {status::wrong_command_line, "the command line is wrong"},
         {status::wrong_file, "an input file is wrong"},
         {status::no_access, "a file could not be opened, read or written"},

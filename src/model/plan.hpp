@@ -23,6 +23,13 @@ struct LeftOut {
     friend auto operator<=>(const LeftOut&, const LeftOut&) = default;
 };
 
+/// Work that is half done. What is new film is then taken to be of the batch of what is there.
+struct HalfDone {
+    std::vector<LeftOut> done;      ///< on the vehicle already; left out
+    std::vector<LeftOut> cut_again; ///< spoilt before
+    bool any() const { return !done.empty() || !cut_again.empty(); }
+};
+
 /// Everything a layout is about. Plain data; says nothing of whether the layout is right.
 struct Job {
     std::vector<Vehicle> vehicles;
@@ -34,6 +41,7 @@ struct Job {
     std::vector<Seam> seams;
     std::vector<Roll> rolls;
     std::vector<LeftOut> left_out;
+    HalfDone half_done;
     std::vector<std::string> left_on; ///< hardware that stays on (`--leave`, what waits for it too)
     bool free_turns = false;          ///< `--turns any`
     std::optional<int> stages = 3; ///< straight: how often film is turned on the table; none: any

@@ -160,11 +160,15 @@ Order buy(const Film& film, const std::vector<Um>& lengths, Um spare) {
     return order;
 }
 
-void set_what_is_bought(Job& job, const Layout& layout, const Order& order) {
+void set_what_is_bought(Job& job, const Layout& layout, Order& order) {
     std::size_t line = 0;
-    for (const UsedRoll& used : layout.rolls)
-        if (job.rolls[used.roll].is_new)
-            job.rolls[used.roll].available = order.lines[line++].length().floor_um();
+    for (const UsedRoll& used : layout.rolls) {
+        Roll& roll = job.rolls[used.roll];
+        if (!roll.is_new)
+            continue;
+        roll.available = order.lines[line].length().floor_um();
+        order.lines[line++].batch = roll.batch;
+    }
 }
 
 namespace {

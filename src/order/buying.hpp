@@ -16,8 +16,8 @@ std::vector<Um> new_lengths(const Job& job, const Layout& layout);
 /// ProgramError where they cannot be bought.
 Order buy(const Film& film, const std::vector<Um>& lengths, Um spare);
 
-/// The new rolls are then as long as what is bought of each.
-void set_what_is_bought(Job& job, const Layout& layout, const Order& order);
+/// The new rolls are then as long as what is bought of each, which is of the rolls' batch.
+void set_what_is_bought(Job& job, const Layout& layout, Order& order);
 
 /// Places these copies on new film so that it is bought as cheaply as can be: first with as little
 /// film as can be, then on every cheaper set of lengths that might hold the pieces, the cheapest

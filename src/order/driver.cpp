@@ -205,6 +205,7 @@ Job job_from(Request& request, Faults& faults) {
     job.in_order = request.in_order;
     job.vehicles = std::move(request.vehicles);
     job.left_out = left_out_by(request.selection, job.vehicles, faults);
+    job.half_done = half_done_by(request.selection, job.vehicles);
     job.left_on = left_on_by(request.leave, job.vehicles, faults);
     return job;
 }

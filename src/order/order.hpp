@@ -17,9 +17,11 @@ namespace pelt::order {
 
 /// Which panels to cut, in the words of the command line: a panel's name, `name/side`, or a group.
 struct Selection {
-    std::vector<std::string> only;    ///< empty: all but the extras
-    std::vector<std::string> without; ///< taken away from those
-    std::vector<std::string> with;    ///< extras to add, by their name
+    std::vector<std::string> only;         ///< empty: all but the extras
+    std::vector<std::string> without;      ///< taken away from those
+    std::vector<std::string> with;         ///< extras to add, by their name
+    std::vector<std::string> done = {};    ///< on the vehicle already
+    std::vector<std::string> spoiled = {}; ///< to be cut again; without `done` all else is done
 };
 
 /// One run of `pelt cut`.
@@ -44,7 +46,8 @@ struct Request {
     nest::Watch watch; ///< may be empty
 };
 
-/// What came of it. Without a plan `faults` says why; with one they are warnings and notes.
+/// What came of it. Without a plan `faults` says why; with one they are warnings and notes, and
+/// where what is left for work half done is too short, a fault of severity job.
 struct Outcome {
     std::optional<Plan> plan;
     Order order;

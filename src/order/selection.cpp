@@ -91,24 +91,63 @@ bool wanted(const Candidate& c, const Selection& selection) {
     return extra_asked && in_choice && !any_word(selection.without, selects);
 }
 
+/// A group does not bring in an extra that is not asked for.
+bool is_spoiled(const Candidate& c, const Selection& selection) {
+    const bool extra_asked =
+        c.panel->extra.empty() ||
+        any_word(selection.with, [&](const std::string& word) { return word == c.panel->extra; });
+    return any_word(selection.spoiled, [&](const std::string& word) {
+        return c.named_by(word) || (extra_asked && c.selected_by(word));
+    });
+}
+
+/// Where nothing is named as done, all but what was spoilt is.
+bool is_done(const Candidate& c, const Selection& selection) {
+    if (selection.done.empty())
+        return !selection.spoiled.empty() && !is_spoiled(c, selection);
+    return !is_spoiled(c, selection) &&
+           any_word(selection.done, [&](const std::string& word) { return c.selected_by(word); });
+}
+
+bool is_to_be_cut(const Candidate& c, const Selection& selection) {
+    return is_spoiled(c, selection) || (wanted(c, selection) && !is_done(c, selection));
+}
+
 } // namespace
+
+HalfDone half_done_by(const Selection& selection, const std::vector<Vehicle>& vehicles) {
+    HalfDone out;
+    for (const Candidate& c : candidates_in(vehicles)) {
+        if (is_spoiled(c, selection))
+            out.cut_again.push_back(c.place);
+        else if (wanted(c, selection) && is_done(c, selection))
+            out.done.push_back(c.place);
+    }
+    std::sort(out.done.begin(), out.done.end());
+    std::sort(out.cut_again.begin(), out.cut_again.end());
+    return out;
+}
 
 std::vector<LeftOut> left_out_by(const Selection& selection, const std::vector<Vehicle>& vehicles,
                                  Faults& faults) {
     const std::vector<Candidate> candidates = candidates_in(vehicles);
     must_select("--only", selection.only, candidates, faults);
     must_select("--without", selection.without, candidates, faults);
+    must_select("--done", selection.done, candidates, faults);
+    must_select("--spoiled", selection.spoiled, candidates, faults);
     must_be_extras(selection.with, candidates, faults);
     std::vector<LeftOut> out;
     for (const Candidate& c : candidates)
-        if (!wanted(c, selection))
+        if (!is_to_be_cut(c, selection))
             out.push_back(c.place);
     if (out.size() == candidates.size() && !stops(faults))
         faults.push_back({Severity::usage,
                           {},
                           "",
                           "nothing is left to cut",
-                          "--only, --without and --with leave out every panel"});
+                          selection.done.empty()
+                              ? "--only, --without and --with leave out every panel"
+                              : "with --done every panel is done or left out"});
     std::sort(out.begin(), out.end());
     return out;
 }

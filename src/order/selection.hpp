@@ -14,6 +14,10 @@ namespace pelt::order {
 std::vector<LeftOut> left_out_by(const Selection& selection, const std::vector<Vehicle>& vehicles,
                                  Faults& faults);
 
+/// Which sides are done already and which are cut again (both sorted), of all that the selection
+/// would cut otherwise.
+HalfDone half_done_by(const Selection& selection, const std::vector<Vehicle>& vehicles);
+
 /// The parts named by `--leave`, each checked against the vehicles' hardware (severity usage), and
 /// what can only come off after them.
 std::vector<std::string> left_on_by(const std::vector<std::string>& leave,

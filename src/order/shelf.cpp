@@ -1,72 +1,16 @@
 // SPDX-License-Identifier: MIT
 #include "order/shelf.hpp"
 
+#include "order/batches.hpp"
 #include "order/buying.hpp"
 #include "order/names.hpp"
 
 #include <algorithm>
 #include <iterator>
-#include <map>
 #include <set>
 
 namespace pelt::order {
 namespace {
-
-using Rolls = std::vector<std::size_t>;
-
-/// Rolls of one batch; the cost of a kilometre ranks them.
-struct Batch {
-    std::string name; ///< empty: not known, a single roll
-    Rolls rolls;
-};
-
-std::vector<Batch> batches_of(const Shelf& shelf) {
-    std::vector<Batch> out;
-    for (std::size_t i = 0; i < shelf.rolls.size(); ++i) {
-        const std::string& name = shelf.rolls[i].batch;
-        const auto same = std::find_if(out.begin(), out.end(), [&](const Batch& batch) {
-            return !name.empty() && batch.name == name;
-        });
-        if (same == out.end())
-            out.push_back({name, {i}});
-        else
-            same->rolls.push_back(i);
-    }
-    return out;
-}
-
-/// All of the rolls, then ever fewer: the dearest are left out first.
-std::vector<Rolls> ever_cheaper(const Shelf& shelf, Rolls rolls) {
-    constexpr Um kilometre = 1'000'000'000;
-    const auto cost = [&](std::size_t roll) { return shelf.costs[roll].of(kilometre); };
-    constexpr std::size_t most_tries = 4;
-    std::vector<Rolls> out;
-    while (!rolls.empty() && out.size() < most_tries) {
-        out.push_back(rolls);
-        Money dearest;
-        for (const std::size_t roll : rolls)
-            dearest = std::max(dearest, cost(roll));
-        if (dearest == Money{})
-            break;
-        std::erase_if(rolls, [&](std::size_t roll) { return cost(roll) == dearest; });
-    }
-    return out;
-}
-
-DoubleArea area_of(const Roll& roll) {
-    return DoubleArea{2} * roll.available.value_or(0) * (roll.width - 2 * roll.trim);
-}
-
-DoubleArea least_area(const Piece& piece) {
-    DoubleArea least = 0;
-    for (const CutShape& shape : piece.shapes) {
-        DoubleArea area = doubled_area(shape.outline.outer);
-        for (const Ring& hole : shape.outline.holes)
-            area += doubled_area(hole);
-        least = least == 0 ? area : std::min(least, area);
-    }
-    return least;
-}
 
 class FillFromShelf {
 public:
@@ -88,10 +32,10 @@ public:
         for (const Batch& batch : batches)
             for (const Rolls& rolls : ever_cheaper(shelf_, batch.rolls))
                 try_batch(rolls);
-        if (!best_ || score_[0] > 0 || score_[1] > 0)
-            try_new_film();
-        if (best_ && takes_new_film(*best_))
-            tell_what_forces_new_film(batches, faults);
+        if (job_.half_done.any() && !batches.empty())
+            go_on(batches, faults);
+        else
+            take_new_film_if_cheaper(batches, faults);
         if (best_)
             return {std::move(best_), {}};
         return {std::nullopt, misfits_};
@@ -241,6 +185,68 @@ private:
         }
     }
 
+    void take_new_film_if_cheaper(const std::vector<Batch>& batches, Faults& faults) {
+        if (!best_ || score_[0] > 0 || score_[1] > 0)
+            try_new_film();
+        if (best_ && takes_new_film(*best_))
+            tell_what_forces_new_film(batches, faults);
+    }
+
+    /// Work that is half done goes on in the batch that it was begun in: what the shelf does not
+    /// hold of it is cut from more of the same batch, as little as can be.
+    void go_on(const std::vector<Batch>& batches, Faults& faults) {
+        if (!best_)
+            if (const std::optional<Batch> begun = filled_up(batches))
+                name_the_batch(*begun);
+        if (!best_ || !takes_new_film(*best_))
+            return;
+        const auto [pieces, more] = on_new_rolls(*best_);
+        const std::string batch = job_.rolls[new_.front()].batch;
+        faults.push_back({Severity::job,
+                          {},
+                          "",
+                          "what is left is too short: " + shortened(pieces) +
+                              (pieces.size() == 1 ? " finds" : " find") + " no place on it",
+                          in_metres(more) + " more " +
+                              (batch.empty() ? "would do, of any batch"
+                                             : "of the same batch (" + batch + ") would do")});
+    }
+
+    /// The batch that takes least more film, of those that hold most; its layout is then the best.
+    std::optional<Batch> filled_up(std::vector<Batch> batches) {
+        constexpr std::size_t most_tries = 4;
+        std::stable_sort(batches.begin(), batches.end(),
+                         [&](const Batch& a, const Batch& b) { return film_of(a) > film_of(b); });
+        batches.resize(std::min(batches.size(), most_tries));
+        std::optional<Batch> begun;
+        for (const Batch& batch : batches) {
+            Rolls rolls = batch.rolls;
+            rolls.insert(rolls.end(), new_.begin(), new_.end());
+            std::optional<Layout> layout = filled(all_, rolls);
+            const Score before = score_;
+            if (layout)
+                consider(tightened(*std::move(layout)));
+            if (best_ && (!begun || score_ < before))
+                begun = batch;
+        }
+        return begun;
+    }
+
+    void name_the_batch(const Batch& batch) {
+        const std::string name =
+            batch.name.empty() ? "that of " + job_.rolls[batch.rolls.front()].name : batch.name;
+        for (const Rolls& rolls : {batch.rolls, new_})
+            for (const std::size_t roll : rolls)
+                job_.rolls[roll].batch = name;
+    }
+
+    DoubleArea film_of(const Batch& batch) const {
+        DoubleArea film = 0;
+        for (const std::size_t roll : batch.rolls)
+            film += area_of(job_.rolls[roll]);
+        return film;
+    }
+
     bool takes_new_film(const Layout& layout) const {
         return std::any_of(layout.rolls.begin(), layout.rolls.end(),
                            [&](const UsedRoll& used) { return job_.rolls[used.roll].is_new; });
@@ -250,15 +256,10 @@ private:
     void tell_what_forces_new_film(const std::vector<Batch>& batches, Faults& faults) {
         if (batches.empty() || !any(bound_))
             return;
-        const auto held = [&](const Batch& batch) {
-            DoubleArea film = 0;
-            for (const std::size_t roll : batch.rolls)
-                film += area_of(job_.rolls[roll]);
-            return film;
-        };
         const Batch& most =
-            *std::max_element(batches.begin(), batches.end(),
-                              [&](const Batch& a, const Batch& b) { return held(a) < held(b); });
+            *std::max_element(batches.begin(), batches.end(), [&](const Batch& a, const Batch& b) {
+                return film_of(a) < film_of(b);
+            });
         Rolls rolls = most.rolls;
         rolls.insert(rolls.end(), new_.begin(), new_.end());
         nest::Effort quick = effort_;
@@ -268,17 +269,34 @@ private:
             faults.push_back(what_forces_new_film(most, *result.layout));
     }
 
-    Fault what_forces_new_film(const Batch& batch, const Layout& layout) const {
+    struct OnNewRolls {
         std::set<std::string> pieces;
-        Um more = 0;
-        constexpr std::size_t most_named = 6;
+        Um length = 0;
+    };
+    OnNewRolls on_new_rolls(const Layout& layout) const {
+        OnNewRolls out;
         for (const UsedRoll& used : layout.rolls) {
             if (!job_.rolls[used.roll].is_new)
                 continue;
-            more += used.length;
+            out.length += used.length;
             for (const Placement& placement : used.placements)
-                pieces.insert(name_of(job_, job_.pieces[placement.piece].ids[placement.copy]));
+                out.pieces.insert(name_of(job_, job_.pieces[placement.piece].ids[placement.copy]));
         }
+        return out;
+    }
+
+    /// The first few names, and how many more.
+    static std::string shortened(std::set<std::string> names) {
+        constexpr std::size_t most_named = 6;
+        const std::size_t count = names.size();
+        while (names.size() > most_named)
+            names.erase(std::prev(names.end()));
+        return listed(names) +
+               (count > most_named ? " and " + std::to_string(count - most_named) + " more" : "");
+    }
+
+    Fault what_forces_new_film(const Batch& batch, const Layout& layout) const {
+        const auto [pieces, more] = on_new_rolls(layout);
         const std::string which = batch.rolls.size() == 1 ? job_.rolls[batch.rolls.front()].name
                                                           : "the stock of batch " + batch.name;
         if (pieces.empty())
@@ -287,18 +305,14 @@ private:
                     "",
                     which + " would hold what must be of one batch; new film is cheaper",
                     ""};
-        const std::size_t count = pieces.size();
-        while (pieces.size() > most_named)
-            pieces.erase(std::prev(pieces.end()));
-        const std::string others =
-            count > most_named ? " and " + std::to_string(count - most_named) + " more" : "";
         const std::string wanted =
             batch.name.empty() ? "film of its batch" : "film of batch " + batch.name;
         return {Severity::warning,
                 {},
                 "",
-                which + " does not hold all that must be of one batch: " + listed(pieces) + others +
-                    (count == 1 ? " forces" : " force") + " a new roll, and with it the whole job",
+                which + " does not hold all that must be of one batch: " + shortened(pieces) +
+                    (pieces.size() == 1 ? " forces" : " force") +
+                    " a new roll, and with it the whole job",
                 "with about " + in_metres(more) + " more of " + wanted + " it would suffice"};
     }
 

@@ -25,8 +25,9 @@ struct Shelf {
 Shelf shelf_of(const std::vector<StockRoll>& stock, const Film& film, Faults& faults);
 
 /// Fills stock and new rolls in the best way. The job's rolls are then the shelf's and, behind
-/// them, those that it had. `spare` is bought with new film. Warns when stock of one batch does not
-/// hold the whole job.
+/// them, those that it had. `spare` is bought with new film. Work that is half done goes on in
+/// one batch: what is missing is then new film of that batch, and a fault of severity job. Warns
+/// when stock of one batch does not hold the whole job.
 nest::Result fill_from_shelf(Job& job, const Shelf& shelf, Um spare, const nest::Effort& effort,
                              const nest::Watch& watch, Faults& faults);
 

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "report/assumptions.hpp"
 
+#include "report/half_done.hpp"
 #include "report/spare.hpp"
 #include "report/words.hpp"
 
@@ -48,11 +49,18 @@ std::string name_of_left_out(const Job& job, const LeftOut& left) {
                  : panel_label(job, left.vehicle, left.panel, left.side);
 }
 
+bool is_done(const Job& job, const LeftOut& left) {
+    return std::find(job.half_done.done.begin(), job.half_done.done.end(), left) !=
+           job.half_done.done.end();
+}
+
 /// Extras are named by the word that includes them, everything else by itself.
 std::vector<std::string> not_included(const Job& job) {
     std::vector<std::string> panels;
     std::vector<std::string> extras;
     for (const LeftOut& left : job.left_out) {
+        if (is_done(job, left))
+            continue;
         const std::string& extra = job.vehicles.at(static_cast<std::size_t>(left.vehicle))
                                        .panels.at(static_cast<std::size_t>(left.panel))
                                        .extra;
@@ -112,7 +120,7 @@ std::vector<std::string> seams_by_the_file(const Job& job) {
 std::vector<std::string> assumptions(const Sheet& sheet, const Measures& measures) {
     const Job& job = sheet.plan.job();
     std::vector<std::string> out = parts(job);
-    for (const auto& some : {not_included(job), seams_by_the_file(job)})
+    for (const auto& some : {what_is_done(job), not_included(job), seams_by_the_file(job)})
         out.insert(out.end(), some.begin(), some.end());
     out.push_back(gripping(job.film, job.by, measures));
     out.push_back("Roll edge not used: " + measures.size_with_unit(job.film.trim) +

@@ -2,6 +2,7 @@
 #include "report/figures.hpp"
 
 #include "report/facts.hpp"
+#include "report/half_done.hpp"
 #include "report/plausibility.hpp"
 #include "report/spare.hpp"
 #include "report/words.hpp"
@@ -91,7 +92,8 @@ std::vector<std::string> what_to_order(const Sheet& sheet, const Measures& measu
     const std::string width = " × " + measures.size_with_unit(film.width);
     std::vector<std::string> out;
     for (const OrderLine& line : sheet.order.lines)
-        out.push_back(measures.film(line.length()) + width + ", one length, one batch");
+        out.push_back(measures.film(line.length()) + width + ", one length, " +
+                      (line.batch.empty() ? "one batch" : "batch: " + line.batch));
     if (out.size() > 1)
         out.push_back("all " + std::to_string(out.size()) + " lengths of one batch");
     if (out.empty())
@@ -102,7 +104,9 @@ std::vector<std::string> what_to_order(const Sheet& sheet, const Measures& measu
 
 std::vector<std::string> about_the_order(const Sheet& sheet, const Measures& measures) {
     const Length needed = Length::from_um(new_length_of(sheet.plan));
-    std::vector<std::string> out = from_stock(sheet, measures);
+    std::vector<std::string> out = whether_it_is_enough(sheet, measures);
+    for (const std::string& text : from_stock(sheet, measures))
+        out.push_back(text);
     if (needed > Length{}) {
         std::string text = "Needed: " + measures.film(needed) + ".";
         text += sheet.order.spare ? "" : " No spare included.";

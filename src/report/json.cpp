@@ -2,6 +2,7 @@
 #include "report/decimal.hpp"
 #include "report/facts.hpp"
 #include "report/findings.hpp"
+#include "report/half_done.hpp"
 #include "report/json_text.hpp"
 #include "report/offcuts.hpp"
 
@@ -278,6 +279,7 @@ std::string to_json(const Sheet& sheet) {
         .add("area_mm2", areas(sheet.plan))
         .add("waste_percent", json_number(decimal(waste_micropercent(areas_of(sheet.plan)), 6, 4)))
         .add("order", order(job, sheet.order))
+        .add("half_done", half_done(sheet))
         .add("rolls", rolls(sheet))
         .add("seams", seams(job))
         .add("offcuts", offcuts(sheet))

@@ -7,9 +7,10 @@
 namespace pelt::verify {
 namespace {
 
-/// All new film is one batch; a roll from stock whose batch is not known is one of its own.
+/// All new film is one batch, unless a batch is asked for; a roll from stock whose batch is not
+/// known is one of its own.
 std::string batch_of(const Roll& roll) {
-    if (roll.is_new)
+    if (roll.is_new && roll.batch.empty())
         return "new film";
     return roll.batch.empty() ? "unknown: " + roll.name : "batch " + roll.batch;
 }

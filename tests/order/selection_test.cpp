@@ -65,6 +65,49 @@ TEST_CASE("selection: one side, a group, an extra") {
     CHECK(faults.empty());
 }
 
+TEST_CASE("selection: what is done is left out, what was spoilt is cut again") {
+    Faults faults;
+    order::Selection chosen;
+    chosen.done = {"front door", "roof"};
+    chosen.spoiled = {"front door/left"};
+    CHECK(cut_of(chosen, faults) == Words{"front door/left"});
+    const HalfDone half = order::half_done_by(chosen, a_small_car());
+    CHECK(half.done == std::vector<LeftOut>{{0, 0, Side::centre}, {0, 1, Side::right}});
+    CHECK(half.cut_again == std::vector<LeftOut>{{0, 1, Side::left}});
+    chosen.done = {"roof"};
+    CHECK(cut_of(chosen, faults) == Words{"front door/left", "front door/right"});
+    CHECK(faults.empty());
+}
+
+TEST_CASE("selection: where only what was spoilt is named all else is done, extras never begun") {
+    Faults faults;
+    order::Selection chosen;
+    chosen.spoiled = {"sides"};
+    CHECK(cut_of(chosen, faults) == Words{"front door/left", "front door/right"});
+    CHECK(order::half_done_by(chosen, a_small_car()).done ==
+          std::vector<LeftOut>{{0, 0, Side::centre}});
+    chosen.spoiled = {"jamb/left"};
+    CHECK(cut_of(chosen, faults) == Words{"jamb/left"});
+    CHECK(faults.empty());
+}
+
+TEST_CASE("selection: done and spoiled must name panels, and something must be left to cut") {
+    Faults faults;
+    order::Selection chosen;
+    chosen.done = {"rof"};
+    chosen.spoiled = {"front door/centre"};
+    cut_of(chosen, faults);
+    REQUIRE(faults.size() == 2);
+    CHECK(faults[0].what == "--done 'rof' names no panel and no group");
+    CHECK(faults[1].what == "--spoiled 'front door/centre' names no panel and no group");
+    faults.clear();
+    chosen.done = {"roof", "front door"};
+    chosen.spoiled = {};
+    cut_of(chosen, faults);
+    REQUIRE(faults.size() == 1);
+    CHECK(faults[0].what == "nothing is left to cut");
+}
+
 TEST_CASE("selection: a word that selects nothing is a fault that lists what there is") {
     Faults faults;
     cut_of({{"rooof"}, {}, {}}, faults);

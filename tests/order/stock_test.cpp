@@ -36,6 +36,12 @@ std::vector<std::string> rolls_used(const order::Outcome& outcome) {
 
 using Names = std::vector<std::string>;
 
+bool takes_new_film(const order::Outcome& outcome) {
+    return std::any_of(
+        outcome.plan->layout().rolls.begin(), outcome.plan->layout().rolls.end(),
+        [&](const UsedRoll& used) { return outcome.plan->job().rolls[used.roll].is_new; });
+}
+
 TEST_CASE("stock that holds the job is taken and nothing is bought") {
     const auto outcome =
         order::run(request(two_panels, "  - {name: A, film: F, width: 1012, length: 2000}\n"));
@@ -113,6 +119,58 @@ TEST_CASE("the shortest roll that holds everything is taken") {
           Names{"stock B"});
 }
 
+order::Request half_done(const std::string& rolls) {
+    order::Request made = request(two_panels, rolls);
+    made.selection.done = {"roof"};
+    made.selection.spoiled = {"roof", "hood"};
+    return made;
+}
+
+std::size_t job_faults(const Faults& faults) {
+    return static_cast<std::size_t>(std::count_if(
+        faults.begin(), faults.end(), [](const Fault& f) { return f.severity == Severity::job; }));
+}
+
+TEST_CASE("half done and enough left: the rest is laid on it, nothing is bought") {
+    const auto outcome =
+        order::run(half_done("  - {name: A, film: F, width: 1012, length: 1800}\n"));
+    CHECK(rolls_used(outcome) == Names{"stock A"});
+    CHECK(outcome.order.lines.empty());
+    CHECK(job_faults(outcome.faults) == 0);
+}
+
+TEST_CASE(
+    "half done and too little left: as much as can be goes on it, the rest on the same batch") {
+    const auto outcome =
+        order::run(half_done("  - {name: A, film: F, width: 1012, length: 1700, batch: B7}\n"
+                             "  - {name: B, film: F, width: 1012, length: 700, batch: B8}\n"));
+    CHECK(rolls_used(outcome) == Names{"stock A", "new 1"});
+    REQUIRE(outcome.plan);
+    CHECK(outcome.plan->layout().rolls.back().length == 800'000);
+    REQUIRE(outcome.order.lines.size() == 1);
+    CHECK(outcome.order.lines.front().batch == "B7");
+    CHECK(job_faults(outcome.faults) == 1);
+    const auto fault = std::find_if(outcome.faults.begin(), outcome.faults.end(),
+                                    [](const Fault& f) { return f.severity == Severity::job; });
+    REQUIRE(fault != outcome.faults.end());
+    CHECK(fault->what == "what is left is too short: hood finds no place on it");
+    CHECK(fault->remedy == "0.800 m more of the same batch (B7) would do");
+}
+
+TEST_CASE("a roll whose batch is not known is gone on with from more of its own") {
+    const auto outcome =
+        order::run(half_done("  - {name: A, film: F, width: 1012, length: 1700}\n"));
+    CHECK(rolls_used(outcome) == Names{"stock A", "new 1"});
+    REQUIRE(outcome.order.lines.size() == 1);
+    CHECK(outcome.order.lines.front().batch == "that of stock A");
+}
+
+TEST_CASE("half done without stock: the rest is bought, and nothing is wrong") {
+    const auto outcome = order::run(half_done(""));
+    CHECK(rolls_used(outcome) == Names{"new 1"});
+    CHECK(job_faults(outcome.faults) == 0);
+}
+
 std::string random_panels(Chance& chance) {
     static const std::vector<std::string> directions{"one-way", "two-way", "any"};
     std::string text;
@@ -175,6 +233,35 @@ TEST_CASE("random jobs with random stock: verified, and never dearer than withou
         order::Request made = request(panels, rolls);
         made.effort.trial = true;
         CHECK_NOTHROW(expect_a_plan(std::move(made)));
+    }
+}
+
+void expect_to_go_on(order::Request made) {
+    const auto outcome = order::run(std::move(made));
+    CAPTURE(first_fault(outcome.faults));
+    REQUIRE(outcome.plan); // verified: one batch, no flaw covered
+    const bool buys = takes_new_film(outcome);
+    const bool has_stock =
+        outcome.plan->job().rolls.size() > 0 && !outcome.plan->job().rolls.front().is_new;
+    CHECK(job_faults(outcome.faults) == (buys && has_stock ? 1U : 0U));
+    CHECK(buys == !outcome.order.lines.empty());
+}
+
+TEST_CASE(
+    "random jobs half done, with random stock: verified, and short only where film is bought") {
+    Chance chance(61);
+    const int jobs = asked_jobs("PELT_RANDOM_JOBS", 80);
+    for (int i = 0; i < jobs; ++i) {
+        const std::string panels = random_panels(chance);
+        const std::string rolls = random_rolls(chance);
+        CAPTURE(panels);
+        CAPTURE(rolls);
+        order::Request made = request(panels, rolls);
+        made.selection.spoiled = {"p0"};
+        if (chance.below(2) == 0)
+            made.selection.done = {"p0"};
+        made.effort.trial = true;
+        CHECK_NOTHROW(expect_to_go_on(std::move(made)));
     }
 }
 

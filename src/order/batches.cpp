@@ -1,0 +1,55 @@
+// SPDX-License-Identifier: MIT
+#include "order/batches.hpp"
+
+#include <algorithm>
+
+namespace pelt::order {
+
+std::vector<Batch> batches_of(const Shelf& shelf) {
+    std::vector<Batch> out;
+    for (std::size_t i = 0; i < shelf.rolls.size(); ++i) {
+        const std::string& name = shelf.rolls[i].batch;
+        const auto same = std::find_if(out.begin(), out.end(), [&](const Batch& batch) {
+            return !name.empty() && batch.name == name;
+        });
+        if (same == out.end())
+            out.push_back({name, {i}});
+        else
+            same->rolls.push_back(i);
+    }
+    return out;
+}
+
+std::vector<Rolls> ever_cheaper(const Shelf& shelf, Rolls rolls) {
+    constexpr Um kilometre = 1'000'000'000;
+    const auto cost = [&](std::size_t roll) { return shelf.costs[roll].of(kilometre); };
+    constexpr std::size_t most_tries = 4;
+    std::vector<Rolls> out;
+    while (!rolls.empty() && out.size() < most_tries) {
+        out.push_back(rolls);
+        Money dearest;
+        for (const std::size_t roll : rolls)
+            dearest = std::max(dearest, cost(roll));
+        if (dearest == Money{})
+            break;
+        std::erase_if(rolls, [&](std::size_t roll) { return cost(roll) == dearest; });
+    }
+    return out;
+}
+
+DoubleArea area_of(const Roll& roll) {
+    return DoubleArea{2} * roll.available.value_or(0) * (roll.width - 2 * roll.trim);
+}
+
+DoubleArea least_area(const Piece& piece) {
+    DoubleArea least = 0;
+    for (const CutShape& shape : piece.shapes) {
+        DoubleArea area = doubled_area(shape.outline.outer);
+        for (const Ring& hole : shape.outline.holes)
+            area += doubled_area(hole);
+        least = least == 0 ? area : std::min(least, area);
+    }
+    return least;
+}
+
+} // namespace pelt::order

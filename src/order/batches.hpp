@@ -1,0 +1,29 @@
+// SPDX-License-Identifier: MIT
+// Which rolls on the shelf go together, and how much they could hold. Inside order/ only.
+#pragma once
+
+#include "order/shelf.hpp"
+
+#include <string>
+#include <vector>
+
+namespace pelt::order {
+
+using Rolls = std::vector<std::size_t>; ///< indices into a job's rolls; the shelf's come first
+
+struct Batch {
+    std::string name; ///< empty: not known, a single roll
+    Rolls rolls;
+};
+
+/// In the order of the shelf.
+std::vector<Batch> batches_of(const Shelf& shelf);
+
+/// All of the rolls, then ever fewer: the dearest are left out first.
+std::vector<Rolls> ever_cheaper(const Shelf& shelf, Rolls rolls);
+
+/// Twice the usable area; twice the area that the piece takes at least.
+DoubleArea area_of(const Roll& roll);
+DoubleArea least_area(const Piece& piece);
+
+} // namespace pelt::order
