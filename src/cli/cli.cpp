@@ -33,8 +33,9 @@ int dispatch(const Context& context) {
         return run_check(context);
     case Command::list:
         return run_list(context);
-    case Command::quote:
     case Command::strip:
+        return run_strip(context);
+    case Command::quote:
         break;
     }
     throw ProgramError("a command works by the table, but nothing does it");

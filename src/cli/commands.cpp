@@ -59,6 +59,24 @@ CommandRow compare_row() {
         true};
 }
 
+CommandRow strip_row() {
+    return {
+        Command::strip,
+        "strip",
+        "VEHICLE [FILM]",
+        1,
+        2,
+        "parts to take off: order, tools, minutes, clips",
+        "Lists the parts that come off before the chosen panels are wrapped, in the order of "
+        "taking them off, with tools, minutes and clips, and what must lie ready. With FILM also "
+        "whether it may go over radar, cameras and sensors.",
+        {
+            {"pelt strip town-hatchback", "what comes off, and what to have ready"},
+            {"pelt strip town-hatchback satin-hybrid --only mirrors", "for the mirrors alone"},
+        },
+        true};
+}
+
 CommandRow check_row() {
     return {
         Command::check,
@@ -102,13 +120,9 @@ CommandRow later(Command id, std::string_view name, std::string_view operands,
 
 const std::vector<CommandRow>& commands() {
     static const std::vector<CommandRow> table{
-        cut_row(),
-        area_row(),
-        compare_row(),
-        later(Command::quote, "quote", "JOBS", "many jobs, one row each"),
-        later(Command::strip, "strip", "VEHICLE [FILM]",
-              "parts to take off: order, tools, minutes, clips"),
-        check_row(),
+        cut_row(),     area_row(),
+        compare_row(), later(Command::quote, "quote", "JOBS", "many jobs, one row each"),
+        strip_row(),   check_row(),
         list_row(),
     };
     return table;

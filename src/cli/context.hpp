@@ -22,6 +22,7 @@ int print(const std::string& text, const Messages& messages);
 /// One function a command; each returns an exit status.
 int run_cut(const Context& context);
 int run_area(const Context& context);
+int run_strip(const Context& context);
 int run_compare(const Context& context);
 int run_check(const Context& context);
 int run_list(const Context& context);

@@ -10,7 +10,7 @@ Commands planning() {
     return {Command::cut, Command::compare};
 }
 Commands selecting() {
-    return {Command::cut, Command::area, Command::compare};
+    return {Command::cut, Command::area, Command::compare, Command::strip};
 }
 
 /// A row that is only a name so far: what it will be is written when it works.

@@ -39,4 +39,8 @@ std::optional<BodyKind> body_kind_named(std::string_view name) {
     return std::nullopt;
 }
 
+bool is_motorcycle(std::string_view body) {
+    return body == "motorcycle" || body == "motor scooter";
+}
+
 } // namespace pelt

@@ -24,4 +24,7 @@ std::span<const BodyKind> body_kinds();
 /// None where no kind has that name.
 std::optional<BodyKind> body_kind_named(std::string_view name);
 
+/// Whether a body, by its name, has two wheels and a tank between the rider's knees or below them.
+bool is_motorcycle(std::string_view body);
+
 } // namespace pelt

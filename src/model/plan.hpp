@@ -43,7 +43,8 @@ struct Job {
     std::vector<LeftOut> left_out;
     HalfDone half_done;
     std::vector<std::string> left_on; ///< hardware that stays on (`--leave`, what waits for it too)
-    bool free_turns = false;          ///< `--turns any`
+    std::vector<std::string> comes_off; ///< hardware that this job calls for, by the files' order
+    bool free_turns = false;            ///< `--turns any`
     std::optional<int> stages = 3; ///< straight: how often film is turned on the table; none: any
     std::optional<Um> table;       ///< straight: longest film that the table takes; none: any
     bool in_order = false;         ///< straight: pieces come off the roll in the order of laying

@@ -5,6 +5,7 @@
 #include "order/canonical.hpp"
 #include "order/fill.hpp"
 #include "order/order.hpp"
+#include "order/parts_off.hpp"
 #include "order/selection.hpp"
 #include "order/shelf.hpp"
 #include "order/spare.hpp"
@@ -207,6 +208,7 @@ Job job_from(Request& request, Faults& faults) {
     job.left_out = left_out_by(request.selection, job.vehicles, faults);
     job.half_done = half_done_by(request.selection, job.vehicles);
     job.left_on = left_on_by(request.leave, job.vehicles, faults);
+    job.comes_off = coming_off(job.vehicles, job.left_out, job.left_on);
     return job;
 }
 

@@ -7,6 +7,7 @@
 #include "model/panel_area.hpp"
 #include "model/plan.hpp"
 #include "model/stock.hpp"
+#include "model/strip_list.hpp"
 #include "nest/nest.hpp"
 
 #include <optional>
@@ -84,5 +85,19 @@ struct AreaOutcome {
 
 /// What every panel takes of film, in one piece however wide the roll.
 AreaOutcome areas(const AreaRequest& request);
+
+/// One run of `pelt strip`.
+struct StripRequest {
+    Vehicle vehicle;
+    Selection selection;
+    std::vector<std::string> leave;
+};
+
+/// The list is meaningless when `faults` stop.
+struct StripOutcome {
+    StripList list;
+    Faults faults;
+};
+StripOutcome strip(const StripRequest& request);
 
 } // namespace pelt::order

@@ -293,7 +293,8 @@ constexpr Key part_keys[] = {
     {.in = In::opening,
      .name = "behind",
      .kind = name,
-     .text = "The hardware that sits in it: with the part off the opening is covered."},
+     .text = "The hardware that sits in it: with the part off the opening is covered. A panel also "
+             "belongs to a part that has its name, with or without an s, or that of its group."},
     {.in = In::opening,
      .name = "keep clear",
      .kind = choice,

@@ -20,14 +20,13 @@ void add_once(std::vector<std::string>& names, const std::string& name) {
 }
 
 std::vector<std::string> parts(const Job& job) {
-    std::vector<std::string> off;
-    for (const Vehicle& vehicle : job.vehicles)
-        for (const Hardware& part : vehicle.hardware)
-            if (!holds(job.left_on, part.name))
-                add_once(off, part.name);
-    std::vector<std::string> out{off.empty()
-                                     ? "Parts to take off: none named in the vehicle file."
-                                     : "Parts to take off before wrapping: " + listed(off) + "."};
+    const bool named = std::any_of(job.vehicles.begin(), job.vehicles.end(),
+                                   [](const Vehicle& v) { return !v.hardware.empty(); });
+    std::vector<std::string> out{
+        job.comes_off.empty()
+            ? named ? "Parts to take off: none."
+                    : "Parts to take off: none named in the vehicle file."
+            : "Parts to take off before wrapping: " + listed(job.comes_off) + "."};
     if (!job.left_on.empty())
         out.push_back("Parts left on: " + listed(job.left_on) + ".");
     return out;

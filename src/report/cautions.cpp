@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "report/cautions.hpp"
 
+#include "model/body.hpp"
 #include "report/facts.hpp"
 #include "report/words.hpp"
 
@@ -12,12 +13,27 @@ namespace {
 
 constexpr Um two_people_above = 1'300'000;
 
-bool is_motorcycle(const Vehicle& vehicle) {
-    return vehicle.body == "motorcycle" || vehicle.body == "motor scooter";
+constexpr const char* off_the_ground =
+    "Height: work from a platform. A vehicle off the ground rests on stands made for its weight, "
+    "never on a jack alone; how tight a bolt goes is for the vehicle's maker to say.";
+constexpr const char* licensed =
+    "Airbags, belt tensioners, pressure sensors in doors, pedestrian protection and high voltage: "
+    "licensed people only, as the vehicle's maker lays down.";
+constexpr const char* calibration =
+    "Taking off what carries radar, cameras, ultrasonic sensors or aerials can call for "
+    "calibration.";
+const std::string no_metal =
+    "Radar, cameras, ultrasonic sensors, aerials: no film that holds metal over them. ";
+constexpr const char* motorcycles =
+    "Motorcycles: no heat near fuel; nothing over breather, brake or fork parts; helmets are never "
+    "wrapped.";
+
+bool rides_on_two_wheels(const Vehicle& vehicle) {
+    return is_motorcycle(vehicle.body);
 }
 
 bool all_motorcycles(const Job& job) {
-    return std::all_of(job.vehicles.begin(), job.vehicles.end(), is_motorcycle);
+    return std::all_of(job.vehicles.begin(), job.vehicles.end(), rides_on_two_wheels);
 }
 
 std::set<std::string> keep_clear_kinds(const Plan& plan) {
@@ -48,6 +64,10 @@ bool any_of(const std::set<std::string>& kinds, const std::vector<std::string>& 
                        [&](const std::string& kind) { return kinds.count(kind) > 0; });
 }
 
+bool any_measures_or_sends(const std::set<std::string>& kinds) {
+    return any_of(kinds, {"radar", "camera", "ultrasonic", "aerial"});
+}
+
 std::string metal_text(HoldsMetal holds_metal) {
     switch (holds_metal) {
     case HoldsMetal::no:
@@ -68,10 +88,8 @@ std::vector<std::string> always(const Job& job) {
         "or airbag covers. How warm is for the film's maker to say.",
         "Solvents: fresh air, gloves, eye protection, nothing that can spark; rags go into a "
         "closed metal bin.",
-        "Height: work from a platform. A vehicle off the ground rests on stands made for its "
-        "weight, never on a jack alone; how tight a bolt goes is for the vehicle's maker to say.",
-        "Airbags, belt tensioners, pressure sensors in doors, pedestrian protection and high "
-        "voltage: licensed people only, as the vehicle's maker lays down.",
+        off_the_ground,
+        licensed,
         "Lamps, reflectors, number plates, windows that must stay clear, labels, markings and "
         "exits are covered only where local law allows it.",
         "A change of colour may have to be told to the registration office, the insurer and the "
@@ -79,8 +97,7 @@ std::vector<std::string> always(const Job& job) {
         "Resprayed, peeling or fresh paint may come off with the film.",
         "Look over all free edges before hand-over, and again after about a week."};
     if (!all_motorcycles(job))
-        out.push_back("Taking off what carries radar, cameras, ultrasonic sensors or aerials can "
-                      "call for calibration.");
+        out.push_back(calibration);
     return out;
 }
 
@@ -90,15 +107,12 @@ std::vector<std::string> cautions_of_this_job(const Sheet& sheet, const Measures
     const Job& job = sheet.plan.job();
     std::vector<std::string> out;
     const std::set<std::string> kinds = keep_clear_kinds(sheet.plan);
-    if (any_of(kinds, {"radar", "camera", "ultrasonic", "aerial"}))
-        out.push_back("Radar, cameras, ultrasonic sensors, aerials: no film that holds metal over "
-                      "them. " +
-                      metal_text(job.film.holds_metal));
+    if (any_measures_or_sends(kinds))
+        out.push_back(no_metal + metal_text(job.film.holds_metal));
     if (any_of(kinds, {"lamp", "plate"}))
         out.push_back("Lamps and number plates marked in the vehicle file stay uncovered.");
-    if (std::any_of(job.vehicles.begin(), job.vehicles.end(), is_motorcycle))
-        out.push_back("Motorcycles: no heat near fuel; nothing over breather, brake or fork parts; "
-                      "helmets are never wrapped.");
+    if (std::any_of(job.vehicles.begin(), job.vehicles.end(), rides_on_two_wheels))
+        out.push_back(motorcycles);
     const std::vector<std::string> large = large_pieces(sheet.plan);
     if (!large.empty())
         out.push_back("Over " + measures.size_with_unit(two_people_above) +
@@ -110,6 +124,14 @@ std::vector<std::string> cautions(const Sheet& sheet, const Measures& measures) 
     std::vector<std::string> out = always(sheet.plan.job());
     const std::vector<std::string> own = cautions_of_this_job(sheet, measures);
     out.insert(out.end(), own.begin(), own.end());
+    return out;
+}
+
+std::vector<std::string> cautions_of_taking_off(const StripSheet& sheet) {
+    std::vector<std::string> out{licensed, off_the_ground};
+    out.push_back(sheet.motorcycle ? motorcycles : calibration);
+    if (sheet.film && any_measures_or_sends(sheet.list.zones))
+        out.push_back(no_metal + metal_text(sheet.film->holds_metal));
     return out;
 }
 

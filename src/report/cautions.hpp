@@ -16,4 +16,7 @@ std::vector<std::string> cautions(const Sheet& sheet, const Measures& measures);
 /// Those that this job calls for, for page one.
 std::vector<std::string> cautions_of_this_job(const Sheet& sheet, const Measures& measures);
 
+/// What can hurt those who take parts off.
+std::vector<std::string> cautions_of_taking_off(const StripSheet& sheet);
+
 } // namespace pelt::report

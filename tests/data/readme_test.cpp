@@ -57,10 +57,11 @@ std::vector<std::string> blocks_of(const std::string& readme, const std::string&
 support::Result shell(const std::string& line) {
     const std::string program = PELT_PROGRAM;
     const std::string folder = program.substr(0, program.rfind('/'));
-    return support::run(
-        {.words = {"/bin/sh", "-c", line},
-         .folder = PELT_TOP,
-         .environment = {{"LC_ALL", "C"}, {"TERM", "dumb"}, {"PATH", folder + ":/usr/bin:/bin"}}});
+    return support::run({.words = {"/bin/sh", "-c", line},
+                         .folder = PELT_TOP,
+                         .environment = {{"LC_ALL", "C.UTF-8"},
+                                         {"TERM", "dumb"},
+                                         {"PATH", folder + ":/usr/bin:/bin"}}});
 }
 
 TEST_CASE("every command that the README shows runs, and prints something") {
@@ -73,6 +74,46 @@ TEST_CASE("every command that the README shows runs, and prints something") {
         INFO(result.errors);
         CHECK(result.status == 0);
         CHECK(result.output.size() > 20);
+    }
+}
+
+/// Commands that are shown with what they print, and the lines printed, from the first on.
+struct Shown {
+    std::string command;
+    std::string output;
+};
+
+std::vector<Shown> shown_outputs(const std::string& readme) {
+    std::vector<Shown> out;
+    const std::string prompt = std::string(indent) + "$ ";
+    bool open = false;
+    std::string gap; // empty lines, which belong to the output only if more of it follows
+    for (const std::string& line : lines_of(readme)) {
+        const bool command = begins(line, prompt);
+        if (command)
+            out.push_back({line.substr(prompt.size()), ""});
+        else if (open && line.empty())
+            gap += "\n";
+        else if (open && begins(line, indent)) {
+            out.back().output += gap + line.substr(4) + "\n";
+            gap.clear();
+        }
+        const bool goes_on = line.empty() || begins(line, indent);
+        open = command || (open && goes_on);
+        if (command || !goes_on)
+            gap.clear();
+    }
+    std::erase_if(out, [](const Shown& shown) { return shown.output.empty(); });
+    return out;
+}
+
+TEST_CASE("what the README shows of a sheet is what is printed") {
+    const std::vector<Shown> shown = shown_outputs(text_of("README.md"));
+    REQUIRE(!shown.empty());
+    for (const Shown& one : shown) {
+        CAPTURE(one.command);
+        CHECK(lines_of(one.output).size() > 10);
+        CHECK(shell(one.command).output.substr(0, one.output.size()) == one.output);
     }
 }
 

@@ -1,0 +1,90 @@
+// SPDX-License-Identifier: MIT
+#include "cli/context.hpp"
+#include "cli/files.hpp"
+#include "cli/formats.hpp"
+#include "model/body.hpp"
+#include "model/error.hpp"
+#include "order/order.hpp"
+#include "report/report.hpp"
+
+#include <string>
+#include <utility>
+
+namespace pelt::cli {
+namespace {
+
+std::string rendered(const Target& target, const report::StripSheet& sheet,
+                     const Context& context) {
+    switch (target.format) {
+    case Format::table:
+        return report::to_text(report::strip_report(sheet), style_for(target, context.world));
+    case Format::csv:
+        return report::to_csv(sheet);
+    case Format::json:
+        return report::to_json(sheet);
+    case Format::markdown:
+        return report::to_markdown(report::strip_report(sheet));
+    case Format::svg:
+    case Format::pdf:
+        break;
+    }
+    throw ProgramError("no list of parts is made as " + std::string(name_of(target.format)));
+}
+
+/// Reads both files before it gives up, so that all faults of both are told at once.
+struct Read {
+    std::optional<Vehicle> vehicle;
+    std::optional<Film> film;
+    bool complete = false;
+};
+
+Read read_files(Files& files, const std::vector<std::string>& operands) {
+    Read read;
+    read.vehicle = files.vehicle(operands.front());
+    const bool with_film = operands.size() > 1;
+    if (with_film)
+        read.film = files.film(operands.back());
+    read.complete = read.vehicle && (read.film || !with_film);
+    return read;
+}
+
+report::StripSheet sheet_of(const Vehicle& vehicle, std::optional<Film> film, StripList list,
+                            Unit unit) {
+    report::StripSheet sheet;
+    sheet.vehicle = vehicle.name;
+    sheet.demonstration = vehicle.demonstration || (film && film->demonstration);
+    sheet.motorcycle = is_motorcycle(vehicle.body);
+    sheet.film = std::move(film);
+    sheet.list = std::move(list);
+    sheet.unit = unit;
+    return sheet;
+}
+
+} // namespace
+
+int run_strip(const Context& context) {
+    Files files(context);
+    Faults faults;
+    const std::vector<Target> targets = targets_of(context.arguments, faults);
+    files.tell(faults);
+    if (stops(faults))
+        return files.status();
+    Read read = read_files(files, context.arguments.operands);
+    if (!read.complete)
+        return files.status();
+    const Arguments& words = context.arguments;
+    order::StripOutcome outcome =
+        order::strip({*read.vehicle,
+                      {words.names(Opt::only), words.names(Opt::without), words.names(Opt::with)},
+                      words.names(Opt::leave)});
+    files.tell(outcome.faults);
+    if (stops(outcome.faults))
+        return files.status();
+    const report::StripSheet sheet =
+        sheet_of(*read.vehicle, std::move(read.film), std::move(outcome.list), unit_of(words));
+    return write_results(
+        targets, [&](const Target& target) { return rendered(target, sheet, context); },
+        context.messages);
+}
+
+} // namespace pelt::cli

@@ -1,0 +1,255 @@
+// SPDX-License-Identifier: MIT
+#include "report/strip.hpp"
+
+#include "report/cautions.hpp"
+#include "report/csv_text.hpp"
+#include "report/decimal.hpp"
+#include "report/json_text.hpp"
+#include "report/words.hpp"
+
+#include <algorithm>
+#include <cmath>
+
+namespace pelt::report {
+namespace {
+
+constexpr std::int64_t thousand = 1000;
+
+std::int64_t thousandths(double value) {
+    return std::llround(value * static_cast<double>(thousand));
+}
+
+struct Total {
+    double minutes = 0;
+    std::vector<std::string> without_minutes;
+    std::int64_t clips = 0;
+};
+
+Total total_of(const StripList& list) {
+    Total total;
+    for (const PartOff& row : list.off) {
+        const Hardware& part = row.part;
+        if (part.minutes_each)
+            total.minutes += part.count * *part.minutes_each;
+        else
+            total.without_minutes.push_back(part.name);
+        total.clips += std::int64_t{part.count} * part.clips_each;
+    }
+    return total;
+}
+
+/// "45 min", "2 h", "2 h 10 min"; rounded up to whole minutes.
+std::string duration(double minutes) {
+    const auto whole = static_cast<std::int64_t>(std::ceil(minutes - 1e-9));
+    const std::string rest = std::to_string(whole % 60) + " min";
+    if (whole < 60)
+        return rest;
+    return std::to_string(whole / 60) + " h" + (whole % 60 == 0 ? "" : " " + rest);
+}
+
+std::string minutes_text(const Hardware& part) {
+    return part.minutes_each ? decimal(thousandths(*part.minutes_each * part.count), 3, 0) : "-";
+}
+
+Table parts_table(const StripSheet& sheet) {
+    Table table;
+    table.columns = {{"done", Align::left, false},   {"step", Align::right, false},
+                     {"part", Align::left, true},    {"count", Align::right, false},
+                     {"tool", Align::left, true},    {"min", Align::right, false},
+                     {"clips", Align::right, false}, {"panels", Align::left, true}};
+    int step = 0;
+    for (const PartOff& row : sheet.list.off) {
+        const Hardware& part = row.part;
+        table.rows.push_back({"[  ]", std::to_string(++step), part.name, std::to_string(part.count),
+                              part.tool.empty() ? "-" : part.tool, minutes_text(part),
+                              std::to_string(std::int64_t{part.count} * part.clips_each),
+                              row.panels.empty() ? "-" : listed(row.panels)});
+    }
+    return table;
+}
+
+std::vector<std::string> waits(const StripList& list) {
+    std::vector<std::string> out;
+    for (const PartOff& row : list.off)
+        if (!row.part.after.empty())
+            out.push_back(row.part.name + " after " + listed(row.part.after));
+    return out;
+}
+
+/// Refitting against taking off: 2.5 to 5 hours against 3 to 6 on a five-door car (common practice,
+/// no source).
+constexpr double refit_share = 5.0 / 6;
+
+std::vector<std::string> times(const StripList& list) {
+    const Total total = total_of(list);
+    std::vector<std::string> out;
+    if (total.minutes > 0)
+        out.push_back("Taking off: " + duration(total.minutes) +
+                      " by the file's minutes. Putting back: about " +
+                      duration(total.minutes * refit_share) + " (an estimate: five sixths of it).");
+    if (!total.without_minutes.empty())
+        out.push_back("Without minutes in the file, so not in the time: " +
+                      listed(total.without_minutes) + ".");
+    return out;
+}
+
+std::string part_from(std::int64_t whole, int percent) {
+    return std::to_string((whole * percent + 99) / 100);
+}
+
+std::vector<std::string> tools_of(const StripList& list) {
+    std::vector<std::string> tools;
+    for (const PartOff& row : list.off)
+        if (!row.part.tool.empty() &&
+            std::find(tools.begin(), tools.end(), row.part.tool) == tools.end())
+            tools.push_back(row.part.tool);
+    return tools;
+}
+
+/// What these parts and panels call for; the shares are common practice, no source.
+std::vector<std::string> ready_for_this(const StripSheet& sheet, const Measures& measures) {
+    const StripList& list = sheet.list;
+    std::vector<std::string> out;
+    const std::vector<std::string> tools = tools_of(list);
+    if (!tools.empty())
+        out.push_back("Tools: " + listed(tools) + ".");
+    const std::int64_t clips = total_of(list).clips;
+    if (clips > 0)
+        out.push_back("Clips: " + std::to_string(clips) + " come off; have " +
+                      part_from(clips, 10) + " to " + part_from(clips, 20) +
+                      " new ones of their kinds, since one or two of ten break.");
+    out.push_back("Blade tips: " + std::to_string(2 * list.pieces) + " to " +
+                  std::to_string(4 * list.pieces) + ", two to four a panel.");
+    const auto edge = static_cast<Um>(std::ceil(list.edge_mm)) * um_per_mm;
+    out.push_back("Film edge to press down and warm again: " + measures.film(edge) +
+                  " round all panels, which takes " + duration(list.edge_mm / thousand) + " to " +
+                  duration(2 * list.edge_mm / thousand) + " (one to two minutes a metre).");
+    return out;
+}
+
+/// For the whole outside of a five-door car; common practice, no source.
+std::string usual_amounts() {
+    return "A full change of a five-door car usually takes: wipe-down fluid 1 to 2 l, degreaser "
+           "0.5 to 1 l, clay 100 to 200 g, lint-free wipes 40 to 80, cutting tape 10 to 25 m, edge "
+           "tape 5 to 15 m, masking tape 1 or 2 rolls, double-sided tape for badges 1 to 3 m, "
+           "squeegee felts 2 to 4, gloves 10 to 20 pairs; glue remover 0.5 to 2 l where old film "
+           "comes off; primer 20 to 100 ml only where the film's maker allows it.";
+}
+
+std::vector<std::string> not_off(const StripList& list) {
+    std::vector<std::string> out;
+    if (!list.stay.empty())
+        out.push_back("Stay on: " + listed(list.stay) + ".");
+    if (!list.not_needed.empty())
+        out.push_back("Not in the way of these panels: " + listed(list.not_needed) + ".");
+    return out;
+}
+
+void add_items(Document& out, const std::string& mark, const std::vector<std::string>& texts) {
+    if (!texts.empty())
+        out.push_back(Items{mark, texts});
+}
+
+Json json_names(const std::vector<std::string>& names) {
+    std::vector<Json> items;
+    for (const std::string& name : names)
+        items.push_back(json_text(name));
+    return json_array(items);
+}
+
+Json json_or_null(const std::optional<double>& value) {
+    return value ? json_number(decimal(thousandths(*value), 3, 1)) : json_null;
+}
+
+Json json_part(const PartOff& row) {
+    return JsonObject()
+        .add("part", json_text(row.part.name))
+        .add("count", json_whole(row.part.count))
+        .add("tool", json_text_or_null(row.part.tool))
+        .add("minutes_each", json_or_null(row.part.minutes_each))
+        .add("clips_each", json_whole(row.part.clips_each))
+        .add("after", json_names(row.part.after))
+        .add("panels", json_names(row.panels))
+        .on_one_line();
+}
+
+Json json_total(const StripList& list) {
+    const Total total = total_of(list);
+    return JsonObject()
+        .add("minutes", json_or_null(total.minutes))
+        .add("parts_without_minutes", json_names(total.without_minutes))
+        .add("clips", json_whole(total.clips))
+        .add("pieces", json_whole(list.pieces))
+        .add("edge_mm", json_or_null(list.edge_mm))
+        .on_one_line();
+}
+
+std::string in_one_field(const std::vector<std::string>& names) {
+    std::string text;
+    for (const std::string& name : names)
+        text += (text.empty() ? "" : "; ") + name;
+    return csv_text(text);
+}
+
+} // namespace
+
+Document strip_report(const StripSheet& sheet) {
+    const Measures measures(sheet.unit);
+    Document out{Title{sheet.vehicle, sheet.demonstration ? "DEMONSTRATION: INVENTED DATA" : ""}};
+    if (sheet.film)
+        out.push_back(Line{"Film: " + sheet.film->name});
+    out.push_back(Heading{"PARTS TO TAKE OFF, IN THIS ORDER"});
+    if (sheet.list.off.empty())
+        out.push_back(Line{"None: the vehicle file names none that these panels call for."});
+    else {
+        out.push_back(parts_table(sheet));
+        out.push_back(Line{
+            "Minutes and clips are of all pieces of a part. Its panels are those whose film goes "
+            "behind it or over its place."});
+    }
+    add_items(out, "-", waits(sheet.list));
+    add_items(out, "-", not_off(sheet.list));
+    add_items(out, "-", times(sheet.list));
+    out.push_back(Heading{"TO HAVE READY"});
+    add_items(out, "-", ready_for_this(sheet, measures));
+    out.push_back(Items{"-", {usual_amounts()}});
+    out.push_back(Line{"Common practice throughout, but for what the vehicle file says."});
+    out.push_back(Heading{"CAUTIONS"});
+    out.push_back(Items{"-", cautions_of_taking_off(sheet)});
+    return out;
+}
+
+std::string to_json(const StripSheet& sheet) {
+    std::vector<Json> parts;
+    for (const PartOff& row : sheet.list.off)
+        parts.push_back(json_part(row));
+    return JsonObject()
+               .add("schema", json_text("pelt.strip/1"))
+               .add("vehicle", json_text(sheet.vehicle))
+               .add("film", sheet.film ? json_text(sheet.film->name) : json_null)
+               .add("demonstration", json_bool(sheet.demonstration))
+               .add("parts", json_lines(parts))
+               .add("stay", json_names(sheet.list.stay))
+               .add("not_needed", json_names(sheet.list.not_needed))
+               .add("total", json_total(sheet.list))
+               .on_lines()
+               .text +
+           "\n";
+}
+
+std::string to_csv(const StripSheet& sheet) {
+    std::string text = csv_line(
+        {"step", "part", "count", "tool", "minutes_each", "clips_each", "after", "panels"});
+    const auto number = [](const std::optional<double>& value) {
+        return value ? decimal(thousandths(*value), 3, 0) : "";
+    };
+    int step = 0;
+    for (const PartOff& row : sheet.list.off)
+        text += csv_line({std::to_string(++step), csv_text(row.part.name),
+                          std::to_string(row.part.count), csv_text(row.part.tool),
+                          number(row.part.minutes_each), std::to_string(row.part.clips_each),
+                          in_one_field(row.part.after), in_one_field(row.panels)});
+    return text;
+}
+
+} // namespace pelt::report

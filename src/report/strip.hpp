@@ -1,0 +1,36 @@
+// SPDX-License-Identifier: MIT
+// What comes off a vehicle, in which order, with which tools, and what must lie ready.
+#pragma once
+
+#include "model/film.hpp"
+#include "model/length.hpp"
+#include "model/strip_list.hpp"
+#include "report/document.hpp"
+
+#include <optional>
+#include <string>
+
+namespace pelt::report {
+
+struct StripSheet {
+    std::string vehicle;
+    std::optional<Film> film; ///< for whether it may go over what measures or sends
+    bool demonstration = false;
+    bool motorcycle = false;
+    StripList list;
+    Unit unit = Unit::mm;
+};
+
+Document strip_report(const StripSheet& sheet);
+
+/// Schema pelt.strip/1: "parts" in the order of taking off, each with "part", "count", "tool",
+/// "minutes_each" (null where not known), "clips_each", "after", "panels"; "stay",
+/// "not_needed"; "total" with "minutes" (of the parts that have them), "parts_without_minutes",
+/// "clips", "pieces", "edge_mm".
+std::string to_json(const StripSheet& sheet);
+
+/// step part count tool minutes_each clips_each after panels; one row a part, no total.
+/// Several names in one field are separated by "; ".
+std::string to_csv(const StripSheet& sheet);
+
+} // namespace pelt::report
