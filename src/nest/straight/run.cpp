@@ -118,7 +118,8 @@ void Run::improve(std::uint64_t rounds, std::uint64_t work_each) {
             return;
         run_all(strand_count, effort_.threads, [&](std::size_t i) { run_strand(i, work_each); });
         find_best();
-        recut(static_cast<std::int64_t>(recut_share * static_cast<double>(work_each)));
+        if (!effort_.trial) // a third of a trial's time, and no shorter plans come of it
+            recut(static_cast<std::int64_t>(recut_share * static_cast<double>(work_each)));
     }
 }
 

@@ -176,7 +176,7 @@ void Search::ruin() {
     const std::size_t before = unplaced_.size();
     const std::size_t goal =
         1 + random_.below(std::min<std::size_t>(most_taken_out, problem_->pieces()));
-    while (unplaced_.size() - before < goal) {
+    while (unplaced_.size() - before < goal && unplaced_.size() < problem_->pieces()) {
         std::int32_t i = some_piece();
         if (i == nobody)
             return;
