@@ -6,6 +6,7 @@
 #include "develop/girths.hpp"
 #include "develop/inlays.hpp"
 #include "develop/outline.hpp"
+#include "develop/surface/surface_panel.hpp"
 
 #include <cmath>
 #include <string>
@@ -20,7 +21,10 @@ Point scaled(Point p, Point scale) {
 
 /// What lies within the outline, by the same scale.
 void add_inside(const Panel& panel, Point scale, Blank& blank, Faults& faults) {
+    const bool scan = std::holds_alternative<SurfaceForm>(panel.form); // its openings are there
     for (const Opening& opening : panel.openings) {
+        if (scan)
+            break;
         TaggedRing ring = flattened(opening.form, scale, true);
         ring.edge.assign(ring.points.size(), 0);
         blank.openings.push_back({opening.name, std::move(ring)});
@@ -90,7 +94,7 @@ void develop_girths(const GirthsForm& form, const Panel& panel, DevelopedPanel& 
 
 } // namespace
 
-DevelopedPanel develop(const Panel& panel, Faults& faults) {
+DevelopedPanel develop(const Panel& panel, Faults& faults, std::optional<double> film_percent) {
     DevelopedPanel out;
     Faults found;
     Point scale{1, 1};
@@ -98,9 +102,10 @@ DevelopedPanel develop(const Panel& panel, Faults& faults) {
         scale = develop_outline(*outline, panel, out, found);
     else if (const auto* girths = std::get_if<GirthsForm>(&panel.form))
         develop_girths(*girths, panel, out, found);
-    else
-        found.push_back(
-            {Severity::file, panel.place, panel.name, "has a form that is not known yet", ""});
+    else if (const auto* scan = std::get_if<SurfaceForm>(&panel.form))
+        develop_surface(*scan, panel,
+                        film_percent ? std::optional(*film_percent / 100) : std::nullopt, out,
+                        found);
     if (!stops(found)) {
         Blank& blank = out.blanks.front();
         add_inside(panel, scale, blank, found);

@@ -5,15 +5,18 @@
 #include "model/blank.hpp"
 #include "model/vehicle.hpp"
 
+#include <optional>
 #include <string_view>
 #include <vector>
 
 namespace pelt::develop {
 
-/// Develops one panel: outlines with arcs (flattened within 0.05 mm), crowns, girths. Mistakes
-/// that show only here are added to `faults`, with severity file; then the result has no blanks.
-/// Warnings and notes come beside a result.
-DevelopedPanel develop(const Panel& panel, Faults& faults);
+/// Develops one panel: outlines with arcs (flattened within 0.05 mm), crowns, girths, scans.
+/// Mistakes that show only here are added to `faults`, with severity file; then the result has no
+/// blanks. Warnings and notes come beside a result. A scan is laid flat for film that stretches by
+/// `film_percent` at most on a panel; none: as film lies by itself.
+DevelopedPanel develop(const Panel& panel, Faults& faults,
+                       std::optional<double> film_percent = std::nullopt);
 
 /// The edges of the blank (indices) that a word of an `edges` entry selects: `all`; `top`,
 /// `bottom`, `left`, `right` by the normal, ties to top and bottom; `start`, `end` of a girth

@@ -4,6 +4,8 @@
 
 #include "model/polygon.hpp"
 
+#include <array>
+#include <memory>
 #include <optional>
 #include <string>
 #include <vector>
@@ -34,7 +36,9 @@ struct BlankOpening {
 struct StretchAsked {
     enum class Is { exact, estimate, unknown };
     Is is = Is::unknown;
-    double percent = 0; ///< meaningless when unknown; never print it then
+    double percent = 0; ///< the least possible; meaningless when unknown, never print it then
+    std::optional<double> natural_percent = std::nullopt; ///< where the film lies down by itself
+    std::optional<double> bound_percent = std::nullopt; ///< below the least, to first order
 };
 
 /// A line along which the panel may be, or always is, made of two pieces.
@@ -59,11 +63,26 @@ struct Blank {
     std::vector<BlankInlay> inlays;        ///< as the panel's
 };
 
+/// How far the film stretches where on a blank, for pictures: triangles of the blank, each with its
+/// larger stretch.
+struct StretchMap {
+    struct Cell {
+        std::array<Point, 3> corners;
+        double percent = 0;
+    };
+    std::vector<Cell> cells;
+    Point peak;      ///< the middle of the cell of the largest stretch
+    Point pull;      ///< the way it pulls there, of length 1, up or to the right
+    double peak_percent = 0;
+};
+
 /// A panel developed: one blank, or several where the surface needs cuts.
 struct DevelopedPanel {
     std::vector<Blank> blanks;
     StretchAsked stretch;
     double visible_mm2 = 0; ///< outline less openings, true lengths
+    std::optional<double> surface_mm2 = std::nullopt; ///< of a scan, in space, less its openings
+    std::shared_ptr<const StretchMap> map; ///< of a scan as its blank is cut
 };
 
 } // namespace pelt

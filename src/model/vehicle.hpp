@@ -6,8 +6,9 @@
 #include "model/fault.hpp"
 #include "model/length.hpp"
 #include "model/polygon.hpp"
+#include "model/surface.hpp"
 
-#include <array>
+#include <memory>
 #include <optional>
 #include <string>
 #include <string_view>
@@ -74,12 +75,16 @@ struct GirthsForm {
     bool smooth = false;                ///< `through stations: smooth`
 };
 
-/// A scanned surface, in the scan's frame.
+/// A scanned surface. `across` and `upward` are the drawing's x and y in the scan's frame, square to
+/// one another and to the way that the panel faces on the whole.
 struct SurfaceForm {
-    std::string file;
+    std::string file;   ///< as the vehicle file names it
+    std::string digest; ///< of the scan's bytes: tells one state of the file from another
     Unit unit = Unit::mm;
-    std::array<double, 3> forward{};
-    std::array<double, 3> up{};
+    std::shared_ptr<const Surface> surface; ///< none: not read
+    Point3 across{};
+    Point3 upward{};
+    Place place;
 };
 
 /// Rise over the full extent along x (`wide`) and y (`high`); signs matter to the stretch only.
@@ -107,6 +112,8 @@ struct Opening {
     OpeningCut cut = OpeningCut::on_vehicle;
     std::string behind;
     std::string keep_clear;
+    std::optional<int> hole;    ///< of a surface: which hole, 1 the one of the longest rim
+    std::optional<Point3> near; ///< of a surface: the hole whose rim comes nearest to this point
     Place place;
 };
 

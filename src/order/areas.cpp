@@ -49,7 +49,8 @@ private:
         if (sides.empty())
             return;
         Faults developing;
-        const DevelopedPanel developed = develop::develop(panel, developing);
+        const DevelopedPanel developed = develop::develop(
+            panel, developing, request_.film ? request_.film->stretch_panel_percent : std::nullopt);
         out_.faults.insert(out_.faults.end(), developing.begin(), developing.end());
         if (stops(developing))
             return;

@@ -53,7 +53,7 @@ void develop_all(Job& job, Faults& faults) {
     for (const Vehicle& vehicle : job.vehicles) {
         std::vector<DevelopedPanel>& developed = job.developed.emplace_back();
         for (const Panel& panel : vehicle.panels)
-            developed.push_back(develop::develop(panel, faults));
+            developed.push_back(develop::develop(panel, faults, job.film.stretch_panel_percent));
     }
 }
 

@@ -1,15 +1,19 @@
 // SPDX-License-Identifier: MIT
 // The only place that opens input files.
+#include "read/bytes_of_file.hpp"
 #include "read/read.hpp"
 #include "read/text_check.hpp"
 
 #include <sys/stat.h>
 
+#include <algorithm>
 #include <array>
 #include <cerrno>
 #include <cstdio>
 #include <cstring>
+#include <filesystem>
 #include <memory>
+#include <system_error>
 
 namespace pelt::read {
 namespace {
@@ -38,10 +42,10 @@ bool is_directory(std::FILE* file) {
     return fstat(fileno(file), &status) == 0 && S_ISDIR(status.st_mode);
 }
 
-/// Reads to the end, or a little more than a file may have.
-bool read_all(std::FILE* file, std::string& text) {
+/// Reads to the end, or a little more than `most` bytes.
+bool read_all(std::FILE* file, std::string& text, std::size_t most) {
     std::array<char, 65536> part{};
-    while (text.size() <= largest_file) {
+    while (text.size() <= most) {
         const std::size_t count = std::fread(part.data(), 1, part.size(), file);
         text.append(part.data(), count);
         if (count < part.size())
@@ -50,7 +54,49 @@ bool read_all(std::FILE* file, std::string& text) {
     return true;
 }
 
+/// Whether a path, links followed, lies in a folder or below.
+bool lies_in(const std::filesystem::path& path, const std::filesystem::path& folder) {
+    std::error_code error;
+    const std::filesystem::path real = std::filesystem::canonical(path, error);
+    if (error)
+        return true; // it will not open either, which says more
+    const std::filesystem::path home = std::filesystem::canonical(folder, error);
+    return !error &&
+           std::mismatch(home.begin(), home.end(), real.begin(), real.end()).first == home.end();
+}
+
 } // namespace
+
+BytesRead bytes_beside(const std::string& owner, const std::string& file, std::size_t most) {
+    std::filesystem::path folder;
+    if (owner != "-")
+        folder = std::filesystem::path(owner).parent_path();
+    if (folder.empty())
+        folder = ".";
+    const std::filesystem::path path = folder / file;
+    if (!lies_in(path, folder))
+        return {
+            {}, true, "is a link out of the vehicle file's folder", "put the file itself there"};
+    std::error_code error;
+    if (std::filesystem::exists(path, error) && !std::filesystem::is_regular_file(path, error))
+        return {{}, true, "is no plain file", "give a mesh file"};
+    errno = 0;
+    const File opened(std::fopen(path.c_str(), "rb"));
+    if (!opened)
+        return {{},
+                true,
+                "cannot be opened: " + reason(errno),
+                errno == ENOENT ? "it is looked for beside the vehicle file" : ""};
+    std::string bytes;
+    if (!read_all(opened.get(), bytes, most))
+        return {{}, true, "cannot be read: " + reason(errno), ""};
+    if (bytes.size() > most)
+        return {{},
+                false,
+                "has more than " + std::to_string(most >> 20U) + " MiB",
+                "thin it out before it is exported"};
+    return {std::move(bytes), false, "", ""};
+}
 
 Reading<std::shared_ptr<const Source>> load(const std::string& path) {
     Reading<std::shared_ptr<const Source>> out;
@@ -68,7 +114,7 @@ Reading<std::shared_ptr<const Source>> load(const std::string& path) {
     }
     auto source = std::make_shared<Source>();
     source->name = path;
-    if (!read_all(file.get(), source->text)) {
+    if (!read_all(file.get(), source->text, largest_file)) {
         out.faults.push_back(not_read(path, "cannot be read: " + reason(errno), ""));
         return out;
     }

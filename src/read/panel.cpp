@@ -5,6 +5,7 @@
 #include "read/outline.hpp"
 #include "read/quantities.hpp"
 #include "read/shapes.hpp"
+#include "read/surface.hpp"
 
 #include <algorithm>
 #include <array>
@@ -23,7 +24,8 @@ void check_one_form(const Fields& fields, Context& context) {
     const bool meant = std::any_of(forms.begin(), forms.end(),
                                    [&](std::string_view form) { return fields.mentions(form); });
     if (!meant)
-        context.fault(fields.owner(), "it has no shape", "give 'outline', 'size' or 'girths'");
+        context.fault(fields.owner(), "it has no shape",
+                      "give 'outline', 'size', 'girths' or 'surface'");
     if (given.size() > 1)
         context.fault(fields.entry(given[1])->place,
                       "it has both '" + std::string(given[0]) + "' and '" + std::string(given[1]) +
@@ -78,10 +80,20 @@ void read_form(const Fields& fields, Panel& panel, Context& context) {
             panel.form = rectangle_form(*size, fields.entry("size")->value.place);
     } else if (fields.has("girths")) {
         panel.form = read_girths(fields, context).value_or(GirthsForm{});
+    } else if (fields.has("surface")) {
+        panel.form = SurfaceForm{};
     }
     if (const Entry* smooth = fields.entry("through stations"); smooth && !fields.has("girths"))
         context.fault(smooth->place, "'through stations' is for panels with 'girths'",
                       "take it out");
+}
+
+/// Keys that only a scan has.
+void refuse_scan_keys(const Fields& fields, Context& context) {
+    for (const std::string_view name : {"surface units", "up"})
+        if (const Entry* entry = fields.entry(name))
+            context.fault(entry->place, "'" + std::string(name) + "' is for panels with 'surface'",
+                          "take it out");
 }
 
 void read_crown(const Fields& fields, Panel& panel, Context& context) {
@@ -92,6 +104,9 @@ void read_crown(const Fields& fields, Panel& panel, Context& context) {
     if (fields.has("girths"))
         context.fault(entry->place, "'crown' does not go with 'girths'",
                       "girths are measured over the surface already; take 'crown' out");
+    if (fields.has("surface"))
+        context.fault(entry->place, "'crown' does not go with 'surface'",
+                      "the scan has its crown already; take 'crown' out");
     const std::size_t mark = context.mark();
     const auto map = fields.map("crown");
     if (!map)
@@ -132,7 +147,8 @@ void read_words(const Fields& fields, Panel& panel) {
         panel.seam = seams[*chosen];
     if (const auto chosen = fields.choice("keep clear"))
         panel.keep_clear = choices_of(*find_key(In::panel, "keep clear"))[*chosen];
-    panel.forward = heading_of(fields, panel.sides);
+    if (!fields.has("surface"))
+        panel.forward = heading_of(fields, panel.sides);
     panel.direction = read_direction(fields);
     panel.faces = fields.count("faces").value_or(1);
     panel.count = fields.count("count").value_or(1);
@@ -155,6 +171,10 @@ Panel read_panel(const Entry& entry, const Names& hardware, Context& context) {
         read_form(fields, panel, context);
         read_crown(fields, panel, context);
         read_words(fields, panel);
+        if (std::holds_alternative<SurfaceForm>(panel.form))
+            read_surface(fields, panel, context);
+        else
+            refuse_scan_keys(fields, context);
         read_allowances(fields, panel, context);
         read_edges(fields, hardware, panel, context);
         read_parts(fields, hardware, panel, context);

@@ -3,6 +3,7 @@
 #include "read/outline.hpp"
 #include "read/panel.hpp"
 #include "read/quantities.hpp"
+#include "read/surface.hpp"
 
 namespace pelt::read {
 namespace {
@@ -10,7 +11,41 @@ namespace {
 constexpr std::size_t most_seam_lines = 50;
 constexpr std::size_t most_seam_points = 50;
 
-std::optional<Opening> read_opening(const Entry& entry, const Names& hardware, Context& context) {
+/// Which hole of a scan; false where that is not said rightly.
+bool read_hole(const Fields& fields, const Entry& entry, const SurfaceForm& form, Opening& opening,
+               Context& context) {
+    if (const Entry* outline = fields.entry("outline")) {
+        context.fault(outline->place, "an opening of a scan has no 'outline'",
+                      "say which hole of the scan it is: 'hole: 1' or 'near: [X, Y, Z]'");
+        return false;
+    }
+    if (fields.has("hole") == fields.has("near")) {
+        context.fault(entry.place,
+                      "opening " + quoted(entry.key) +
+                          (fields.has("hole") ? " has both 'hole' and 'near'"
+                                              : " does not say which hole of the scan it is"),
+                      "give one of 'hole: 1' and 'near: [X, Y, Z]'");
+        return false;
+    }
+    opening.hole = fields.count("hole");
+    opening.near = read_vector(fields, "near", context);
+    if (opening.near) {
+        const double scale = length_of(form.unit).mm();
+        *opening.near = {scale * opening.near->x, scale * opening.near->y, scale * opening.near->z};
+    }
+    return opening.hole || opening.near;
+}
+
+/// The keys by which holes of scans are told apart.
+void refuse_hole_keys(const Fields& fields, Context& context) {
+    for (const std::string_view name : {"hole", "near"})
+        if (const Entry* entry = fields.entry(name))
+            context.fault(entry->place, "'" + std::string(name) + "' is for panels with 'surface'",
+                          "give the opening's 'outline'");
+}
+
+std::optional<Opening> read_opening(const Entry& entry, const Panel& panel, const Names& hardware,
+                                    Context& context) {
     const std::string label = "opening " + quoted(entry.key);
     check_name(entry.key, "the name of the opening", entry.place, context);
     const Fields fields(entry.value, In::opening, label, entry.place, context);
@@ -27,9 +62,17 @@ std::optional<Opening> read_opening(const Entry& entry, const Names& hardware, C
         opening.keep_clear = choices_of(*find_key(In::opening, "keep clear"))[*chosen];
     if (const Entry* behind = fields.entry("behind"))
         check_reference(opening.behind, "behind", behind->value.place, hardware, context);
+    if (const auto* scan = std::get_if<SurfaceForm>(&panel.form))
+        return read_hole(fields, entry, *scan, opening, context) ? std::optional(std::move(opening))
+                                                                 : std::nullopt;
+    refuse_hole_keys(fields, context);
     const Entry* outline = fields.entry("outline");
-    if (outline == nullptr)
+    if (outline == nullptr) {
+        if (!fields.mentions("outline"))
+            context.fault(entry.place, label + " has no 'outline'",
+                          "add 'outline: [[X, Y], [X, Y], ...]'");
         return std::nullopt;
+    }
     auto form = read_outline(*outline, *find_key(In::opening, "outline"), context);
     if (!form)
         return std::nullopt;
@@ -111,7 +154,7 @@ std::optional<Inlay> read_inlay(const Entry& entry, Context& context) {
 void read_parts(const Fields& fields, const Names& hardware, Panel& panel, Context& context) {
     if (const std::vector<Entry>* openings = fields.named("openings"))
         for (const Entry& entry : *openings)
-            if (auto opening = read_opening(entry, hardware, context))
+            if (auto opening = read_opening(entry, panel, hardware, context))
                 panel.openings.push_back(std::move(*opening));
     read_seam_lines(fields, panel, context);
     if (const std::vector<Entry>* inlays = fields.named("inlays"))

@@ -41,11 +41,11 @@ TEST_CASE("the whole sentence, once") {
 
 TEST_CASE("one shape, and only one") {
     check({
-        {"forward: up", "3:3: it has no shape; give 'outline', 'size' or 'girths'"},
+        {"forward: up", "3:3: it has no shape; give 'outline', 'size', 'girths' or 'surface'"},
         {"size: [1, 1]\noutline: [[0, 0], [9, 0], [9, 9]]",
          "4:5: it has both 'outline' and 'size'; keep the one that was measured"},
         {"surface: cap.obj",
-         "4:5: 'surface' is not known yet; leave it out; a later version will read it"},
+         "4:5: the scan's unit is not given; add 'surface units: mm', or what the scan is in"},
     });
 }
 

@@ -83,7 +83,7 @@ TEST_CASE("all faults of a file come at once, by place") {
         "'size', 'girths', 'through stations', 'crown', 'measured', 'forward', 'direction' and 14 "
         "more\n"
         "t.yaml:5:3: 'hood' stands here again, after line 4; keep one of the two\n"
-        "t.yaml:6:3: panel 'roof': it has no shape; give 'outline', 'size' or 'girths'\n"
+        "t.yaml:6:3: panel 'roof': it has no shape; give 'outline', 'size', 'girths' or 'surface'\n"
         "t.yaml:7:16: 'tol' is not a key of a piece of hardware; did you mean 'tool'?\n");
 }
 

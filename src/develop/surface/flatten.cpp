@@ -1,0 +1,70 @@
+// SPDX-License-Identifier: MIT
+#include "develop/surface/flatten.hpp"
+
+#include "develop/surface/relax.hpp"
+#include "develop/surface/slim.hpp"
+#include "develop/surface/start.hpp"
+
+#include <algorithm>
+#include <utility>
+
+namespace pelt::develop {
+namespace {
+
+/// Film without a limit of its own: it may reach five times its length.
+constexpr double any_stretch = 4;
+/// Nearer to the least than this, layouts within the limit are found too slowly.
+constexpr double least_room = 1.02;
+
+/// A layout that turns nothing over.
+std::optional<Flat> good_start(const Patch& patch, const Sheet3& sheet) {
+    if (const auto start = conformal(patch, sheet.points, sheet.outline)) {
+        Flat flat = as_rigid_as_possible(patch, *start).flat;
+        if (turned_over(patch.maps(flat)) == 0)
+            return flat;
+    }
+    const auto disc = on_a_disc(patch, sheet.points, sheet.outline);
+    if (!disc || turned_over(patch.maps(*disc)) > 0)
+        return std::nullopt;
+    return from_origin(least_symmetric(patch, *disc).flat);
+}
+
+double largest_stretch(const std::vector<Linear>& maps, std::size_t own) {
+    double smallest = maps.front().smaller();
+    for (std::size_t t = 0; t < own; ++t)
+        smallest = std::min(smallest, maps[t].smaller());
+    return std::max(0.0, 1 / smallest - 1);
+}
+
+} // namespace
+
+std::optional<Flattened> flattened(const Sheet3& sheet) {
+    auto patch = Patch::of(sheet.points, sheet.triangles);
+    if (!patch)
+        return std::nullopt;
+    const auto start = good_start(*patch, sheet);
+    if (!start)
+        return std::nullopt;
+    Least least = least_stretch(*patch, *start);
+    Drape natural = drape(*patch, least.flat, any_stretch);
+    const std::vector<Linear> maps = patch->maps(natural.flat);
+    // Within the tolerance of its limits the drape may gain on what was found to be the least.
+    const bool better = turned_over(maps) == 0 && natural.met;
+    const double natural_stretch = better ? largest_stretch(maps, sheet.own) : least.stretch;
+    return Flattened{std::move(*patch), least.flat, least.stretch,
+                     better ? std::move(natural.flat) : least.flat,
+                     std::max(natural_stretch, least.stretch)};
+}
+
+Flat layout_within(const Flattened& flattened, double limit) {
+    if (flattened.natural_stretch <= limit)
+        return flattened.natural;
+    if (limit < least_room * flattened.least_stretch)
+        return flattened.least;
+    Drape within = drape(flattened.patch, flattened.least, limit);
+    if (!within.met || turned_over(flattened.patch.maps(within.flat)) > 0)
+        return flattened.least;
+    return std::move(within.flat);
+}
+
+} // namespace pelt::develop

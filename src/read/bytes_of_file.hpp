@@ -1,0 +1,22 @@
+// SPDX-License-Identifier: MIT
+// The bytes of a file that another file names. Inside read/ only.
+#pragma once
+
+#include <cstddef>
+#include <optional>
+#include <string>
+
+namespace pelt::read {
+
+struct BytesRead {
+    std::optional<std::string> bytes;
+    bool not_opened = false; ///< else there is something wrong with the file
+    std::string what;        ///< without bytes: why, to follow the file's name
+    std::string remedy;
+};
+
+/// Reads `file`, a path within the folder in which `owner` lies (the current one for "-"). What a
+/// link leads out of that folder, or is no plain file, or has more than `most` bytes, is refused.
+BytesRead bytes_beside(const std::string& owner, const std::string& file, std::size_t most);
+
+} // namespace pelt::read
