@@ -44,7 +44,7 @@ TEST_CASE("one shape, and only one") {
         {"forward: up", "3:3: it has no shape; give 'outline', 'size', 'girths' or 'surface'"},
         {"size: [1, 1]\noutline: [[0, 0], [9, 0], [9, 9]]",
          "4:5: it has both 'outline' and 'size'; keep the one that was measured"},
-        {"surface: cap.obj",
+        {"surface: cap.obj\nforward: [1, 0, 0]\nup: [0, 0, 1]",
          "4:5: the scan's unit is not given; add 'surface units: mm', or what the scan is in"},
     });
 }
@@ -61,7 +61,7 @@ TEST_CASE("keys that are unknown, not known yet, or elsewhere at home") {
          "5:5: 'tolerance' is not known yet; leave it out; a later version will read it"},
         {"size: [1, 1]\nxyzzyplugh: 5", "5:5: 'xyzzyplugh' is not a key of a panel; its keys are "
                                         "'outline', 'size', 'girths', 'through stations', 'crown', "
-                                        "'measured', 'forward', 'direction' and 14 more"},
+                                        "'measured', 'surface', 'surface units' and 17 more"},
         {"size: [1, 1]\nedges: {all: {wrap:12}}",
          "5:19: after the colon of 'wrap:12' a blank is missing; put one between the key and its "
          "value"},

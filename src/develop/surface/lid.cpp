@@ -14,8 +14,15 @@ using geometry::operator-;
 /// Beyond this many points a fan does: the third power would take too long.
 constexpr std::size_t longest = 600;
 
-double doubled_area(Point3 a, Point3 b, Point3 c) {
-    return geometry::norm(geometry::cross(b - a, c - a));
+/// The area, a little for long sides, so that of equal areas the stouter triangles win, and much
+/// for triangles that are next to none.
+double cost_of(Point3 a, Point3 b, Point3 c) {
+    constexpr double of_sides = .01;
+    constexpr double next_to_none = 1e-6;
+    const double area = geometry::norm(geometry::cross(b - a, c - a)) / 2;
+    const double sides =
+        geometry::dot(b - a, b - a) + geometry::dot(c - b, c - b) + geometry::dot(a - c, a - c);
+    return area + of_sides * sides + (area < next_to_none * sides ? sides / next_to_none : 0);
 }
 
 } // namespace
@@ -40,10 +47,10 @@ std::vector<Triangle> lid_over(const std::vector<Point3>& points, const std::vec
             double& best = least[i * n + i + span];
             best = std::numeric_limits<double>::infinity();
             for (std::size_t m = i + 1; m < i + span; ++m) {
-                const double area = least[i * n + m] + least[m * n + i + span] +
-                                    doubled_area(at(i), at(m), at(i + span));
-                if (area < best) {
-                    best = area;
+                const double cost = least[i * n + m] + least[m * n + i + span] +
+                                    cost_of(at(i), at(m), at(i + span));
+                if (cost < best) {
+                    best = cost;
                     split[i * n + i + span] = m;
                 }
             }
