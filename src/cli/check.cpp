@@ -11,8 +11,11 @@
 #include "report/report.hpp"
 
 #include <algorithm>
+#include <atomic>
+#include <future>
 #include <map>
 #include <string>
+#include <thread>
 #include <utility>
 #include <vector>
 
@@ -77,6 +80,25 @@ order::Request whole_job(const Vehicle& vehicle, const Film& film) {
     request.film = film;
     request.selection = all_panels(vehicle);
     return request;
+}
+
+/// The faults of the vehicle with each film, in their order. The films are shared out among
+/// threads, which know nothing of each other.
+std::vector<Faults> examined(const Vehicle& vehicle, const std::vector<Film>& films) {
+    std::vector<Faults> faults(films.size());
+    std::atomic<std::size_t> next = 0;
+    const auto work = [&] {
+        for (std::size_t i = next++; i < films.size(); i = next++)
+            faults[i] = order::examine(whole_job(vehicle, films[i]));
+    };
+    const std::size_t threads = std::max(1U, std::thread::hardware_concurrency());
+    std::vector<std::future<void>> others;
+    for (std::size_t i = 1; i < std::min(threads, films.size()); ++i)
+        others.push_back(std::async(std::launch::async, work));
+    work();
+    for (std::future<void>& other : others)
+        other.get();
+    return faults;
 }
 
 class Check {
@@ -149,11 +171,11 @@ private:
     void examine(const Vehicle& vehicle) {
         FaultsOfFilms told(films_.size());
         std::string suited;
-        for (const Film& film : films_) {
-            const Faults faults = order::examine(whole_job(vehicle, film));
-            told.add(faults, film.name);
-            if (!stops(faults))
-                suited += (suited.empty() ? "" : ", ") + in_quotes(film.name);
+        const std::vector<Faults> faults = examined(vehicle, films_);
+        for (std::size_t i = 0; i < films_.size(); ++i) {
+            told.add(faults[i], films_[i].name);
+            if (!stops(faults[i]))
+                suited += (suited.empty() ? "" : ", ") + in_quotes(films_[i].name);
         }
         if (!suited.empty())
             lines_ += vehicle.file + ": every panel can be cut from " + suited + "\n";
