@@ -95,7 +95,9 @@ std::vector<std::string> what_to_order(const Sheet& sheet, const Measures& measu
         out.push_back(measures.film(line.length()) + width + ", one length, " +
                       (line.batch.empty() ? "one batch" : "batch: " + line.batch));
     if (out.size() > 1)
-        out.push_back("all " + std::to_string(out.size()) + " lengths of one batch");
+        out.push_back(out.size() == 2
+                          ? "both lengths of one batch"
+                          : "all " + std::to_string(out.size()) + " lengths of one batch");
     if (out.empty())
         out.push_back(new_rolls(sheet.plan) == 0 ? "nothing: all of it comes from stock"
                                                  : "not known how it is sold");
