@@ -18,7 +18,7 @@ constexpr std::size_t strand_count = 8;
 // strands together, and by one strand between two times at which they are joined; ways to put two
 // parts together, against such a look, in cutting a few sections anew and in trying every way.
 constexpr double work_per_piece = 16'000;
-constexpr double work_per_round = 400'000;
+constexpr int rounds_per_effort = 2;
 constexpr double recut_share = 4;
 constexpr double trial_share = 0.25;
 constexpr double ease_share = 0.25; ///< of the looks at a node, for fewer cuts
@@ -68,9 +68,9 @@ Run::Run(const Problem& problem, const Effort& effort, const Watch& watch)
 bool Run::work(const Sheet* known) {
     if (!construct(known))
         return false;
-    const double work = whole_work() / strand_count;
-    const double rounds = std::clamp(work / work_per_round, 2.0, 500.0);
-    const auto each = static_cast<std::uint64_t>(work / rounds);
+    // More effort is more rounds of the same size, so that it begins like less effort.
+    const double rounds = rounds_per_effort * std::max(effort_.amount, 1);
+    const auto each = static_cast<std::uint64_t>(whole_work() / strand_count / rounds);
     if (may_look_at_every_way()) {
         improve(first_rounds, each);
         if (!stopped_ && !is_shortest())

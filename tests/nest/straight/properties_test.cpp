@@ -138,6 +138,22 @@ TEST_CASE("random jobs: the number of threads changes nothing") {
     }
 }
 
+TEST_CASE("random jobs: more effort never gives a longer layout") {
+    for (std::uint64_t seed = 7001; seed <= 7012; ++seed) {
+        CAPTURE(seed);
+        const test::RandomJob job = test::random_job(seed);
+        std::optional<Um> before;
+        for (const int effort : {1, 2, 5}) {
+            const nest::Result found =
+                nest::nest(job.pieces, job.rolls, job.goal, {effort, 1, 1}, {});
+            REQUIRE(found.layout);
+            if (before)
+                CHECK(test::new_length(*found.layout, job.rolls) <= *before);
+            before = test::new_length(*found.layout, job.rolls);
+        }
+    }
+}
+
 TEST_CASE("random jobs: the order in which pieces come changes nothing") {
     for (std::uint64_t seed = 2001; seed <= 2015; ++seed) {
         CAPTURE(seed);
