@@ -11,16 +11,17 @@ namespace pelt::verify {
 
 using Sentences = std::vector<std::string>;
 
-/// "piece 'hood', centre, copy 1".
-std::string called(const Job& job, const PieceId& id);
-
-/// Indices are within their lists; nothing else can be checked before.
-bool indices_hold(const Job& job, const Layout& layout, Sentences& faults);
+/// Indices lie within their lists, rings have points, coordinates and allowances are within the
+/// range for which the arithmetic is exact, panels are developed: nothing else can be looked at
+/// before.
+bool sane(const Job& job, const Layout& layout, Sentences& faults);
 
 /// Everything that the vehicles ask for is placed once, and nothing else.
 void check_complete(const Job& job, const Layout& layout, Sentences& faults);
 
-/// Cut outlines are well formed and hold what stays on; it covers the panel, right way round.
+/// Outlines are well formed; film covers its panel as edges and openings ask, right way round, with
+/// its laps; what is cut holds it with its margins or bleed; turns are those that its film may
+/// have.
 void check_pieces(const Job& job, Sentences& faults);
 
 /// Turns, usable width, used length, availability, flaws, arrows; apart from one another.

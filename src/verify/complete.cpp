@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MIT
 #include "verify/checks.hpp"
+#include "verify/words.hpp"
 
 #include <algorithm>
 #include <map>
@@ -66,37 +67,6 @@ void check_parts(const Job& job, const Wanted& thing, std::vector<std::pair<int,
 }
 
 } // namespace
-
-std::string called(const Job& job, const PieceId& id) {
-    const Panel& panel = job.vehicles[static_cast<std::size_t>(id.vehicle)]
-                             .panels[static_cast<std::size_t>(id.panel)];
-    std::string text = "panel '" + panel.name + "', " + std::string(name_of(id.side)) + ", copy " +
-                       std::to_string(id.copy);
-    if (id.parts > 1)
-        text += ", part " + std::to_string(id.part);
-    return id.kind == PieceKind::inlay ? text + ", inlay '" + id.inlay + "'" : text;
-}
-
-bool indices_hold(const Job& job, const Layout& layout, Sentences& faults) {
-    const std::size_t before = faults.size();
-    for (const Piece& piece : job.pieces)
-        for (const PieceId& id : piece.ids) {
-            const auto v = static_cast<std::size_t>(id.vehicle);
-            if (id.vehicle < 0 || v >= job.vehicles.size() || id.panel < 0 ||
-                static_cast<std::size_t>(id.panel) >= job.vehicles[v].panels.size())
-                faults.emplace_back("a piece names a panel that no vehicle has");
-        }
-    std::set<std::size_t> rolls;
-    for (const UsedRoll& used : layout.rolls) {
-        if (used.roll >= job.rolls.size() || !rolls.insert(used.roll).second)
-            faults.emplace_back("a roll is used that was not offered, or twice");
-        for (const Placement& p : used.placements)
-            if (p.piece >= job.pieces.size() || p.copy >= job.pieces[p.piece].ids.size() ||
-                p.shape >= job.pieces[p.piece].shapes.size())
-                faults.emplace_back("something is placed that is not a piece of the job");
-    }
-    return faults.size() == before;
-}
 
 void check_complete(const Job& job, const Layout& layout, Sentences& faults) {
     std::set<PieceId> placed;

@@ -3,6 +3,7 @@
 // edge to edge; the roll itself is a sheet without end.
 #include "verify/checks.hpp"
 #include "verify/exact.hpp"
+#include "verify/words.hpp"
 
 #include <algorithm>
 #include <limits>

@@ -1,214 +1,306 @@
 // SPDX-License-Identifier: MIT
 // Are the pieces themselves right: well formed, large enough, the panel's own, the right way round?
-#include "verify/checks.hpp"
-#include "verify/exact.hpp"
+#include "verify/covering.hpp"
+#include "verify/edges.hpp"
+#include "verify/figures.hpp"
+#include "verify/words.hpp"
 
 #include <algorithm>
-#include <cmath>
 #include <map>
+#include <set>
 #include <tuple>
 
 namespace pelt::verify {
 namespace {
 
-/// Snapping a point to the grid moves it by less than a step in each axis, a step more in a turn.
-constexpr Um snap_tolerance = 2;
-
-const Panel& panel_of(const Job& job, const PieceId& id) {
-    return job.vehicles[static_cast<std::size_t>(id.vehicle)]
-        .panels[static_cast<std::size_t>(id.panel)];
-}
-
 void check_rings(const std::string& who, const Polygon& polygon, Sentences& faults) {
-    if (!is_simple(polygon.outer) || twice_area(polygon.outer) <= 0)
-        faults.push_back(who + ": its outline is not a simple counter-clockwise ring");
-    for (const Ring& hole : polygon.holes) {
-        if (!is_simple(hole) || twice_area(hole) >= 0)
-            faults.push_back(who + ": a hole is not a simple clockwise ring");
-        else if (!ring_within(hole, polygon))
-            faults.push_back(who + ": a hole is not inside the outline");
-    }
+    bool simple = is_simple(polygon.outer);
+    for (const Ring& hole : polygon.holes)
+        simple = simple && is_simple(hole);
+    if (!simple || (!polygon.holes.empty() && !is_sound(polygon)) || twice_area(polygon.outer) <= 0)
+        faults.push_back(who + ": its outline is not a simple counter-clockwise ring with simple "
+                               "clockwise holes in it");
 }
 
-struct Extent {
-    Um x0, y0, x1, y1;
+Um up_to(Um value, Um step) {
+    return (value + step - 1) / step * step;
+}
+
+/// The sides of a rectangle about its film, along one axis.
+struct Span {
+    Um film_low, film_high, cut_low, cut_high;
+
+    Um film() const { return film_high - film_low; }
+    Um cut() const { return cut_high - cut_low; }
+    /// What is odd goes to one of the sides.
+    bool is_centred() const {
+        const Um low = film_low - cut_low;
+        const Um high = cut_high - film_high;
+        return low >= 0 && high >= 0 && std::abs(low - high) <= 1;
+    }
 };
-Extent extent_of(const Ring& ring) {
-    Extent e{ring.front().x, ring.front().y, ring.front().x, ring.front().y};
-    for (const GridPoint& p : ring)
-        e = {std::min(e.x0, p.x), std::min(e.y0, p.y), std::max(e.x1, p.x), std::max(e.y1, p.y)};
-    return e;
+
+bool right_along(const Span& span, const Handling& margin, Um ruler) {
+    return span.is_centred() && span.cut() == up_to(span.film() + 2 * margin.want, ruler);
 }
 
-void check_rectangle(const Job& job, const std::string& who, const PieceId& id,
-                     const Polygon& wrapped, const Polygon& outline, Sentences& faults) {
-    const Extent film = extent_of(wrapped.outer);
-    const Extent cut = extent_of(outline.outer);
-    const Int128 twice_box = 2 * static_cast<Int128>(cut.x1 - cut.x0) * (cut.y1 - cut.y0);
-    if (outline.outer.size() != 4 || !outline.holes.empty() ||
-        twice_area(outline.outer) != twice_box)
+/// Across the roll the margins may shrink, to the usable width, down to the least.
+bool right_across(const Span& span, const Handling& margin, const Film& film) {
+    if (up_to(span.film() + 2 * margin.want, film.allowances.ruler) <= film.usable_width())
+        return right_along(span, margin, film.allowances.ruler);
+    return span.is_centred() && span.cut() == film.usable_width() &&
+           span.film() + 2 * margin.least <= span.cut();
+}
+
+void check_rectangle(const Job& job, const std::string& who, const Piece& piece,
+                     const CutShape& shape, Sentences& faults) {
+    const Ring& ring = shape.outline.outer;
+    const Box film = box_around(piece.wrapped.outer);
+    const Box cut = box_around(ring);
+    const Int128 twice_box = 2 * static_cast<Int128>(cut.along()) * cut.across();
+    if (ring.size() != 4 || !shape.outline.holes.empty() || twice_area(ring) != twice_box)
         faults.push_back(who + ": not an upright rectangle");
-    const auto& own = panel_of(job, id).allowances.handling;
-    const Um least = own ? own->least : job.film.allowances.handling.least;
-    if (std::min({film.x0 - cut.x0, film.y0 - cut.y0, cut.x1 - film.x1, cut.y1 - film.y1}) < least)
-        faults.push_back(who + ": less than the least margin to grip");
-    const Um usable = job.film.width - 2 * job.film.trim;
-    for (const Um side : {cut.x1 - cut.x0, cut.y1 - cut.y0})
-        if (side % job.film.allowances.ruler != 0 && side != usable)
-            faults.push_back(who + ": a side is not a whole number of steps of the ruler");
-}
-
-void check_shape(const Job& job, const Piece& piece, Sentences& faults) {
-    const PieceId& id = piece.ids.front();
-    const std::string who = called(job, id);
-    check_rings(who, piece.wrapped, faults);
-    for (const CutShape& shape : piece.shapes) {
-        check_rings(who, shape.outline, faults);
-        if (job.by == CutBy::straight)
-            check_rectangle(job, who, id, piece.wrapped, shape.outline, faults);
-        else if (!ring_within(piece.wrapped.outer, shape.outline))
-            faults.push_back(who + ": cut smaller than what stays on the vehicle");
+    const Handling margin = handling_of(job, panel_of(job, piece.ids.front()));
+    const Span x{film.low.x, film.high.x, cut.low.x, cut.high.x};
+    const Span y{film.low.y, film.high.y, cut.low.y, cut.high.y};
+    for (const Turn turn : shape.turns) {
+        const bool lies = turn.millidegrees % 180'000 == 0;
+        if (!right_along(lies ? x : y, margin, job.film.allowances.ruler) ||
+            !right_across(lies ? y : x, margin, job.film))
+            faults.push_back(who + ": not the margins to grip that are wanted");
     }
 }
 
-Heading heading_of(const Panel& panel, Side side) {
-    if (panel.forward)
-        return *panel.forward;
-    const bool drawn_as_left = panel.sides == Sides::both || side == Side::left;
-    return drawn_as_left ? Heading::left : Heading::right;
-}
-
-/// Panel frame to piece frame: forward becomes +x.
-GridPoint forward_along(Heading heading, GridPoint p) {
-    switch (heading) {
-    case Heading::right:
-        return p;
-    case Heading::up:
-        return {p.y, -p.x};
-    case Heading::left:
-        return {-p.x, -p.y};
-    case Heading::down:
-        return {-p.y, p.x};
+bool may_be_turned(Direction direction, Turn turn, bool free_turns) {
+    switch (direction) {
+    case Direction::one_way:
+        return turn.millidegrees == 0;
+    case Direction::two_way:
+        return turn.millidegrees % 180'000 == 0;
+    case Direction::any:
+        return free_turns || turn.millidegrees % 90'000 == 0;
     }
-    return p;
-}
-
-GridPoint on_grid(Point p) {
-    return {std::llround(p.x * 1000.0), std::llround(p.y * 1000.0)};
-}
-
-bool in_or_near(GridPoint p, const Ring& ring, Um near) {
-    if (where(p, ring) != Where::outside)
-        return true;
-    for (std::size_t i = 0; i < ring.size(); ++i)
-        if (!segments_apart(p, p, ring[i], ring[i + 1 == ring.size() ? 0 : i + 1], near + 1))
-            return true;
     return false;
 }
 
-/// How far inside the panel's edge the film may end at a corner: both edges may end short there.
-Um slack_of(const Panel& panel) {
-    Um stop = 0;
-    for (const EdgeRule& rule : panel.edges)
-        stop = std::max(stop, rule.stop.value_or(0));
-    return snap_tolerance + 2 * stop;
+void check_shape(const Job& job, const Piece& piece, Sentences& faults) {
+    const std::string who = called(job, piece.ids.front());
+    const Panel& panel = panel_of(job, piece.ids.front());
+    if (piece.direction != direction_of(job, panel))
+        faults.push_back(who + ": its direction is not its panel's");
+    if (piece.batch_free != panel.batch_free)
+        faults.push_back(who + ": it may not come from any batch, or may");
+    check_rings(who, piece.wrapped, faults);
+    for (const CutShape& shape : piece.shapes) {
+        check_rings(who, shape.outline, faults);
+        if (shape.turns.empty())
+            faults.push_back(who + ": it may not lie in any way");
+        for (const Turn turn : shape.turns)
+            if (!may_be_turned(piece.direction, turn, job.free_turns))
+                faults.push_back(who + ": turned as its film may not lie");
+        if (job.by == CutBy::straight)
+            check_rectangle(job, who, piece, shape, faults);
+    }
 }
 
-bool covered(const Blank& blank, Heading heading, bool mirrored, Um slack,
-             const std::vector<const Piece*>& parts) {
-    return std::all_of(blank.outline.points.begin(), blank.outline.points.end(),
-                       [&](const Point& point) {
-                           GridPoint p = forward_along(heading, on_grid(point));
-                           if (mirrored)
-                               p.y = -p.y;
-                           return std::any_of(parts.begin(), parts.end(), [&](const Piece* part) {
-                               return in_or_near(p, part->wrapped.outer, slack);
-                           });
-                       });
+/// A piece is for one panel; only copies on its sides and faces are cut alike.
+bool is_of_one_panel(const Job& job, const Piece& piece, Sentences& faults) {
+    const PieceId& first = piece.ids.front();
+    const bool one = std::all_of(piece.ids.begin(), piece.ids.end(), [&](const PieceId& id) {
+        return id.vehicle == first.vehicle && id.panel == first.panel && id.kind == first.kind &&
+               id.inlay == first.inlay && id.part == first.part && id.parts == first.parts;
+    });
+    if (!one)
+        faults.push_back(called(job, first) + ": cut as one piece with another panel's");
+    return one;
 }
 
-/// One panel's side and copy, as the parts that cover it.
-using Key = std::tuple<int, int, Side, int>;
-using PartsOf = std::map<Key, std::vector<const Piece*>>;
+using PanelKey = std::pair<int, int>;
+/// By part, from 1.
+using Parts = std::map<int, const Piece*>;
 
-PartsOf main_parts(const Job& job) {
-    PartsOf out;
+/// What is cut for one panel: the parts of each side and copy, and its inlays.
+struct PanelPieces {
+    std::map<std::pair<Side, int>, Parts> films;
+    std::vector<std::pair<const Piece*, PieceId>> inlays;
+};
+
+std::map<PanelKey, PanelPieces> pieces_by_panel(const Job& job) {
+    std::map<PanelKey, PanelPieces> out;
     for (const Piece& piece : job.pieces)
-        for (const PieceId& id : piece.ids)
-            if (id.kind == PieceKind::main)
-                out[{id.vehicle, id.panel, id.side, id.copy}].push_back(&piece);
+        for (const PieceId& id : piece.ids) {
+            PanelPieces& panel = out[{id.vehicle, id.panel}];
+            if (id.kind == PieceKind::inlay)
+                panel.inlays.emplace_back(&piece, id);
+            else
+                panel.films[{id.side, id.copy}][id.part] = &piece;
+        }
     return out;
 }
 
-/// An inner face is the mirror image of the outer one, so with two faces either way round is right.
-void check_covering(const Job& job, const PartsOf& parts_of, Sentences& faults) {
-    for (const auto& [key, parts] : parts_of) {
-        const auto [v, p, side, copy] = key;
-        const PieceId id{v, p, side, copy, 1, 1, PieceKind::main, ""};
-        const Panel& panel = panel_of(job, id);
-        const DevelopedPanel& developed =
-            job.developed[static_cast<std::size_t>(v)][static_cast<std::size_t>(p)];
-        const bool mirrored = panel.sides == Sides::both && side == Side::right;
-        const Heading heading = heading_of(panel, side);
-        const Um slack = slack_of(panel);
-        for (const Blank& blank : developed.blanks)
-            if (!covered(blank, heading, mirrored, slack, parts) &&
-                !(panel.faces == 2 && covered(blank, heading, !mirrored, slack, parts)))
-                faults.push_back(called(job, id) + ": its film does not cover the panel");
+/// Without points along straight sides, beginning at its least point.
+void begin(Ring& ring) {
+    Ring corners;
+    for (std::size_t i = 0; i < ring.size(); ++i)
+        if (side(ring[(i + ring.size() - 1) % ring.size()], ring[i], ring[(i + 1) % ring.size()]))
+            corners.push_back(ring[i]);
+    std::rotate(corners.begin(), std::min_element(corners.begin(), corners.end()), corners.end());
+    ring = std::move(corners);
+}
+
+/// Holes stand in order.
+Polygon in_order(Polygon polygon) {
+    begin(polygon.outer);
+    for (Ring& hole : polygon.holes)
+        begin(hole);
+    std::sort(polygon.holes.begin(), polygon.holes.end());
+    return polygon;
+}
+
+/// Film and cut outlines of all parts as they lie in the panel's drawing.
+std::vector<Polygon> drawn(const Parts& parts, const Frame& frame) {
+    std::vector<Polygon> out;
+    for (const auto& [part, piece] : parts) {
+        out.push_back(in_order(in_drawing(piece->wrapped, frame)));
+        for (const CutShape& shape : piece->shapes)
+            out.push_back(in_order(in_drawing(shape.outline, frame)));
+    }
+    return out;
+}
+
+std::vector<Seam> seams_of(const Job& job, const PieceId& id) {
+    std::vector<Seam> out;
+    for (const Seam& seam : job.seams)
+        if (seam.vehicle == id.vehicle && seam.panel == id.panel && seam.side == id.side)
+            out.push_back(seam);
+    return out;
+}
+
+void check_film(const Job& job, const PieceId& id, const Parts& parts, Sentences& faults) {
+    const Panel& panel = panel_of(job, id);
+    const Blank& blank =
+        job.developed[static_cast<std::size_t>(id.vehicle)][static_cast<std::size_t>(id.panel)]
+            .blanks.front();
+    const Frame frame = frame_of(panel, id);
+    Covering covering{job,
+                      panel,
+                      blank,
+                      called_whole(job, id),
+                      frame.forward,
+                      Wanted(panel, blank, asked_of(job, panel, blank)),
+                      {},
+                      seams_of(job, id),
+                      {}};
+    for (const auto& [part, piece] : parts) {
+        Polygon film = in_drawing(piece->wrapped, frame);
+        Rim rim(film);
+        covering.parts.push_back({std::move(film), std::move(rim)});
+    }
+    find_stretches(covering);
+    check_cover(covering, faults);
+    check_laps(covering, faults);
+    std::size_t part = 0;
+    for (const auto& [number, piece] : parts) {
+        if (job.by == CutBy::contour)
+            for (const CutShape& shape : piece->shapes)
+                check_cut_outline(covering, part, in_drawing(shape.outline, frame), faults);
+        ++part;
     }
 }
 
-Ring mirrored_ring(const Ring& ring) {
-    Ring out(ring.rbegin(), ring.rend());
-    for (GridPoint& p : out)
-        p.y = -p.y;
-    return out;
-}
-
-bool same_ring(const Ring& a, const Ring& b) {
-    if (a.size() != b.size())
-        return false;
-    const auto start = std::find(b.begin(), b.end(), a.front());
-    if (start == b.end())
-        return false;
-    Ring turned(start, b.end());
-    turned.insert(turned.end(), b.begin(), start);
-    return a == turned;
-}
-
-void check_mirror_images(const Job& job, const PartsOf& parts_of, Sentences& faults) {
-    for (const auto& [key, parts] : parts_of) {
-        const auto [v, p, side, copy] = key;
-        const auto twin = parts_of.find({v, p, Side::right, copy});
-        if (side != Side::left || twin == parts_of.end() || parts.size() != 1 ||
-            twin->second.size() != 1)
+void check_inlay(const Job& job, const Piece& piece, const PieceId& id, Sentences& faults) {
+    const Panel& panel = panel_of(job, id);
+    const Blank& blank =
+        job.developed[static_cast<std::size_t>(id.vehicle)][static_cast<std::size_t>(id.panel)]
+            .blanks.front();
+    const Frame frame = frame_of(panel, id);
+    for (std::size_t i = 0; i < panel.inlays.size(); ++i) {
+        if (panel.inlays[i].name != id.inlay)
             continue;
-        if (!same_ring(mirrored_ring(parts.front()->wrapped.outer),
-                       twin->second.front()->wrapped.outer))
-            faults.push_back("panel '" +
-                             panel_of(job, {v, p, side, copy, 1, 1, PieceKind::main, ""}).name +
-                             "': left and right are not mirror images");
+        const BlankInlay& recess = blank.inlays[i];
+        const Um overlap = panel.inlays[i].overlap.value_or(overlap_of(job, panel));
+        const Box wanted = grown({nearest(recess.low), nearest(recess.high)}, overlap);
+        const auto is = [&](const Polygon& polygon, Um more) {
+            const Polygon there = in_drawing(polygon, frame);
+            const Box box = box_around(there.outer);
+            const Box right = grown(wanted, more);
+            return box.low == right.low && box.high == right.high && there.holes.empty() &&
+                   twice_area(there.outer) == 2 * static_cast<Int128>(box.along()) * box.across();
+        };
+        if (!is(piece.wrapped, 0))
+            faults.push_back(called(job, id) + ": not its recess with the overlap all round");
+        if (job.by == CutBy::contour)
+            for (const CutShape& shape : piece.shapes)
+                if (!is(shape.outline, bleed_of(job, panel)))
+                    faults.push_back(called(job, id) + ": not its film with the bleed all round");
     }
+}
+
+/// One side and copy is looked at closely; the others are that, or its mirror image.
+void check_panel(const Job& job, PanelKey key, const PanelPieces& pieces, Sentences& faults) {
+    std::vector<Polygon> first;
+    std::set<std::pair<std::vector<const Piece*>, bool>> same;
+    for (const auto& [of, parts] : pieces.films) {
+        const PieceId id{key.first, key.second, of.first, of.second, 1, 1, PieceKind::main, ""};
+        const Frame frame = frame_of(panel_of(job, id), id);
+        std::vector<const Piece*> list;
+        for (const auto& [part, piece] : parts)
+            list.push_back(piece);
+        if (!same.insert({list, frame.mirrored}).second)
+            continue;
+        const std::vector<Polygon> lying = drawn(parts, frame);
+        if (first.empty()) {
+            first = lying;
+            check_film(job, id, parts, faults);
+        } else if (lying != first) {
+            faults.push_back(called_whole(job, id) +
+                             ": not the same film as on the other side, seen the right way round");
+        }
+    }
+    for (const auto& [piece, id] : pieces.inlays)
+        check_inlay(job, *piece, id, faults);
+}
+
+auto told(const Seam& seam) {
+    return std::tuple(seam.upper_part, seam.under_part, seam.overlap, seam.length, seam.added);
+}
+
+/// Seams are told alike of every side, and of nothing that is not cut.
+void check_seams_told(const Job& job, const std::map<PanelKey, PanelPieces>& panels,
+                      Sentences& faults) {
+    using Told = decltype(told(Seam{}));
+    std::map<PanelKey, std::map<Side, std::multiset<Told>>> of;
+    for (const Seam& seam : job.seams)
+        of[{seam.vehicle, seam.panel}][seam.side].insert(told(seam));
+    for (const auto& [key, by_side] : of) {
+        const auto panel = panels.find(key);
+        for (const auto& [side, seams] : by_side) {
+            const Side at = side;
+            const bool cut = panel != panels.end() &&
+                             std::any_of(panel->second.films.begin(), panel->second.films.end(),
+                                         [&](const auto& film) { return film.first.first == at; });
+            if (!cut || seams != by_side.begin()->second)
+                faults.emplace_back("seams are told of a panel or side that has none");
+        }
+    }
+    for (const auto& [key, pieces] : panels)
+        for (const auto& [film, parts] : pieces.films)
+            if (parts.size() > 1 && of[key].count(film.first) == 0)
+                faults.emplace_back("a divided panel has no seam told");
 }
 
 } // namespace
 
 void check_pieces(const Job& job, Sentences& faults) {
-    if (job.developed.size() != job.vehicles.size()) {
-        faults.emplace_back("not every vehicle was developed");
-        return;
-    }
-    for (std::size_t v = 0; v < job.vehicles.size(); ++v)
-        if (job.developed[v].size() != job.vehicles[v].panels.size()) {
-            faults.emplace_back("not every panel was developed");
+    for (const Piece& piece : job.pieces) {
+        if (!is_of_one_panel(job, piece, faults))
             return;
-        }
-    for (const Piece& piece : job.pieces)
-        if (!piece.ids.empty())
-            check_shape(job, piece, faults);
-    const PartsOf parts_of = main_parts(job);
-    check_covering(job, parts_of, faults);
-    check_mirror_images(job, parts_of, faults);
+        check_shape(job, piece, faults);
+    }
+    const std::map<PanelKey, PanelPieces> panels = pieces_by_panel(job);
+    for (const auto& [key, pieces] : panels)
+        check_panel(job, key, pieces, faults);
+    check_seams_told(job, panels, faults);
 }
 
 } // namespace pelt::verify

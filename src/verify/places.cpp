@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: MIT
 #include "verify/checks.hpp"
-#include "verify/exact.hpp"
+#include "verify/edges.hpp"
+#include "verify/figures.hpp"
+#include "verify/words.hpp"
 
 #include <algorithm>
 
@@ -11,39 +13,9 @@ namespace {
 struct Lying {
     Polygon outline;
     Box box;
+    Rim rim; ///< contour cutting only
     PieceId id;
 };
-
-Box box_around(const Ring& ring) {
-    Box box{ring.front(), ring.front()};
-    for (const GridPoint& p : ring) {
-        box.low.x = std::min(box.low.x, p.x);
-        box.low.y = std::min(box.low.y, p.y);
-        box.high.x = std::max(box.high.x, p.x);
-        box.high.y = std::max(box.high.y, p.y);
-    }
-    return box;
-}
-
-Direction direction_of(const Job& job, const PieceId& id) {
-    const Panel& panel = job.vehicles[static_cast<std::size_t>(id.vehicle)]
-                             .panels[static_cast<std::size_t>(id.panel)];
-    return panel.direction.value_or(job.film.direction);
-}
-
-bool may_be_turned(Direction direction, Turn turn, bool free_turns) {
-    if (turn.millidegrees < 0 || turn.millidegrees >= 360'000)
-        return false;
-    switch (direction) {
-    case Direction::one_way:
-        return turn.millidegrees == 0;
-    case Direction::two_way:
-        return turn.millidegrees % 180'000 == 0;
-    case Direction::any:
-        return free_turns || turn.millidegrees % 90'000 == 0;
-    }
-    return false;
-}
 
 bool covers_flaw(const Box& box, const Flaw& flaw) {
     const bool beside =
@@ -65,10 +37,10 @@ void check_one(const Job& job, const UsedRoll& used, const Placement& p, const L
                Sentences& faults) {
     const Roll& roll = job.rolls[used.roll];
     const std::string who = called(job, piece.id) + " on " + roll.name;
-    const Direction direction = direction_of(job, piece.id);
-    if (job.pieces[p.piece].direction != direction)
-        faults.push_back(who + ": its direction is not its panel's");
-    if (!may_be_turned(direction, p.turn, job.free_turns))
+    const Direction direction = direction_of(job, panel_of(job, piece.id));
+    const std::vector<Turn>& turns = job.pieces[p.piece].shapes[p.shape].turns;
+    const bool freely = job.free_turns && job.by == CutBy::contour && direction == Direction::any;
+    if (!freely && std::find(turns.begin(), turns.end(), p.turn) == turns.end())
         faults.push_back(who + ": turned as its film may not lie");
     if (direction == Direction::one_way && !roll.arrow_known)
         faults.push_back(who + ": directed film from a roll whose arrow is not known");
@@ -96,9 +68,9 @@ void check_length(const Job& job, const UsedRoll& used, const std::vector<Lying>
         faults.push_back(roll.name + ": not the film's width and trim");
 }
 
-bool apart(const Lying& a, const Lying& b, CutBy by, Um gap) {
+bool lie_apart(const Lying& a, const Lying& b, CutBy by, Um gap) {
     if (by == CutBy::contour)
-        return polygons_apart(a.outline, b.outline, gap);
+        return apart(a.rim, b.rim, gap);
     return a.box.high.x <= b.box.low.x || b.box.high.x <= a.box.low.x ||
            a.box.high.y <= b.box.low.y || b.box.high.y <= a.box.low.y;
 }
@@ -111,7 +83,7 @@ void check_apart(const Job& job, std::vector<Lying> pieces, Sentences& faults) {
     for (std::size_t i = 0; i < pieces.size(); ++i)
         for (std::size_t k = i + 1;
              k < pieces.size() && pieces[k].box.low.x < pieces[i].box.high.x + gap; ++k)
-            if (!apart(pieces[i], pieces[k], job.by, gap))
+            if (!lie_apart(pieces[i], pieces[k], job.by, gap))
                 faults.push_back(called(job, pieces[i].id) + " and " + called(job, pieces[k].id) +
                                  ": closer than the spacing");
 }
@@ -123,13 +95,12 @@ void check_places(const Job& job, const Layout& layout, Sentences& faults) {
         std::vector<Lying> pieces;
         for (const Placement& p : used.placements) {
             const Piece& piece = job.pieces[p.piece];
-            const Polygon& shape = piece.shapes[p.shape].outline;
-            Lying lies{{lying(shape.outer, p.turn, p.at), {}}, {}, piece.ids[p.copy]};
-            for (const Ring& hole : shape.holes)
-                lies.outline.holes.push_back(lying(hole, p.turn, p.at));
-            lies.box = box_around(lies.outline.outer);
+            Polygon outline = lying(piece.shapes[p.shape].outline, p.turn, p.at);
+            const Box box = box_around(outline.outer);
+            Rim rim(job.by == CutBy::contour ? outline : Polygon{});
+            const Lying lies{std::move(outline), box, std::move(rim), piece.ids[p.copy]};
             check_one(job, used, p, lies, faults);
-            pieces.push_back(std::move(lies));
+            pieces.push_back(lies);
         }
         check_length(job, used, pieces, faults);
         check_apart(job, std::move(pieces), faults);
@@ -147,8 +118,7 @@ void check_bound(const Job& job, const Layout& layout, Sentences& faults) {
         fresh += used.length;
         usable = roll.width - 2 * roll.trim;
         for (const Placement& p : used.placements)
-            for (const Ring* ring : rings_of(job.pieces[p.piece].shapes[p.shape].outline))
-                twice_cut += twice_area(*ring);
+            twice_cut += twice_area(job.pieces[p.piece].shapes[p.shape].outline);
     }
     if (layout.bound.length > fresh)
         faults.emplace_back("the bound is longer than the new film");

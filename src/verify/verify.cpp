@@ -14,7 +14,7 @@ public:
 
 Verdict verify(std::shared_ptr<const Job> job, Layout layout) {
     Verdict verdict;
-    if (!indices_hold(*job, layout, verdict.faults))
+    if (!sane(*job, layout, verdict.faults))
         return verdict;
     check_complete(*job, layout, verdict.faults);
     check_pieces(*job, verdict.faults);

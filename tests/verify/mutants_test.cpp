@@ -242,8 +242,8 @@ const std::vector<Mutation>& mutations_of_straight() {
              p.job.table = std::min(box.along(), box.across()) - 1;
              return true;
          }},
-        {"a margin under the least",
-         [](RightPlan& p, Dice&) { return p.job.film.allowances.handling.least = 20'001, true; }},
+        {"a margin under the one that is wanted",
+         [](RightPlan& p, Dice&) { return p.job.film.allowances.handling.want = 20'001, true; }},
         {"a rectangle off the ruler's steps",
          [](RightPlan& p, Dice&) { return p.job.film.allowances.ruler = 3'175, true; }},
     };

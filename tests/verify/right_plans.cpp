@@ -2,6 +2,7 @@
 #include "verify/right_plans.hpp"
 
 #include <algorithm>
+#include <cmath>
 
 namespace pelt::test {
 namespace {
@@ -16,7 +17,8 @@ Film film() {
     out.width = 1'524'000;
     out.trim = 6'000;
     out.direction = Direction::one_way;
-    out.allowances.handling = {40'000, 15'000};
+    out.allowances.handling = {margin, 15'000};
+    out.allowances.bleed = bleed;
     out.allowances.gap = gap;
     out.allowances.ruler = 1'000;
     return out;
@@ -44,13 +46,29 @@ Ring rectangle_around(const Ring& ring) {
             {box.low.x - margin, box.high.y + margin}};
 }
 
-/// The ring with every corner moved outwards along both axes: not a true offset, but around it.
+/// The convex ring with every side moved out by the bleed, its corners at the crossings.
 Ring around(const Ring& ring) {
-    const Box box = box_of(ring);
-    Ring out = ring;
-    for (GridPoint& p : out) {
-        p.x += 2 * p.x < box.low.x + box.high.x ? -bleed : bleed;
-        p.y += 2 * p.y < box.low.y + box.high.y ? -bleed : bleed;
+    struct Line {
+        double x, y, reach; // x·X + y·Y = reach
+    };
+    std::vector<Line> lines;
+    for (std::size_t i = 0; i < ring.size(); ++i) {
+        const GridPoint a = ring[i];
+        const GridPoint b = ring[(i + 1) % ring.size()];
+        const auto x = static_cast<double>(b.y - a.y);
+        const auto y = static_cast<double>(a.x - b.x);
+        const double size = std::hypot(x, y);
+        lines.push_back({x / size, y / size,
+                         (x * static_cast<double>(a.x) + y * static_cast<double>(a.y)) / size +
+                             static_cast<double>(bleed)});
+    }
+    Ring out;
+    for (std::size_t i = 0; i < ring.size(); ++i) {
+        const Line& a = lines[(i + ring.size() - 1) % ring.size()];
+        const Line& b = lines[i];
+        const double size = a.x * b.y - a.y * b.x;
+        out.push_back({std::llround((a.reach * b.y - b.reach * a.y) / size),
+                       std::llround((b.reach * a.x - a.reach * b.x) / size)});
     }
     return out;
 }

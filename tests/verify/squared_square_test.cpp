@@ -4,6 +4,7 @@
 // (1978) 240-243; its code (50,35,27)(8,19)(15,17,11)(6,24)(29,25,9,2)(7,18)(16)(42)(4,37)(33) from
 // memory; that the squares fill 112 x 112 is computed here).
 #include "verify/exact.hpp"
+#include "verify/figures.hpp"
 #include "verify/verify.hpp"
 
 #include <doctest/doctest.h>
@@ -59,6 +60,7 @@ std::pair<std::shared_ptr<Job>, Layout> squares(CutBy by) {
         const auto mm = static_cast<double>(code[i] * unit) / 1000;
         blank.outline.points = {{0, 0}, {mm, 0}, {mm, mm}, {0, mm}};
         blank.outline.edge = {0, 0, 0, 0};
+        blank.edges.push_back({"1-2", "", {0, -1}, false});
         DevelopedPanel developed;
         developed.blanks = {blank};
         job->developed[0].push_back(developed);

@@ -1,0 +1,263 @@
+// SPDX-License-Identifier: MIT
+#include "verify/covering.hpp"
+#include "verify/exact.hpp"
+#include "verify/words.hpp"
+
+#include <algorithm>
+#include <cmath>
+#include <limits>
+#include <optional>
+#include <set>
+
+namespace pelt::verify {
+namespace {
+
+/// A drawn line may end a little beside its place: its points are snapped, its ends are far away.
+constexpr double slack = hair + 2;
+
+Point minus(Point a, Point b) {
+    return {a.x - b.x, a.y - b.y};
+}
+double dot(Point a, Point b) {
+    return a.x * b.x + a.y * b.y;
+}
+double cross(Point a, Point b) {
+    return a.x * b.y - a.y * b.x;
+}
+Point in_um(Point p) {
+    return {p.x * um_per_mm, p.y * um_per_mm};
+}
+Point as_point(GridPoint p) {
+    return {static_cast<double>(p.x), static_cast<double>(p.y)};
+}
+
+/// One straight run of a seam line, micrometres; the first and the last one go on for ever.
+struct Run {
+    Point from;
+    Point way; ///< unit vector
+    double low = 0;
+    double high = 0;
+
+    double away(Point p) const { return std::abs(cross(way, minus(p, from))); }
+    double distance(Point p) const {
+        const double at = std::clamp(dot(way, minus(p, from)), low, high);
+        return std::hypot(p.x - from.x - at * way.x, p.y - from.y - at * way.y);
+    }
+};
+
+struct Line {
+    std::vector<Run> runs;
+    Point chord;
+    bool always = false;
+
+    const Run& nearest(Point p) const {
+        return *std::min_element(runs.begin(), runs.end(), [&](const Run& a, const Run& b) {
+            return a.distance(p) < b.distance(p);
+        });
+    }
+    double distance(Point p) const { return nearest(p).distance(p); }
+    /// To the nearest of its runs, each going on for ever.
+    double away(Point p) const {
+        double least = std::numeric_limits<double>::max();
+        for (const Run& run : runs)
+            least = std::min(least, run.away(p));
+        return least;
+    }
+};
+
+Line line_of(const BlankSeamLine& drawn) {
+    constexpr double for_ever = 1e12;
+    std::vector<Point> points;
+    for (const Point& p : drawn.points)
+        if (points.empty() || !(points.back() == in_um(p)))
+            points.push_back(in_um(p));
+    Line line{{}, minus(points.back(), points.front()), drawn.always};
+    for (std::size_t i = 0; i + 1 < points.size(); ++i) {
+        const Point way = minus(points[i + 1], points[i]);
+        const double length = std::hypot(way.x, way.y);
+        line.runs.push_back({points[i],
+                             {way.x / length, way.y / length},
+                             i == 0 ? -for_ever : 0,
+                             i + 2 == points.size() ? for_ever : length});
+    }
+    return line;
+}
+
+/// Where a part ends within the panel.
+struct End {
+    const Stretch* stretch;
+    std::size_t part;
+    std::vector<std::size_t> beside; ///< the parts that go on there
+};
+
+/// The side of the upper film, as a unit vector: the forward one, or along a line that runs fore
+/// and aft the upper one; neither is higher in a drawing with its nose up or down: then its left.
+bool lies_on_top(Point way, Point towards_film, Heading forward) {
+    const Point square = forward_along(forward, {-way.y, way.x});
+    const Point film = forward_along(forward, towards_film);
+    if (std::abs(square.x) >= std::abs(square.y))
+        return (square.x > 0) == (dot(square, film) > 0);
+    const bool nose_up_or_down = forward == Heading::up || forward == Heading::down;
+    const Point high = forward_along(forward, nose_up_or_down ? Point{-1, 0} : Point{0, 1});
+    return (dot(square, high) > 0) == (dot(square, film) > 0);
+}
+
+/// 0: along x, 1: along y of the drawing, and with it of the roll.
+std::optional<int> straight_axis(const Edge& edge) {
+    const Um dx = std::abs(edge.to.x - edge.from.x);
+    const Um dy = std::abs(edge.to.y - edge.from.y);
+    if (dx <= hair && dy > hair)
+        return 1;
+    return dy <= hair && dx > hair ? std::optional(0) : std::nullopt;
+}
+
+class Laps {
+public:
+    Laps(const Covering& covering, Sentences& faults) : covering_(covering), faults_(faults) {
+        for (const BlankSeamLine& drawn : covering.blank.seam_lines)
+            if (drawn.points.size() > 1)
+                lines_.push_back(line_of(drawn));
+        for (const Stretch& stretch : covering.stretches)
+            if (stretch.part != Stretch::none)
+                add_end(stretch);
+    }
+
+    void check() {
+        check_told();
+        for (const End& end : ends_)
+            check_end(end);
+        for (std::size_t i = 0; i < lines_.size(); ++i)
+            if (lines_[i].always && used_lines_.count(i) == 0)
+                faults_.push_back(covering_.who +
+                                  ": not divided at a seam line that is always used");
+        for (std::size_t i = 0; i < covering_.seams.size(); ++i)
+            if (seen_.count({i, true}) == 0 || (overlap() > 0 && seen_.count({i, false}) == 0))
+                faults_.push_back(covering_.who + ": a seam is told of that is not there");
+    }
+
+private:
+    Um overlap() const {
+        return covering_.panel.allowances.overlap.value_or(covering_.job.film.allowances.overlap);
+    }
+
+    void add_end(const Stretch& stretch) {
+        const GridPoint beyond = stretch.outside();
+        if (!covering_.wanted.stays_on(beyond) || covering_.near_a_rim(beyond))
+            return;
+        End end{&stretch, static_cast<std::size_t>(stretch.part), {}};
+        for (std::size_t part = 0; part < covering_.parts.size(); ++part)
+            if (part != end.part && covering_.holds(part, beyond))
+                end.beside.push_back(part);
+        if (!end.beside.empty()) // else `check_cover` misses film
+            ends_.push_back(std::move(end));
+    }
+
+    void check_told() {
+        const int parts = static_cast<int>(covering_.parts.size());
+        const SeamRule rule = covering_.panel.seam;
+        if (parts > 1 && rule == SeamRule::never)
+            faults_.push_back(covering_.who + ": divided although it may not be");
+        for (const Seam& seam : covering_.seams) {
+            const bool are_parts = seam.upper_part >= 1 && seam.upper_part <= parts &&
+                                   seam.under_part >= 1 && seam.under_part <= parts &&
+                                   seam.upper_part != seam.under_part;
+            if (!are_parts || seam.overlap != overlap())
+                faults_.push_back(covering_.who + ": a seam is told wrongly");
+            if (seam.added && rule != SeamRule::anywhere)
+                faults_.push_back(covering_.who + ": a seam is added where none may be");
+        }
+    }
+
+    void check_end(const End& end) {
+        bool right = false;
+        for (std::size_t i = 0; i < covering_.seams.size(); ++i) {
+            const Seam& seam = covering_.seams[i];
+            const int own = static_cast<int>(end.part) + 1;
+            const int other = seam.upper_part == own ? seam.under_part : seam.upper_part;
+            const bool told = (seam.upper_part == own || seam.under_part == own) &&
+                              std::find(end.beside.begin(), end.beside.end(),
+                                        static_cast<std::size_t>(other) - 1) != end.beside.end();
+            if (!told)
+                continue;
+            const bool upper = seam.upper_part == own;
+            if (upper ? ends_on_top(end, seam) : ends_under(end, seam)) {
+                seen_.insert({i, upper});
+                right = true;
+            }
+        }
+        if (!right)
+            faults_.push_back(covering_.who + ": part " + std::to_string(end.part + 1) +
+                              " ends at " + in_mm(end.stretch->middle) +
+                              " of its drawing as no seam tells");
+    }
+
+    /// The upper part ends along the line, and the under part goes on beneath it.
+    bool ends_on_top(const End& end, const Seam& seam) {
+        const auto under = static_cast<std::size_t>(seam.under_part) - 1;
+        if (overlap() > 2 * beside && !covering_.holds(under, end.stretch->inside()))
+            return false;
+        const Point at = as_point(end.stretch->middle);
+        const Point film{-end.stretch->out.x, -end.stretch->out.y};
+        if (seam.added) {
+            const Point way{-end.stretch->out.y, end.stretch->out.x};
+            return straight_axis(end.stretch->edge) && lies_on_top(way, film, covering_.forward);
+        }
+        for (std::size_t i = 0; i < lines_.size(); ++i) {
+            const Line& line = lines_[i];
+            if (line.distance(at) > slack)
+                continue;
+            // Which side of the line the film lies on holds for its whole chord.
+            const Run& run = line.nearest(at);
+            const Point left{-run.way.y, run.way.x};
+            const Point square{-line.chord.y, line.chord.x};
+            const bool on_left = dot(left, film) > 0;
+            const Point side = on_left ? square : Point{-square.x, -square.y};
+            if (lies_on_top(line.chord, side, covering_.forward)) {
+                used_lines_.insert(i);
+                return true;
+            }
+        }
+        return false;
+    }
+
+    /// The under part ends the overlap past the line where the upper one ends.
+    bool ends_under(const End& end, const Seam& seam) const {
+        const auto upper = static_cast<std::size_t>(seam.upper_part) - 1;
+        const GridPoint back = end.stretch->off(-overlap());
+        if (overlap() > 2 * beside && !covering_.holds(upper, end.stretch->inside()))
+            return false;
+        if (seam.added)
+            return ends_added_at(upper, end.stretch->edge, back);
+        const auto lap = static_cast<double>(overlap());
+        return std::any_of(lines_.begin(), lines_.end(), [&](const Line& line) {
+            const double distance = line.distance(as_point(end.stretch->middle));
+            const bool beyond_a_bend = distance <= 2 * lap + slack && line.runs.size() > 1;
+            return distance >= lap - slack && (line.away(as_point(back)) <= slack || beyond_a_bend);
+        });
+    }
+
+    bool ends_added_at(std::size_t upper, const Edge& like, GridPoint back) const {
+        const std::optional<int> axis = straight_axis(like);
+        return axis && std::any_of(ends_.begin(), ends_.end(), [&](const End& end) {
+                   const GridPoint at = end.stretch->middle;
+                   const Um off = *axis == 0 ? at.y - back.y : at.x - back.x;
+                   return end.part == upper && straight_axis(end.stretch->edge) == axis &&
+                          std::abs(off) <= hair;
+               });
+    }
+
+    const Covering& covering_;
+    Sentences& faults_;
+    std::vector<Line> lines_;
+    std::vector<End> ends_;
+    std::set<std::size_t> used_lines_;
+    std::set<std::pair<std::size_t, bool>> seen_; ///< seams, at the upper and at the under part
+};
+
+} // namespace
+
+void check_laps(const Covering& covering, Sentences& faults) {
+    Laps(covering, faults).check();
+}
+
+} // namespace pelt::verify
