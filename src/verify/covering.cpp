@@ -6,8 +6,9 @@
 
 #include <algorithm>
 #include <cmath>
-#include <functional>
 #include <map>
+#include <set>
+#include <utility>
 
 namespace pelt::verify {
 namespace {
@@ -29,28 +30,40 @@ GridPoint along(const Edge& edge, double share) {
             edge.from.y + std::llround(share * static_cast<double>(way.y))};
 }
 
+double cross_of(GridPoint a, GridPoint b) {
+    return static_cast<double>(a.x) * static_cast<double>(b.y) -
+           static_cast<double>(a.y) * static_cast<double>(b.x);
+}
+
 /// Where on the edge the rim crosses it, or begins or ends a side beside it; shares of its length.
 void add_meetings(const Edge& edge, const Rim& rim, std::vector<double>& shares) {
     const GridPoint way = edge.to - edge.from;
-    const auto length = static_cast<double>(dot(way, way));
-    rim.each_near(grown(box_of_edge(edge), hair), [&](const Edge& found) {
-        for (const GridPoint end : {found.from, found.to})
-            if (!point_apart(end, edge.from, edge.to, hair))
-                shares.push_back(
-                    std::clamp(static_cast<double>(dot(end - edge.from, way)) / length, 0.0, 1.0));
+    const Point unit{static_cast<double>(way.x), static_cast<double>(way.y)};
+    const double length = unit.x * unit.x + unit.y * unit.y;
+    const Box around = grown(box_of_edge(edge), hair);
+    rim.each_near(around, [&](const Edge& found) {
+        for (const GridPoint end : {found.from, found.to}) {
+            if (!meet(around, {end, end}) || point_apart(end, edge.from, edge.to, hair))
+                continue;
+            const double at = static_cast<double>(end.x - edge.from.x) * unit.x +
+                              static_cast<double>(end.y - edge.from.y) * unit.y;
+            shares.push_back(std::clamp(at / length, 0.0, 1.0));
+        }
         if (cross_inside(edge.from, edge.to, found.from, found.to)) {
             const GridPoint theirs = found.to - found.from;
-            shares.push_back(static_cast<double>(cross(found.from - edge.from, theirs)) /
-                             static_cast<double>(cross(way, theirs)));
+            shares.push_back(cross_of(found.from - edge.from, theirs) / cross_of(way, theirs));
         }
         return true;
     });
 }
 
 void add_stretches(const Rim& rim, int part, const std::vector<const Rim*>& all,
+                   const std::set<std::pair<GridPoint, GridPoint>>& known,
                    std::vector<Stretch>& out) {
     std::vector<double> shares;
     for (const Edge& edge : rim.edges()) {
+        if (known.count({edge.from, edge.to}) > 0)
+            continue;
         const GridPoint way = edge.to - edge.from;
         const double length = std::hypot(static_cast<double>(way.x), static_cast<double>(way.y));
         if (length < shortest)
@@ -245,10 +258,16 @@ void find_stretches(Covering& covering) {
     std::vector<const Rim*> all = wanted;
     for (const PartFilm& part : covering.parts)
         all.push_back(&part.rim);
+    // Where a part runs as it should, its own stretches are enough.
+    std::set<std::pair<GridPoint, GridPoint>> of_parts;
+    for (const PartFilm& part : covering.parts)
+        for (const Edge& edge : part.rim.edges())
+            of_parts.insert({{edge.from, edge.to}, {edge.to, edge.from}});
     for (const Rim* rim : wanted)
-        add_stretches(*rim, Stretch::none, all, covering.stretches);
+        add_stretches(*rim, Stretch::none, all, of_parts, covering.stretches);
     for (std::size_t part = 0; part < covering.parts.size(); ++part)
-        add_stretches(covering.parts[part].rim, static_cast<int>(part), all, covering.stretches);
+        add_stretches(covering.parts[part].rim, static_cast<int>(part), all, {},
+                      covering.stretches);
 }
 
 void check_cover(const Covering& covering, Sentences& faults) {

@@ -73,9 +73,22 @@ private:
         }
     }
 
-    bool near_a_sharp_corner(GridPoint p, Um distance) const {
+    /// A corner is cut square at twice the bleed; the corners of that cut lie at most √5 times the
+    /// bleed from it.
+    bool in_reach_of_a_sharp_corner(GridPoint p) const {
+        const Um distance = bleed_ * 9 / 4 + 2 * beside;
         return std::any_of(sharp_corners_.begin(), sharp_corners_.end(), [&](GridPoint corner) {
             return dot(p - corner, p - corner) <= static_cast<Int128>(distance) * distance;
+        });
+    }
+
+    /// In the bleed of a side, even through film and out again.
+    bool beside_another_side(GridPoint p) const {
+        const Um reach = bleed_ + hair;
+        return !film_.rim.each_near(grown({p, p}, reach), [&](const Edge& edge) {
+            return side(edge.from, edge.to, p) > 0 || dot(p - edge.from, edge.to - edge.from) < 0 ||
+                   dot(p - edge.to, edge.to - edge.from) > 0 ||
+                   point_apart(p, edge.from, edge.to, reach);
         });
     }
 
@@ -126,8 +139,7 @@ private:
                 tell("is cut at the table where it is to be cut on the vehicle");
             return;
         case Ends::seam:
-            if (is_cut_from(stretch.outside()) &&
-                !near_a_sharp_corner(stretch.middle, 2 * bleed_ + 2 * beside))
+            if (is_cut_from(stretch.outside()) && !in_reach_of_a_sharp_corner(stretch.middle))
                 tell("is cut with bleed at a seam");
             return;
         case Ends::film:
@@ -144,7 +156,7 @@ private:
         const Um far = bleed_ + bleed_ / 100 + beside;
         const GridPoint beyond = stretch.off(far);
         if (is_cut_from(beyond) && !film_.rim.near_rim(beyond, far - hair) &&
-            !near_a_sharp_corner(beyond, 2 * bleed_ + 2 * beside))
+            !in_reach_of_a_sharp_corner(beyond) && !beside_another_side(beyond))
             tell("leaves too much" + at);
     }
 

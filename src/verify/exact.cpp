@@ -105,8 +105,4 @@ Box grown(const Box& box, Um by) {
     return {{box.low.x - by, box.low.y - by}, {box.high.x + by, box.high.y + by}};
 }
 
-bool meet(const Box& a, const Box& b) {
-    return a.low.x <= b.high.x && b.low.x <= a.high.x && a.low.y <= b.high.y && b.low.y <= a.high.y;
-}
-
 } // namespace pelt::verify

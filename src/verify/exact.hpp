@@ -51,6 +51,8 @@ Int128 twice_area(const Polygon& polygon);
 Box box_around(const Ring& ring);
 Box grown(const Box& box, Um by);
 /// Closed boxes with a common point.
-bool meet(const Box& a, const Box& b);
+inline bool meet(const Box& a, const Box& b) {
+    return a.low.x <= b.high.x && b.low.x <= a.high.x && a.low.y <= b.high.y && b.low.y <= a.high.y;
+}
 
 } // namespace pelt::verify

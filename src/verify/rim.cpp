@@ -18,19 +18,7 @@ Box around_doubled(GridPoint point) {
     return {low, {low.x + (point.x % 2 != 0), low.y + (point.y % 2 != 0)}};
 }
 
-/// From the point to the far right.
-Box ray_from(GridPoint doubled_point, const Box& polygon) {
-    Box ray = around_doubled(doubled_point);
-    ray.high.x = std::max(polygon.high.x, ray.high.x);
-    return ray;
-}
-
 } // namespace
-
-Box box_of_edge(const Edge& edge) {
-    return {{std::min(edge.from.x, edge.to.x), std::min(edge.from.y, edge.to.y)},
-            {std::max(edge.from.x, edge.to.x), std::max(edge.from.y, edge.to.y)}};
-}
 
 Rim::Rim(const std::vector<Ring>& rings) {
     for (const Ring& ring : rings)
@@ -54,8 +42,10 @@ void Rim::index() {
         box_ = {{std::min(box_.low.x, box.low.x), std::min(box_.low.y, box.low.y)},
                 {std::max(box_.high.x, box.high.x), std::max(box_.high.y, box.high.y)}};
     }
-    const std::size_t bands = std::clamp<std::size_t>(edges_.size() / 2, 1, 1024);
-    band_height_ = box_.across() / static_cast<Um>(bands) + 1;
+    const Um wanted = std::clamp<Um>(static_cast<Um>(edges_.size()), 1, 1024);
+    while ((box_.across() >> band_bits_) > wanted)
+        ++band_bits_;
+    const std::size_t bands = band_of(box_.high.y) + 1;
     first_.assign(bands + 1, 0);
     const auto each_band = [&](const Edge& edge, auto&& call) {
         const Box box = box_of_edge(edge);
@@ -73,27 +63,28 @@ void Rim::index() {
                   [&](std::size_t band) { listed_[next[band]++] = static_cast<std::uint32_t>(i); });
 }
 
-std::size_t Rim::band_of(Um y) const {
-    const Um band = (std::clamp(y, box_.low.y, box_.high.y) - box_.low.y) / band_height_;
-    return std::min(static_cast<std::size_t>(band), first_.size() - 2);
-}
-
+// Every edge that is as high as the point stands in the one band where the point lies.
 Rim::Windings Rim::windings_doubled(GridPoint point) const {
     Windings out;
+    const auto below = [](Um v) { return v >= 0 ? v / 2 : (v - 1) / 2; };
+    if (edges_.empty() || point.y < 2 * box_.low.y || point.y > 2 * box_.high.y ||
+        point.x > 2 * box_.high.x)
+        return out;
     int through = 0;
-    each_near(ray_from(point, box_), [&](const Edge& edge) {
-        const GridPoint a = doubled(edge.from);
-        const GridPoint b = doubled(edge.to);
+    const std::size_t band = band_of(below(point.y));
+    for (std::uint32_t i = first_[band]; i < first_[band + 1]; ++i) {
+        const GridPoint a = doubled(edges_[listed_[i]].from);
+        const GridPoint b = doubled(edges_[listed_[i]].to);
         const bool up = a.y <= point.y && point.y < b.y;
         const bool down = b.y <= point.y && point.y < a.y;
-        if (up || down) {
-            const int left_of = up ? side(a, b, point) : -side(a, b, point);
-            const int sign = up ? 1 : -1;
-            out.right += left_of > 0 ? sign : 0;
-            through += left_of == 0 ? sign : 0;
-        }
-        return true;
-    });
+        if (!(up || down) || (a.x < point.x && b.x < point.x))
+            continue;
+        const bool far_right = a.x > point.x && b.x > point.x;
+        const int left_of = far_right ? 1 : up ? side(a, b, point) : -side(a, b, point);
+        const int sign = up ? 1 : -1;
+        out.right += left_of > 0 ? sign : 0;
+        through += left_of == 0 ? sign : 0;
+    }
     out.left = out.right + through;
     return out;
 }

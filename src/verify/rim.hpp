@@ -15,7 +15,12 @@ struct Edge {
     GridPoint from;
     GridPoint to;
 };
-Box box_of_edge(const Edge& edge);
+inline Box box_of_edge(const Edge& edge) {
+    const bool right = edge.from.x < edge.to.x;
+    const bool up = edge.from.y < edge.to.y;
+    return {{right ? edge.from.x : edge.to.x, up ? edge.from.y : edge.to.y},
+            {right ? edge.to.x : edge.from.x, up ? edge.to.y : edge.from.y}};
+}
 
 enum class Where { inside, on_rim, outside };
 
@@ -60,11 +65,14 @@ public:
 
 private:
     void index();
-    std::size_t band_of(Um y) const;
+    std::size_t band_of(Um y) const {
+        const Um inside = y < box_.low.y ? box_.low.y : y > box_.high.y ? box_.high.y : y;
+        return static_cast<std::size_t>(inside - box_.low.y) >> band_bits_;
+    }
 
     std::vector<Edge> edges_;
     Box box_{};
-    Um band_height_ = 1;
+    int band_bits_ = 0;                ///< a band is so many bits high
     std::vector<std::uint32_t> first_; ///< by band: where its edges begin in listed_
     std::vector<std::uint32_t> listed_;
 };
@@ -79,9 +87,11 @@ bool Rim::each_near(const Box& place, Visit&& visit) const {
         for (std::uint32_t i = first_[band]; i < first_[band + 1]; ++i) {
             const Edge& edge = edges_[listed_[i]];
             const Box box = box_of_edge(edge);
+            if (!meet(box, place))
+                continue;
             // An edge stands in every band that it runs through; it counts in the first of these.
-            const std::size_t begins = band_of(box.low.y);
-            if (meet(box, place) && band == (begins > lowest ? begins : lowest) && !visit(edge))
+            const std::size_t begins = lowest == highest ? lowest : band_of(box.low.y);
+            if (band == (begins > lowest ? begins : lowest) && !visit(edge))
                 return false;
         }
     return true;

@@ -5,10 +5,16 @@
 // What is checked
 //   complete    every piece that the vehicles ask for (panel, side, face, copy, inlay; not what is
 //               left out) is placed once, with all its parts, and nothing else is
-//   true        what stays on the vehicle covers the developed panel, seen the right way round with
-//               its arrow forward; left and right are mirror images; the cut outline holds it, with
-//               at least the least margin in straight cutting
-//   turned      as the panel's or the film's direction allows; never turned over
+//   sane        coordinates and allowances are small enough for the arithmetic to be exact
+//   true        what stays on the vehicle is what the measured panel, its edges, openings and
+//               recesses ask for: tucks and stops all along, openings covered or cut out, nothing
+//               over what must stay clear; seen the right way round with its arrow forward; left
+//               and right, outer and inner face are mirror images
+//   lapped      parts of one panel end along the seam lines that are told, lap by the overlap, the
+//               right one on top
+//   grip        the cut outline holds all that with its margins (straight) or its bleed, none at
+//               seams, and holes only where they are to be cut at the table (contour)
+//   turned      as the panel's or the film's direction allows
 //   inside      the usable width, the used length, the roll; clear of flaws; no directed film from
 //   a
 //               roll whose arrow is not known
