@@ -1,11 +1,10 @@
 // SPDX-License-Identifier: MIT
-#include "report/report.hpp"
-
 #include "cli/context.hpp"
 #include "cli/files.hpp"
 #include "cli/formats.hpp"
 #include "model/error.hpp"
 #include "order/order.hpp"
+#include "report/report.hpp"
 
 #include <string>
 #include <utility>
@@ -24,6 +23,7 @@ std::string rendered(const Target& target, const report::AreaSheet& sheet, const
     case Format::markdown:
         return report::to_markdown(report::area_report(sheet));
     case Format::svg:
+        return report::to_svg(sheet);
     case Format::pdf:
         break;
     }

@@ -293,7 +293,7 @@ std::vector<OptionRow> output_options() {
                      {"csv"},
                      {"json"},
                      {"markdown"},
-                     {"svg", true, {Command::cut}},
+                     {"svg", true, {Command::cut, Command::area}},
                      {"pdf", false, {Command::cut}}},
          .initial = "table",
          .commands = selecting(),
@@ -303,7 +303,8 @@ std::vector<OptionRow> output_options() {
              "The format of what goes to standard output. JSON and CSV are for programs: always "
              "in millimetres, and their keys and columns keep their meaning. The others are for "
              "people and may change: table is the cut sheet in 80 columns, markdown the same for "
-             "a page of text, svg a drawing of every roll."},
+             "a page of text, svg a drawing of every roll, or of "
+             "where scanned panels stretch."},
         {.id = Opt::out,
          .name = "out",
          .letter = 'o',

@@ -26,7 +26,24 @@ struct Row {
 };
 constexpr std::array<Row, 8> rows{
     {{1, .187}, {1.25, .229}, {1.5, .263}, {2, .313}, {3, .371}, {4, .402}, {6, .433}, {10, .453}}};
+/// The same for the layout of least elastic energy.
+constexpr std::array<Row, 8> natural_rows{
+    {{1, .277}, {1.25, .374}, {1.5, .437}, {2, .4915}, {3, .5025}, {4, .501}, {6, .5}, {10, .5}}};
 constexpr double endless_strip = .5;
+
+double interpolated(const std::array<Row, 8>& table, double aspect) {
+    const double u = 1 - 1 / aspect;
+    double u_low = 0;
+    double factor_low = table.front().factor;
+    for (const Row& row : table) {
+        const double u_high = 1 - 1 / row.aspect;
+        if (u <= u_high && u_high > u_low)
+            return factor_low + (row.factor - factor_low) * (u - u_low) / (u_high - u_low);
+        u_low = u_high;
+        factor_low = row.factor;
+    }
+    return factor_low + (endless_strip - factor_low) * (u - u_low) / (1 - u_low);
+}
 
 } // namespace
 
@@ -56,31 +73,49 @@ std::optional<Bow> bow_along(double arc, double rise) {
 }
 
 double rectangle_factor(double aspect) {
-    const double u = 1 - 1 / aspect;
-    double u_low = 0;
-    double factor_low = rows.front().factor;
-    for (const Row& row : rows) {
-        const double u_high = 1 - 1 / row.aspect;
-        if (u <= u_high && u_high > u_low)
-            return factor_low + (row.factor - factor_low) * (u - u_low) / (u_high - u_low);
-        u_low = u_high;
-        factor_low = row.factor;
-    }
-    return factor_low + (endless_strip - factor_low) * (u - u_low) / (1 - u_low);
+    return interpolated(rows, aspect);
+}
+
+double natural_factor(double aspect) {
+    return interpolated(natural_rows, aspect);
+}
+
+double natural_of_dome(double a) {
+    constexpr double shallow = .02; // below, the closed form loses its digits
+    if (a < shallow)
+        return 3 * a * a / 16;
+    const double t = std::tan(a / 2);
+    const double c = (std::sin(a) + 2 * std::log(std::cos(a / 2)) / t) / t;
+    return 2 / (c + 1) - 1;
 }
 
 StretchAsked stretch_of(const Bow& wide, const Bow& high, bool round_outline) {
+    using Is = StretchAsked::Is;
     if (wide.curvature == 0 || high.curvature == 0)
-        return {StretchAsked::Is::exact, 0};
-    const bool same_rise =
-        std::abs(wide.curvature - high.curvature) <= 1e-9 * std::abs(high.curvature);
-    if (round_outline && same_rise)
-        return {StretchAsked::Is::exact, 100 * (wide.arc / wide.chord - 1)};
+        return {.is = Is::exact, .percent = 0, .natural_percent = 0, .bound_percent = 0};
     const double shorter = std::min(wide.arc, high.arc);
     const double longer = std::max(wide.arc, high.arc);
-    const double curvature = std::abs(wide.curvature * high.curvature);
-    const double t = rectangle_factor(longer / shorter) * curvature * shorter * shorter / 4;
-    return {StretchAsked::Is::estimate, 100 * t};
+    StretchAsked out;
+    out.curvature = wide.curvature * high.curvature;
+    out.width_mm = shorter;
+    const bool same_rise =
+        std::abs(wide.curvature - high.curvature) <= 1e-9 * std::abs(high.curvature);
+    if (round_outline && same_rise) {
+        out.is = Is::exact;
+        out.percent = 100 * (wide.arc / wide.chord - 1);
+        out.bound_percent = out.percent;
+        out.natural_percent =
+            std::max(out.percent, 100 * natural_of_dome(wide.arc * std::abs(wide.curvature) / 2));
+        return out;
+    }
+    const double aspect = longer / shorter;
+    const double unit = 100 * std::abs(*out.curvature) * shorter * shorter / 4;
+    out.is = Is::estimate;
+    out.percent = rectangle_factor(aspect) * unit;
+    out.natural_percent = natural_factor(aspect) * unit;
+    // The roof over a rectangle 2a x 2b: (a/2 - b/6) / (a + b).
+    out.bound_percent = (aspect / 2 - 1.0 / 6) / (aspect + 1) * unit;
+    return out;
 }
 
 } // namespace pelt::develop

@@ -32,4 +32,10 @@ StretchAsked stretch_of(const Bow& wide, const Bow& high, bool round_outline);
 /// c(A) of the estimate, A >= 1.
 double rectangle_factor(double aspect);
 
+/// The same of film that lies down by itself: the largest stretch where its energy is least.
+double natural_factor(double aspect);
+
+/// That of a round dome, a the angle from its pole to its rim: closed form, see DEVELOPERS.md.
+double natural_of_dome(double a);
+
 } // namespace pelt::develop

@@ -86,10 +86,17 @@ void develop_girths(const GirthsForm& form, const Panel& panel, DevelopedPanel& 
                           "has both 'girths' and 'crown', but girths are true lengths already",
                           "leave one of them out"});
     out.blanks.push_back(blank_of(form, panel, faults));
-    faults.push_back({Severity::warning, panel.place, panel.name,
-                      "its stretch is not checked: girths alone cannot tell a panel's shape from "
-                      "its curvature",
-                      "measure a chord and its rise both ways to know it"});
+    const auto at_most = stops(faults) ? std::nullopt : stretch_at_most(form);
+    if (at_most)
+        out.stretch.most_percent = 100 * *at_most;
+    faults.push_back(
+        {Severity::warning, panel.place, panel.name,
+         "its stretch is not checked: girths alone cannot tell a panel's shape from "
+         "its curvature" +
+             (at_most ? "; by them it asks no more than about " +
+                            std::to_string(std::lround(100 * *at_most)) + " % (an estimate)"
+                      : std::string()),
+         "measure a chord and its rise both ways to know it"});
 }
 
 } // namespace

@@ -38,7 +38,10 @@ struct StretchAsked {
     Is is = Is::unknown;
     double percent = 0; ///< the least possible; meaningless when unknown, never print it then
     std::optional<double> natural_percent = std::nullopt; ///< where the film lies down by itself
-    std::optional<double> bound_percent = std::nullopt; ///< below the least, to first order
+    std::optional<double> bound_percent = std::nullopt;   ///< below the least, to first order
+    std::optional<double> most_percent = std::nullopt; ///< where unknown: it is no more than this
+    std::optional<double> curvature = std::nullopt; ///< of Gauss, mean, 1/mm²; below 0: a saddle
+    std::optional<double> width_mm = std::nullopt;  ///< the shorter side
 };
 
 /// A line along which the panel may be, or always is, made of two pieces.
@@ -71,8 +74,8 @@ struct StretchMap {
         double percent = 0;
     };
     std::vector<Cell> cells;
-    Point peak;      ///< the middle of the cell of the largest stretch
-    Point pull;      ///< the way it pulls there, of length 1, up or to the right
+    Point peak; ///< the middle of the cell of the largest stretch
+    Point pull; ///< the way it pulls there, of length 1, up or to the right
     double peak_percent = 0;
 };
 
@@ -80,9 +83,9 @@ struct StretchMap {
 struct DevelopedPanel {
     std::vector<Blank> blanks;
     StretchAsked stretch;
-    double visible_mm2 = 0; ///< outline less openings, true lengths
+    double visible_mm2 = 0;                           ///< outline less openings, true lengths
     std::optional<double> surface_mm2 = std::nullopt; ///< of a scan, in space, less its openings
-    std::shared_ptr<const StretchMap> map; ///< of a scan as its blank is cut
+    std::shared_ptr<const StretchMap> map;            ///< of a scan as its blank is cut
 };
 
 } // namespace pelt

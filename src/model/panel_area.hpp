@@ -7,6 +7,7 @@
 #include "model/polygon.hpp"
 #include "model/vehicle.hpp"
 
+#include <memory>
 #include <optional>
 #include <string>
 
@@ -21,6 +22,9 @@ struct PanelArea {
     Polygon wrapped = {};               ///< the film that stays on, in the panel's drawing
     std::optional<double> cut_mm2 = {}; ///< as it leaves the roll; none without a film
     StretchAsked stretch = {};
+    std::optional<double> surface_mm2 = {};     ///< of a scan, in space
+    std::shared_ptr<const StretchMap> map = {}; ///< of a scan
+    std::optional<Heading> forward = {};        ///< none: the film lies any way
 };
 
 } // namespace pelt

@@ -75,8 +75,8 @@ struct GirthsForm {
     bool smooth = false;                ///< `through stations: smooth`
 };
 
-/// A scanned surface. `across` and `upward` are the drawing's x and y in the scan's frame, square to
-/// one another and to the way that the panel faces on the whole.
+/// A scanned surface. `across` and `upward` are the drawing's x and y in the scan's frame, square
+/// to one another and to the way that the panel faces on the whole.
 struct SurfaceForm {
     std::string file;   ///< as the vehicle file names it
     std::string digest; ///< of the scan's bytes: tells one state of the file from another
@@ -133,6 +133,15 @@ struct Inlay {
     Place place;
 };
 
+/// A hollow that the film is laid into: the stretch it asks is checked, nothing is cut for it.
+struct Recess {
+    std::string name;
+    double wide_mm = 0;
+    double high_mm = 0;
+    double depth_mm = 0;
+    Place place;
+};
+
 /// A part to take off before wrapping.
 struct Hardware {
     std::string name;
@@ -162,6 +171,7 @@ struct Panel {
     std::vector<SeamLine> seam_lines;
     SeamRule seam = SeamRule::anywhere;
     std::vector<Inlay> inlays;
+    std::vector<Recess> recesses;
     PanelAllowances allowances;
     std::optional<double> redo_percent;
     std::string keep_clear;

@@ -61,7 +61,8 @@ private:
             request_.film ? std::optional(film->cut_mm2) : std::nullopt;
         for (const Side side : sides)
             out_.rows.push_back({panel.name, side, panel.count * panel.faces, developed.visible_mm2,
-                                 film->wrapped, cut, developed.stretch});
+                                 film->wrapped, cut, developed.stretch, developed.surface_mm2,
+                                 developed.map, panel.forward});
     }
 
     const AreaRequest& request_;

@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: MIT
-#include "develop/develop.hpp"
 #include "model/error.hpp"
 #include "order/buying.hpp"
 #include "order/canonical.hpp"
+#include "order/develop_all.hpp"
 #include "order/fill.hpp"
 #include "order/order.hpp"
 #include "order/parts_off.hpp"
@@ -47,14 +47,6 @@ void take_away_what_is_left_out(const Job& job, piece::Way& way) {
         return is_left_out(job,
                            {seam.vehicle, seam.panel, seam.side, 1, 1, 1, PieceKind::main, ""});
     });
-}
-
-void develop_all(Job& job, Faults& faults) {
-    for (const Vehicle& vehicle : job.vehicles) {
-        std::vector<DevelopedPanel>& developed = job.developed.emplace_back();
-        for (const Panel& panel : vehicle.panels)
-            developed.push_back(develop::develop(panel, faults, job.film.stretch_panel_percent));
-    }
 }
 
 std::vector<Ways> ways_of_all(const Job& job, bool split, Faults& faults) {
@@ -219,7 +211,7 @@ Faults examine(Request request) {
     Job job = job_from(request, faults);
     if (stops(faults))
         return faults;
-    develop_all(job, faults);
+    develop_all(job, request.effort.threads, faults);
     if (!stops(faults))
         ways_of_all(job, request.split, faults);
     return faults;
@@ -230,7 +222,7 @@ Outcome run(Request request) {
     auto job = std::make_shared<Job>(job_from(request, out.faults));
     if (stops(out.faults))
         return out;
-    develop_all(*job, out.faults);
+    develop_all(*job, request.effort.threads, out.faults);
     if (stops(out.faults))
         return out;
     const std::vector<Ways> panels = ways_of_all(*job, request.split, out.faults);

@@ -5,6 +5,7 @@
 #include "piece/cover.hpp"
 #include "piece/edge_work.hpp"
 #include "piece/frame.hpp"
+#include "piece/tuck_check.hpp"
 
 #include <string>
 #include <utility>
@@ -54,6 +55,8 @@ std::optional<PanelJob> job_for(const Panel& panel, const Blank& blank, const Fi
     if (!covered)
         return std::nullopt;
     warn(panel, film, work, faults);
+    check_tucks(panel, blank, work, film, faults);
+    check_recesses(panel, film, faults);
     job.outline = turned({geometry::on_grid(blank.outline.points), {}}, job.heading);
     job.outline_area = geometry::doubled_area(job.outline);
     job.whole = {{job.outline},

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MIT
 // The openings, seam lines and inlays of a panel.
+#include "read/flat_ring.hpp"
 #include "read/outline.hpp"
 #include "read/panel.hpp"
 #include "read/quantities.hpp"
@@ -149,6 +150,49 @@ std::optional<Inlay> read_inlay(const Entry& entry, Context& context) {
     return Inlay{entry.key, *at, size->x, size->y, overlap, entry.place};
 }
 
+/// A recess by its size or its outline, of which the extent counts.
+std::optional<Recess> read_recess(const Entry& entry, Context& context) {
+    const std::string label = "recess " + quoted(entry.key);
+    check_name(entry.key, "the name of the recess", entry.place, context);
+    const Fields fields(entry.value, In::recess, label, entry.place, context);
+    if (!fields.is_map())
+        return std::nullopt;
+    const auto depth = fields.mm("depth");
+    const Entry* drawn = fields.entry("outline");
+    if (fields.has("size") == (drawn != nullptr)) {
+        context.fault(entry.place,
+                      label + (drawn != nullptr ? " has both 'size' and 'outline'"
+                                                : " has neither 'size' nor 'outline'"),
+                      "give 'at' and 'size', or 'outline'");
+        return std::nullopt;
+    }
+    Recess recess{entry.key, 0, 0, depth.value_or(0), entry.place};
+    if (drawn == nullptr) {
+        const auto at = fields.point("at");
+        const auto size = fields.point("size");
+        if (!fields.has("at"))
+            context.fault(entry.place, label + " has a size and no place",
+                          "add its centre, 'at: [X, Y]'");
+        if (!at || !size || !depth)
+            return std::nullopt;
+        recess.wide_mm = size->x;
+        recess.high_mm = size->y;
+        return recess;
+    }
+    const auto form = read_outline(*drawn, *find_key(In::recess, "outline"), context);
+    const auto flat = form ? flat_ring(*form) : std::nullopt;
+    if (!flat || !depth)
+        return std::nullopt;
+    const Box box = box_of(flat->ring);
+    recess.wide_mm = static_cast<double>(box.along()) / um_per_mm;
+    recess.high_mm = static_cast<double>(box.across()) / um_per_mm;
+    if (recess.wide_mm > 0 && recess.high_mm > 0)
+        return recess;
+    context.fault(drawn->place, "the outline of " + label + " encloses no area",
+                  "check its points");
+    return std::nullopt;
+}
+
 } // namespace
 
 void read_parts(const Fields& fields, const Names& hardware, Panel& panel, Context& context) {
@@ -161,6 +205,10 @@ void read_parts(const Fields& fields, const Names& hardware, Panel& panel, Conte
         for (const Entry& entry : *inlays)
             if (auto inlay = read_inlay(entry, context))
                 panel.inlays.push_back(std::move(*inlay));
+    if (const std::vector<Entry>* recesses = fields.named("recesses"))
+        for (const Entry& entry : *recesses)
+            if (auto recess = read_recess(entry, context))
+                panel.recesses.push_back(std::move(*recess));
 }
 
 } // namespace pelt::read

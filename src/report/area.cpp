@@ -6,6 +6,7 @@
 #include "report/facts.hpp"
 #include "report/json_text.hpp"
 #include "report/numbers.hpp"
+#include "report/verdict.hpp"
 
 #include <cmath>
 
@@ -44,7 +45,16 @@ Json json_thousandths(const Thousandths& value) {
     return value ? json_number(decimal(*value, 3, 1)) : json_null;
 }
 
-Json json_row(const PanelArea& row) {
+Json json_percent(const std::optional<double>& value) {
+    return value ? json_number(rounded_percent(*value)) : json_null;
+}
+
+Json json_verdict(const PanelArea& row, const AreaSheet& sheet) {
+    const auto lies = how_it_lies(row.stretch, sheet.stretch_limit);
+    return lies ? json_text(name_of(*lies)) : json_null;
+}
+
+Json json_row(const PanelArea& row, const AreaSheet& sheet) {
     const Box box = box_of(row.wrapped.outer);
     const bool known = row.stretch.is != StretchAsked::Is::unknown;
     return JsonObject()
@@ -58,6 +68,13 @@ Json json_row(const PanelArea& row) {
         .add("stretch_percent",
              known ? json_number(rounded_percent(row.stretch.percent)) : json_null)
         .add("stretch_is", json_text(name_of(row.stretch.is)))
+        .add("natural_stretch_percent", json_percent(row.stretch.natural_percent))
+        .add("bound_stretch_percent", json_percent(row.stretch.bound_percent))
+        .add("stretch_at_most_percent", json_percent(row.stretch.most_percent))
+        .add("surface_mm2",
+             json_thousandths(row.surface_mm2 ? Thousandths(thousandths(*row.surface_mm2))
+                                              : std::nullopt))
+        .add("verdict", json_verdict(row, sheet))
         .on_one_line();
 }
 
@@ -72,15 +89,21 @@ Json json_warnings(const Faults& faults) {
     return json_lines(items);
 }
 
-std::string csv_row(const PanelArea& row) {
+std::string csv_row(const PanelArea& row, const AreaSheet& sheet) {
     const Box box = box_of(row.wrapped.outer);
     const Thousandths cut = cut_of(row);
     const bool known = row.stretch.is != StretchAsked::Is::unknown;
+    const auto lies = how_it_lies(row.stretch, sheet.stretch_limit);
     return csv_line(
         {csv_text(row.panel), std::string(name_of(row.side)), std::to_string(row.count),
          decimal(thousandths(row.visible_mm2), 3, 0), decimal(doubled_area(row.wrapped) * 5, 7, 0),
          cut ? decimal(*cut, 3, 0) : "", decimal(box.along(), 3, 0), decimal(box.across(), 3, 0),
-         known ? rounded_percent(row.stretch.percent) : "", std::string(name_of(row.stretch.is))});
+         known ? rounded_percent(row.stretch.percent) : "", std::string(name_of(row.stretch.is)),
+         row.stretch.natural_percent ? rounded_percent(*row.stretch.natural_percent) : "",
+         row.stretch.bound_percent ? rounded_percent(*row.stretch.bound_percent) : "",
+         row.stretch.most_percent ? rounded_percent(*row.stretch.most_percent) : "",
+         row.surface_mm2 ? decimal(thousandths(*row.surface_mm2), 3, 0) : "",
+         lies ? std::string(name_of(*lies)) : ""});
 }
 
 Table area_rows(const AreaSheet& sheet, const Measures& measures) {
@@ -107,6 +130,28 @@ Table area_rows(const AreaSheet& sheet, const Measures& measures) {
     return table;
 }
 
+/// What is worth a word about the stretch: scans, and what does not lie down by itself.
+std::vector<std::string> stretch_texts(const AreaSheet& sheet) {
+    std::vector<std::string> texts;
+    for (const PanelArea& row : sheet.rows) {
+        const auto lies = how_it_lies(row.stretch, sheet.stretch_limit);
+        if (!row.map && (!lies || *lies == Lies::ok))
+            continue;
+        std::string text = row.panel + ": stretch asked: " + stretch_text(row.stretch);
+        if (sheet.stretch_limit)
+            text += " (film: " + percent(*sheet.stretch_limit) + ")";
+        if (lies)
+            text += ": " + in_words(*lies);
+        if (row.map)
+            text += "; " + where_most(*row.map);
+        if (lies == Lies::split)
+            text += "; " + advice_on(row.stretch, *sheet.stretch_limit);
+        if (texts.empty() || texts.back() != text)
+            texts.push_back(text);
+    }
+    return texts;
+}
+
 std::vector<std::string> warning_texts(const Faults& faults) {
     std::vector<std::string> texts;
     for (const Fault& fault : faults)
@@ -120,7 +165,7 @@ std::vector<std::string> warning_texts(const Faults& faults) {
 std::string to_json(const AreaSheet& sheet) {
     std::vector<Json> rows;
     for (const PanelArea& row : sheet.rows)
-        rows.push_back(json_row(row));
+        rows.push_back(json_row(row, sheet));
     const Total total = total_of(sheet);
     return JsonObject()
                .add("schema", json_text("pelt.area/1"))
@@ -140,10 +185,12 @@ std::string to_json(const AreaSheet& sheet) {
 }
 
 std::string to_csv(const AreaSheet& sheet) {
-    std::string text = csv_line({"panel", "side", "count", "visible_mm2", "wrapped_mm2", "cut_mm2",
-                                 "along_x_mm", "along_y_mm", "stretch_percent", "stretch_is"});
+    std::string text =
+        csv_line({"panel", "side", "count", "visible_mm2", "wrapped_mm2", "cut_mm2", "along_x_mm",
+                  "along_y_mm", "stretch_percent", "stretch_is", "natural_stretch_percent",
+                  "bound_stretch_percent", "stretch_at_most_percent", "surface_mm2", "verdict"});
     for (const PanelArea& row : sheet.rows)
-        text += csv_row(row);
+        text += csv_row(row, sheet);
     return text;
 }
 
@@ -160,6 +207,11 @@ Document area_report(const AreaSheet& sheet) {
         out.push_back(Items{"!", warnings});
     out.push_back(Heading{"PANELS"});
     out.push_back(area_rows(sheet, measures));
+    const std::vector<std::string> stretches = stretch_texts(sheet);
+    if (!stretches.empty()) {
+        out.push_back(Heading{"STRETCH"});
+        out.push_back(Items{"-", stretches});
+    }
     out.push_back(Line{"Areas are in " + measures.area_unit() +
                        "; they and the sizes are of one panel, the last row is of all. Sizes are "
                        "those "

@@ -26,8 +26,14 @@ struct AreaSheet {
 /// Schema pelt.area/1, in mm. Extra keys: vehicle, film, demonstration, warnings.
 std::string to_json(const AreaSheet& sheet);
 /// panel side count visible_mm2 wrapped_mm2 cut_mm2 along_x_mm along_y_mm stretch_percent
-/// stretch_is; one row a side, no total.
+/// stretch_is natural_stretch_percent bound_stretch_percent stretch_at_most_percent surface_mm2
+/// verdict; one row a side, no total.
 std::string to_csv(const AreaSheet& sheet);
 Document area_report(const AreaSheet& sheet);
+
+/// Every scanned panel's blank with its stretch in eight greys that print in black and white, the
+/// place of the largest stretch, the way it pulls, the film arrow, a scale in percent; one
+/// millimetre a user unit. What was not scanned is named below.
+std::string to_svg(const AreaSheet& sheet);
 
 } // namespace pelt::report

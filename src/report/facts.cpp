@@ -182,9 +182,13 @@ std::string check_code_of(const Sheet& sheet) {
         return sheet.check_code;
     const Job& job = sheet.plan.job();
     std::vector<std::string_view> texts;
-    for (const Vehicle& vehicle : job.vehicles)
+    for (const Vehicle& vehicle : job.vehicles) {
         if (vehicle.place.source)
             texts.emplace_back(vehicle.place.source->text);
+        for (const Panel& panel : vehicle.panels)
+            if (const auto* scan = std::get_if<SurfaceForm>(&panel.form))
+                texts.emplace_back(scan->digest);
+    }
     if (job.film.place.source)
         texts.emplace_back(job.film.place.source->text);
     return texts.empty() ? "" : check_code(texts);

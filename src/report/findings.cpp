@@ -3,6 +3,7 @@
 
 #include "report/facts.hpp"
 #include "report/plausibility.hpp"
+#include "report/verdict.hpp"
 #include "report/words.hpp"
 
 #include <algorithm>
@@ -148,11 +149,14 @@ std::vector<Finding> over_the_stretch_limit(const Sheet& sheet) {
         return out;
     for (const auto& [key, id] : panels_cut(sheet.plan)) {
         const StretchAsked stretch = stretch_of(job, id);
-        if (stretch.is != StretchAsked::Is::unknown && stretch.percent > *limit)
-            out.push_back({panel_label(job, key.first, key.second),
-                           "stretch asked: " + stretch_text(stretch) + " (film: " +
-                               percent(*limit) + "), more than the film gives; a seam, an inlay " +
-                               "or a softer film would help"});
+        const auto lies = how_it_lies(stretch, limit);
+        if (!lies || *lies == Lies::ok)
+            continue;
+        std::string text = "stretch asked: " + stretch_text(stretch) +
+                           " (film: " + percent(*limit) + "): " + in_words(*lies);
+        if (*lies == Lies::split)
+            text += "; " + advice_on(stretch, *limit);
+        out.push_back({panel_label(job, key.first, key.second), text});
     }
     return out;
 }

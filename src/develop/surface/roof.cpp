@@ -115,6 +115,13 @@ std::optional<std::vector<double>> distances(const Sheet3& sheet, const Patch& p
 
 } // namespace
 
+double total_curvature(const Sheet3& sheet) {
+    double sum = 0;
+    for (const double defect : defects(sheet))
+        sum += defect;
+    return sum;
+}
+
 std::optional<double> roof_bound(const Sheet3& sheet, const Patch& patch) {
     const auto distance = distances(sheet, patch, sheet.outline);
     if (!distance)

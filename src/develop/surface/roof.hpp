@@ -15,6 +15,9 @@ namespace pelt::develop {
 /// solved.
 std::optional<double> roof_bound(const Sheet3& sheet, const Patch& patch);
 
+/// The curvature of Gauss over the inside of the surface: the sum of angle defects.
+double total_curvature(const Sheet3& sheet);
+
 /// The same over the largest geodesic disc about the point farthest from the outline: it holds
 /// whatever the outline.
 std::optional<double> disc_bound(const Sheet3& sheet, const Patch& patch);

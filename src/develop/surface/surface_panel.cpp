@@ -2,8 +2,10 @@
 #include "develop/surface/surface_panel.hpp"
 
 #include "develop/outline.hpp"
+#include "develop/surface/decimate.hpp"
 #include "develop/surface/flatten.hpp"
 #include "develop/surface/lid.hpp"
+#include "develop/surface/noise.hpp"
 #include "develop/surface/roof.hpp"
 #include "develop/surface/surface_edges.hpp"
 #include "geometry/geometry.hpp"
@@ -186,6 +188,16 @@ StretchMap map_of(const Sheet3& sheet, const Patch& patch, const Flat& flat) {
     return out;
 }
 
+double shorter_side(const std::vector<Point>& ring) {
+    Point low = ring.front();
+    Point high = low;
+    for (const Point& p : ring) {
+        low = {std::min(low.x, p.x), std::min(low.y, p.y)};
+        high = {std::max(high.x, p.x), std::max(high.y, p.y)};
+    }
+    return std::min(high.x - low.x, high.y - low.y);
+}
+
 /// Convex within a fiftieth of its area: there the roof bound holds.
 bool nearly_convex(const std::vector<Point>& ring) {
     std::vector<Point> points = ring;
@@ -210,6 +222,49 @@ bool nearly_convex(const std::vector<Point>& ring) {
     return doubled_area(ring) >= .98 * doubled_area(hull);
 }
 
+/// The scan as it is laid flat: thinned out where it is finer than is of use, or rough.
+struct Ready {
+    Surface surface;
+    bool too_rough = false;
+};
+
+std::string tenths(double mm) {
+    const long long n = std::llround(10 * mm);
+    return std::to_string(n / 10) + "." + std::to_string(n % 10);
+}
+
+Ready ready(const SurfaceForm& form, const Panel& panel, Faults& faults) {
+    constexpr double most = 8'000;
+    constexpr double fewest = 800; // with fewer the shape itself is lost
+    constexpr double wanted = 25;  // spacings to the noise
+    constexpr double needed = 10;
+    const Surface& scan = *form.surface;
+    const Roughness rough = roughness_of(scan);
+    // Triangles of one side h have the area h² √3 / 4.
+    const double side = wanted * rough.noise_mm;
+    const double area = geometry::area_of(scan.points, scan.triangles);
+    const double fit = side > 0 ? area / (side * side * std::sqrt(3.0) / 4) : most;
+    Thinned thin = thinned(scan, static_cast<std::size_t>(std::clamp(fit, fewest, most)));
+    if (thin.surface.triangles.size() < scan.triangles.size())
+        faults.push_back({Severity::note, form.place, panel.name,
+                          "the scan '" + form.file + "' was thinned out from " +
+                              std::to_string(scan.triangles.size()) + " to " +
+                              std::to_string(thin.surface.triangles.size()) +
+                              " triangles, off by " + tenths(thin.off_mm) + " mm at most",
+                          ""});
+    const double count = static_cast<double>(thin.surface.triangles.size());
+    const double spacing = std::sqrt(area / count * 4 / std::sqrt(3.0));
+    const bool too_rough = spacing < needed * rough.noise_mm;
+    if (too_rough)
+        faults.push_back({Severity::warning, form.place, panel.name,
+                          "its stretch is not checked: the scan is rough by " +
+                              tenths(rough.noise_mm) + " mm, too much for points " +
+                              tenths(spacing) + " mm apart",
+                          "scan it again, or let the scanner's program smooth it without "
+                          "shrinking it"});
+    return {std::move(thin.surface), too_rough};
+}
+
 void needs_a_cut(const SurfaceForm& form, const Panel& panel, const std::string& why,
                  Faults& faults) {
     faults.push_back({Severity::file, form.place, panel.name, "the scan '" + form.file + "' " + why,
@@ -220,7 +275,7 @@ void needs_a_cut(const SurfaceForm& form, const Panel& panel, const std::string&
 
 void develop_surface(const SurfaceForm& form, const Panel& panel, std::optional<double> limit,
                      DevelopedPanel& out, Faults& faults) {
-    const Surface& surface = *form.surface;
+    const auto [surface, too_rough] = ready(form, panel, faults);
     const std::vector<std::size_t> holes = Openings(panel, surface, faults).find();
     if (stops(faults))
         return;
@@ -247,10 +302,18 @@ void develop_surface(const SurfaceForm& form, const Panel& panel, std::optional<
     }
     const bool convex = nearly_convex(blank.outline.points);
     const auto bound = convex ? roof_bound(sheet, flat->patch) : disc_bound(sheet, flat->patch);
-    out.stretch = {StretchAsked::Is::estimate, 100 * flat->least_stretch,
-                   100 * flat->natural_stretch, bound ? std::optional(100 * *bound) : std::nullopt};
+    if (!too_rough)
+        out.stretch.is = StretchAsked::Is::estimate;
+    out.stretch.percent = 100 * flat->least_stretch;
+    if (!too_rough)
+        out.stretch.natural_percent = 100 * flat->natural_stretch;
+    if (bound)
+        out.stretch.bound_percent = 100 * *bound;
+    out.stretch.curvature = total_curvature(sheet) / flat->patch.area();
+    out.stretch.width_mm = shorter_side(blank.outline.points);
     out.surface_mm2 = geometry::area_of(surface.points, surface.triangles);
-    out.map = std::make_shared<const StretchMap>(map_of(sheet, flat->patch, layout));
+    if (!too_rough)
+        out.map = std::make_shared<const StretchMap>(map_of(sheet, flat->patch, layout));
     out.blanks.push_back(std::move(blank));
 }
 

@@ -1,0 +1,25 @@
+// SPDX-License-Identifier: MIT
+// What turning the film round the edges asks of it. Inside piece/ only.
+#pragma once
+
+#include "model/blank.hpp"
+#include "model/film.hpp"
+#include "model/vehicle.hpp"
+#include "piece/edge_work.hpp"
+
+namespace pelt::piece {
+
+/// Warns where a tuck of width w asks more than the film gives on an edge: on a hollow edge of
+/// radius r the film is stretched by w / (r - w), on a bulging one gathered by w / (r + w) (trade
+/// rule: the film's rim has the length of the circle on which it started). Radii are those of arcs,
+/// of finely divided edges from the turning over the tuck's width. Sharp corners are not looked at:
+/// there the film is cut in. Says the longest tuck that holds. Nothing is said when the film's file
+/// gives no limit.
+void check_tucks(const Panel& panel, const Blank& blank, const Work& work, const Film& film,
+                 Faults& faults);
+
+/// Warns of recesses that film laid into them would have to stretch for by more than it gives: the
+/// way down, across and up again over the opening, less 1, across the narrower side.
+void check_recesses(const Panel& panel, const Film& film, Faults& faults);
+
+} // namespace pelt::piece

@@ -1,0 +1,104 @@
+// SPDX-License-Identifier: MIT
+#include "report/verdict.hpp"
+
+#include "report/numbers.hpp"
+
+#include <algorithm>
+#include <cmath>
+
+namespace pelt::report {
+namespace {
+
+/// Strips of constant curvature ask K W² / 8, so a width needs W sqrt(K / (8 limit)) of them.
+std::optional<int> strips_needed(const StretchAsked& stretch, double limit_percent) {
+    constexpr double too_many = 1'000;
+    if (!stretch.curvature || !stretch.width_mm || !(limit_percent > 0))
+        return std::nullopt;
+    const double strips =
+        *stretch.width_mm * std::sqrt(std::abs(*stretch.curvature) / (8 * limit_percent / 100));
+    if (!(strips < too_many))
+        return std::nullopt;
+    return std::max(2, static_cast<int>(std::ceil(strips)));
+}
+
+} // namespace
+
+std::string_view name_of(Lies lies) {
+    switch (lies) {
+    case Lies::ok:
+        return "ok";
+    case Lies::care:
+        return "care";
+    case Lies::split:
+        break;
+    }
+    return "split";
+}
+
+std::optional<Lies> how_it_lies(const StretchAsked& stretch, std::optional<double> limit_percent) {
+    if (!limit_percent)
+        return std::nullopt;
+    if (stretch.is == StretchAsked::Is::unknown)
+        return stretch.most_percent && *stretch.most_percent <= *limit_percent
+                   ? std::optional(Lies::ok)
+                   : std::nullopt;
+    if (stretch.percent > *limit_percent)
+        return Lies::split;
+    return stretch.natural_percent.value_or(stretch.percent) <= *limit_percent ? Lies::ok
+                                                                               : Lies::care;
+}
+
+std::string in_words(Lies lies) {
+    switch (lies) {
+    case Lies::ok:
+        return "lies down";
+    case Lies::care:
+        return "warm it and spread it, then post-heat it";
+    case Lies::split:
+        break;
+    }
+    return "will not go in one piece";
+}
+
+std::string advice_on(const StretchAsked& stretch, double limit_percent) {
+    if (stretch.curvature && *stretch.curvature < 0)
+        return "it is hollow one way and bulges the other: lay an inlay into the hollow first, or "
+               "take a softer film";
+    std::string text;
+    if (const auto strips = strips_needed(stretch, limit_percent))
+        text = "split its short width: about " + std::to_string(*strips) +
+               " strips, the seams along it, would lie down; or ";
+    return text + "cut in at the middles of its edges, a third to half of the way to the middle; "
+                  "or take a softer film";
+}
+
+std::string where_most(const StretchMap& map) {
+    double wide = 0;
+    double high = 0;
+    for (const StretchMap::Cell& cell : map.cells)
+        for (const Point& p : cell.corners) {
+            wide = std::max(wide, p.x);
+            high = std::max(high, p.y);
+        }
+    const auto third = [](double at, double of) {
+        return at < of / 3 ? 0 : at > 2 * of / 3 ? 2 : 1;
+    };
+    const int x = third(map.peak.x, wide);
+    const int y = third(map.peak.y, high);
+    const std::string up = y == 0 ? "lower" : y == 2 ? "upper" : "";
+    const std::string across = x == 0 ? "left" : x == 2 ? "right" : "";
+    std::string where = "in the middle";
+    if (!up.empty() && !across.empty())
+        where = "at the " + up + " " + across;
+    else if (!up.empty())
+        where = up == "upper" ? "at the top" : "at the bottom";
+    else if (!across.empty())
+        where = "at the " + across;
+    const double slope = std::abs(map.pull.x) > 0 ? std::abs(map.pull.y / map.pull.x) : 100;
+    const std::string pull = slope > 2    ? "up and down"
+                             : slope < .5 ? "from side to side"
+                                          : "aslant";
+    return "most " + where + ", pulling " + pull;
+}
+
+} // namespace pelt::report

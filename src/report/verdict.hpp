@@ -1,0 +1,32 @@
+// SPDX-License-Identifier: MIT
+// Whether the film goes there, in the words of those who lay it.
+#pragma once
+
+#include "model/blank.hpp"
+
+#include <optional>
+#include <string>
+#include <string_view>
+
+namespace pelt::report {
+
+enum class Lies { ok, care, split };
+
+/// "ok", "care", "split".
+std::string_view name_of(Lies lies);
+
+/// ok: lies down by itself; care: goes in one piece when it is led; split: asks more than the film
+/// gives. None where the film's limit or the stretch is not known; a stretch known only from above
+/// can say ok.
+std::optional<Lies> how_it_lies(const StretchAsked& stretch, std::optional<double> limit_percent);
+
+/// "lies down", "warm it and spread it, then post-heat it", "will not go in one piece".
+std::string in_words(Lies lies);
+
+/// What helps where the film will not go in one piece: strips, cuts, an inlay; no full stop.
+std::string advice_on(const StretchAsked& stretch, double limit_percent);
+
+/// "most at the upper left, pulling up and down"; the blank's box from (0, 0) is wide × high.
+std::string where_most(const StretchMap& map);
+
+} // namespace pelt::report

@@ -1,0 +1,104 @@
+// SPDX-License-Identifier: MIT
+// What tucks and recesses ask of the film. The rule w / (r - w) on hollow edges and w / (r + w) on
+// bulging ones is plain geometry of two circles; that it decides whether a tuck holds is common
+// practice, no source.
+#include "cutting.hpp"
+
+#include <doctest/doctest.h>
+
+#include <cmath>
+#include <string>
+
+namespace pelt::piece {
+namespace {
+
+/// A panel with an arch of the radius cut out of its lower edge.
+Panel arched(double radius) {
+    return test::panel(test::outline({{{0, 0}},
+                                      {{300, 0}},
+                                      {{300 + 2 * radius, 0}, Point{300 + radius, radius}, "arch"},
+                                      {{600 + 2 * radius, 0}},
+                                      {{600 + 2 * radius, 2 * radius}},
+                                      {{0, 2 * radius}}}));
+}
+
+std::string said(Panel panel, double edge_percent) {
+    Film film = test::film();
+    film.width = 5'000'000;
+    film.stretch_edge_percent = edge_percent;
+    film.stretch_panel_percent = 12;
+    return test::cut(panel, film).said();
+}
+
+bool has(const std::string& text, const std::string& part) {
+    return text.find(part) != std::string::npos;
+}
+
+TEST_CASE("a wheel arch: w / (r - w), and the longest tuck that holds") {
+    Panel panel = arched(340);
+    panel.edges = {test::wrap("arch", 13)};
+    // 13 / 327 = 3.98 %, 14 / 326 = 4.29 %; 340 × 0.04 / 1.04 = 13.08 mm.
+    CHECK(said(panel, 4).empty());
+    panel.edges = {test::wrap("arch", 14)};
+    const std::string text = said(panel, 4);
+    CHECK(has(text, "turning 14 mm of film round the edge 'arch' stretches it by 4.3 % (film: 4 % "
+                    "on an edge); it is hollow, radius 340 mm"));
+    CHECK(has(text, "a tuck of 13 mm holds"));
+    CHECK(said(panel, 5).empty());
+}
+
+TEST_CASE("a round rim bulges: w / (r + w); its hole is hollow") {
+    Panel disc = test::panel(test::circle({0, 0}, 150));
+    disc.edges = {test::wrap("all", 6)};
+    // 6 / 156 = 3.85 %, 7 / 157 = 4.46 %; 150 × 0.04 / 0.96 = 6.25 mm.
+    CHECK(said(disc, 4).empty());
+    disc.edges = {test::wrap("all", 7)};
+    CHECK(has(said(disc, 4), "gathers it by 4.5 % (film: 4 % on an edge); it is bulging, radius "));
+    disc.edges = {test::wrap("all", 0)};
+    Opening hole = test::opening("lamp", test::circle({0, 0}, 80));
+    hole.wrap = 8 * um_per_mm;
+    disc.openings = {hole};
+    CHECK(has(said(disc, 4), "the opening 'lamp' stretches it by 11.1 %"));
+}
+
+TEST_CASE("straight edges and sharp corners ask nothing; without a limit nothing is said") {
+    Panel notched = test::panel(test::corners(
+        {{0, 0}, {400, 0}, {400, 100}, {600, 100}, {600, 0}, {1000, 0}, {1000, 500}, {0, 500}}));
+    notched.edges = {test::wrap("all", 30)};
+    CHECK(said(notched, 1).empty());
+    Panel panel = arched(100);
+    panel.edges = {test::wrap("arch", 30)};
+    Film film = test::film();
+    CHECK(test::cut(panel, film).said().empty());
+}
+
+TEST_CASE("an arch drawn by many points is bent as the arc is") {
+    std::vector<Point> points{{0, 0}, {300, 0}};
+    for (int i = 1; i < 36; ++i) {
+        const double a = 3.14159265358979 * (1 - i / 36.0);
+        points.push_back({640 + 340 * std::cos(a), 340 * std::sin(a)});
+    }
+    for (const Point& p : {Point{980, 0}, Point{1280, 0}, Point{1280, 700}, Point{0, 700}})
+        points.push_back(p);
+    Panel panel = test::panel(test::corners(points));
+    panel.edges = {test::wrap("all", 14)};
+    // Every chord is an edge of its own: the worst is named, the others are counted.
+    const std::string text = said(panel, 4);
+    CHECK(has(text, "more like it stretches it by 4.3 % (film: 4 % on an edge); it is hollow, "
+                    "radius 3"));
+    CHECK(said(panel, 5).empty());
+}
+
+TEST_CASE("a recess: its walls over its narrower side") {
+    Panel panel = test::panel(test::size(1000, 500));
+    panel.edges_none = true;
+    panel.recesses = {{"plate", 540, 130, 7, {}}};
+    // 14 / 130 = 10.8 %
+    CHECK(said(panel, 4).empty());
+    panel.recesses.front().depth_mm = 9;
+    CHECK(has(said(panel, 4), "film laid into the recess 'plate' stretches by 13.8 % (film: 12 %); "
+                              "lay an inlay of 540 mm × 130 mm into it first"));
+}
+
+} // namespace
+} // namespace pelt::piece
