@@ -156,7 +156,7 @@ void warn(const Panel& panel, const TooMuch& tuck, double limit, Faults& faults)
              (tuck.hollow ? " stretches it by " : " gathers it by ") +
              (std::isfinite(tuck.asked) ? in_percent(100 * tuck.asked) : "more than it can") +
              " (film: " + in_percent(100 * limit) + " on an edge); it is " +
-             (tuck.hollow ? "hollow" : "bulging") + ", radius " + whole_mm(tuck.radius),
+             (tuck.hollow ? "hollow" : "bulging") + ", radius " + whole_mm(std::round(tuck.radius)),
          "a tuck of " + whole_mm(tuck.longest) +
              " holds; for a wider one cut the film in along the edge"});
 }

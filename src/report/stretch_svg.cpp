@@ -40,15 +40,15 @@ std::string text_at(double x, double y, std::string_view text, std::string_view 
            "</text>\n";
 }
 
-double degrees_of(Heading heading) {
+double degrees_of(pelt::Heading heading) {
     switch (heading) {
-    case Heading::right:
+    case pelt::Heading::right:
         return 0;
-    case Heading::up:
+    case pelt::Heading::up:
         return 90;
-    case Heading::left:
+    case pelt::Heading::left:
         return 180;
-    case Heading::down:
+    case pelt::Heading::down:
         break;
     }
     return 270;
@@ -81,11 +81,14 @@ public:
                 panel(row);
             else if (!row.map)
                 others += (others.empty() ? "" : ", ") + label(row);
-        scale();
+        if (drawn_)
+            scale();
         if (!others.empty())
             line("Not scanned, so not drawn: " + others + ".");
-        line("Broken line: the film that stays on. Cross: the largest stretch; the line through it "
-             "shows which way it pulls.");
+        if (drawn_)
+            line("Broken line: the film that stays on. Cross: the largest stretch; the line "
+                 "through it "
+                 "shows which way it pulls.");
         width_ += margin;
         y_ += margin;
         return "<svg xmlns=\"http://www.w3.org/2000/svg\" width=\"" + svg_number(width_) +

@@ -69,12 +69,46 @@ TEST_CASE("without a film no cut area, not 0") {
 
 TEST_CASE("areas as CSV and as a table") {
     const std::string csv = to_csv(two_rows());
-    CHECK(csv.find("hood,centre,1,1000000.25,1260360,1300000,1400.4,900,9.04,estimate\n") !=
+    CHECK(csv.find("hood,centre,1,1000000.25,1260360,1300000,1400.4,900,9.04,estimate,,,,,\n") !=
           std::string::npos);
-    CHECK(csv.find("\"step, \"\"left\"\"\",left,2,10000,12000,20000,120,100,,unknown\n") !=
+    CHECK(csv.find("\"step, \"\"left\"\"\",left,2,10000,12000,20000,120,100,,unknown,,,,,\n") !=
           std::string::npos);
     const std::string table = to_text(area_report(two_rows()), {});
     CHECK(table.find("1401 × 900") != std::string::npos);
     CHECK(table.find("about 9 %") != std::string::npos);
     CHECK(table.find("not checked") != std::string::npos);
+}
+
+TEST_CASE("how film lies: ok, care, split; null without a film or a figure") {
+    AreaSheet sheet = two_rows();
+    StretchAsked& hood = sheet.rows[0].stretch;
+    hood.natural_percent = 12.5;
+    hood.bound_percent = 8.25;
+    sheet.rows[0].surface_mm2 = 1'010'000.5;
+    sheet.rows[1].stretch.most_percent = 6;
+    const auto verdict = [&](std::size_t row) {
+        return json::parse(to_json(sheet))["panels"][row]["verdict"];
+    };
+    CHECK(verdict(0).is_null());
+    const json doc = json::parse(to_json(sheet));
+    CHECK(doc["panels"][0]["natural_stretch_percent"] == 12.5);
+    CHECK(doc["panels"][0]["bound_stretch_percent"] == 8.25);
+    CHECK(doc["panels"][0]["surface_mm2"] == 1'010'000.5);
+    CHECK(doc["panels"][1]["surface_mm2"].is_null());
+    CHECK(doc["panels"][1]["stretch_at_most_percent"] == 6);
+    sheet.stretch_limit = 12.5;
+    CHECK(verdict(0) == "ok");
+    CHECK(verdict(1) == "ok");
+    sheet.stretch_limit = 9.04;
+    CHECK(verdict(0) == "care");
+    sheet.stretch_limit = 5;
+    CHECK(verdict(0) == "split");
+    CHECK(verdict(1).is_null());
+    // 400 mm wide with K = 1/500²: 400 × sqrt(4e-6 / (8 × 0.05)) = 1.26 strips, hence two.
+    hood.curvature = 4e-6;
+    hood.width_mm = 400;
+    CHECK(to_markdown(area_report(sheet)).find("about 2 strips") != std::string::npos);
+    hood.curvature = -4e-6;
+    CHECK(to_markdown(area_report(sheet)).find("lay an inlay into the hollow") !=
+          std::string::npos);
 }

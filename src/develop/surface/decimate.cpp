@@ -122,14 +122,16 @@ public:
         return out;
     }
 
-    /// The farthest that an old point lies from the triangles around the point that it became.
+    /// The farthest that an old point lies from the triangles near to the point that it became.
     double off(const std::vector<Point3>& old) {
         double worst = 0;
         for (std::size_t i = 0; i < old.size(); ++i) {
             const int kept = last(static_cast<int>(i));
             double least = std::numeric_limits<double>::infinity();
             for (const int t : around_[index(kept)])
-                least = std::min(least, to_triangle(old[i], triangles_[index(t)]));
+                for (const int corner : triangles_[index(t)])
+                    for (const int near : around_[index(corner)])
+                        least = std::min(least, to_triangle(old[i], triangles_[index(near)]));
             worst =
                 std::max(worst, std::min(least, geometry::distance(old[i], points_[index(kept)])));
         }

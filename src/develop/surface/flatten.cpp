@@ -20,11 +20,11 @@ constexpr double least_room = 1.02;
 std::optional<Flat> good_start(const Patch& patch, const Sheet3& sheet) {
     if (const auto start = conformal(patch, sheet.points, sheet.outline)) {
         Flat flat = as_rigid_as_possible(patch, *start).flat;
-        if (turned_over(patch.maps(flat)) == 0)
+        if (turned_over(patch, patch.maps(flat)) == 0)
             return flat;
     }
     const auto disc = on_a_disc(patch, sheet.points, sheet.outline);
-    if (!disc || turned_over(patch.maps(*disc)) > 0)
+    if (!disc || turned_over(patch, patch.maps(*disc)) > 0)
         return std::nullopt;
     return from_origin(least_symmetric(patch, *disc).flat);
 }
@@ -39,7 +39,7 @@ double largest_stretch(const std::vector<Linear>& maps, std::size_t own) {
 } // namespace
 
 std::optional<Flattened> flattened(const Sheet3& sheet) {
-    auto patch = Patch::of(sheet.points, sheet.triangles);
+    auto patch = Patch::of(sheet.points, sheet.triangles, sheet.own);
     if (!patch)
         return std::nullopt;
     const auto start = good_start(*patch, sheet);
@@ -49,7 +49,7 @@ std::optional<Flattened> flattened(const Sheet3& sheet) {
     Drape natural = drape(*patch, least.flat, any_stretch);
     const std::vector<Linear> maps = patch->maps(natural.flat);
     // Within the tolerance of its limits the drape may gain on what was found to be the least.
-    const bool better = turned_over(maps) == 0 && natural.met;
+    const bool better = turned_over(*patch, maps) == 0 && natural.met;
     const double natural_stretch = better ? largest_stretch(maps, sheet.own) : least.stretch;
     return Flattened{std::move(*patch), least.flat, least.stretch,
                      better ? std::move(natural.flat) : least.flat,
@@ -62,7 +62,7 @@ Flat layout_within(const Flattened& flattened, double limit) {
     if (limit < least_room * flattened.least_stretch)
         return flattened.least;
     Drape within = drape(flattened.patch, flattened.least, limit);
-    if (!within.met || turned_over(flattened.patch.maps(within.flat)) > 0)
+    if (!within.met || turned_over(flattened.patch, flattened.patch.maps(within.flat)) > 0)
         return flattened.least;
     return std::move(within.flat);
 }

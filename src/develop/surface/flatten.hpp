@@ -15,8 +15,9 @@ namespace pelt::develop {
 struct Sheet3 {
     std::vector<Point3> points;
     std::vector<Triangle> triangles;
-    std::size_t own = 0;      ///< how many triangles are the surface's own
-    std::vector<int> outline; ///< the loop around it
+    std::size_t own = 0;        ///< how many triangles are the surface's own
+    std::vector<int> outline;   ///< the loop around it
+    std::vector<int> rims = {}; ///< the points around its openings
 };
 
 /// Largest film stretches as shares: 0.09 is 9 %.

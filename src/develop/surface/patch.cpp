@@ -70,22 +70,27 @@ std::vector<Entry> laplacian_of(const std::vector<Facet>& facets) {
     return entries;
 }
 
-Patch::Patch(int points, std::vector<Facet> facets, Factor laplacian)
-    : points_(points), facets_(std::move(facets)), laplacian_(std::move(laplacian)), area_(0) {
-    for (const Facet& f : facets_)
-        area_ += f.area;
+Patch::Patch(int points, std::vector<Facet> facets, Factor laplacian, std::size_t own)
+    : points_(points), own_(own), facets_(std::move(facets)), laplacian_(std::move(laplacian)),
+      area_(0) {
+    for (std::size_t t = 0; t < own_; ++t)
+        area_ += facets_[t].area;
 }
 
 std::optional<Patch> Patch::of(const std::vector<Point3>& points,
-                               const std::vector<Triangle>& triangles) {
+                               const std::vector<Triangle>& triangles, std::size_t own) {
     auto facets = facets_of(points, triangles);
-    if (!facets || facets->empty())
+    if (!facets || facets->empty() || own == 0)
         return std::nullopt;
+    // Lids must not hold back what is around them.
+    constexpr double slack = 1e-5;
+    for (std::size_t t = own; t < facets->size(); ++t)
+        (*facets)[t].area *= slack;
     const int n = static_cast<int>(points.size());
     auto factor = Factor::of(n - 1, held_at_0(laplacian_of(*facets)));
     if (!factor)
         return std::nullopt;
-    return Patch(n, std::move(*facets), std::move(*factor));
+    return Patch(n, std::move(*facets), std::move(*factor), own);
 }
 
 void Patch::maps(const Flat& flat, std::vector<Linear>& out) const {
@@ -132,16 +137,17 @@ Flat Patch::nearest_to(const std::vector<Linear>& wanted) const {
     return flat;
 }
 
-int turned_over(const std::vector<Linear>& maps) {
-    return static_cast<int>(std::count_if(maps.begin(), maps.end(),
-                                          [](const Linear& m) { return !(m.smaller() > 0); }));
+int turned_over(const Patch& patch, const std::vector<Linear>& maps) {
+    const auto end = maps.begin() + static_cast<std::ptrdiff_t>(patch.own());
+    return static_cast<int>(
+        std::count_if(maps.begin(), end, [](const Linear& m) { return !(m.smaller() > 0); }));
 }
 
-Range range_of(const std::vector<Linear>& maps) {
+Range range_of(const Patch& patch, const std::vector<Linear>& maps) {
     Range range{maps.front().larger(), maps.front().smaller()};
-    for (const Linear& m : maps) {
-        range.largest = std::max(range.largest, m.larger());
-        range.smallest = std::min(range.smallest, m.smaller());
+    for (std::size_t t = 0; t < patch.own(); ++t) {
+        range.largest = std::max(range.largest, maps[t].larger());
+        range.smallest = std::min(range.smallest, maps[t].smaller());
     }
     return range;
 }

@@ -23,12 +23,20 @@ struct Facet {
 
 class Patch {
 public:
-    /// None where a triangle has no area or the Laplacian cannot be factorised.
+    /// None where a triangle has no area or the Laplacian cannot be factorised. The first `own`
+    /// triangles are the surface's; the others are lids, whose film is cut away: no stretch of
+    /// theirs counts, and their areas are as good as nothing.
     static std::optional<Patch> of(const std::vector<Point3>& points,
-                                   const std::vector<Triangle>& triangles);
+                                   const std::vector<Triangle>& triangles, std::size_t own);
+    static std::optional<Patch> of(const std::vector<Point3>& points,
+                                   const std::vector<Triangle>& triangles) {
+        return of(points, triangles, triangles.size());
+    }
 
     int points() const { return points_; }
     const std::vector<Facet>& facets() const { return facets_; }
+    std::size_t own() const { return own_; }
+    /// Of the surface's own triangles.
     double area() const { return area_; }
 
     /// What a flat layout does to every triangle.
@@ -40,8 +48,9 @@ public:
     Flat nearest_to(const std::vector<Linear>& wanted) const;
 
 private:
-    Patch(int points, std::vector<Facet> facets, Factor laplacian);
+    Patch(int points, std::vector<Facet> facets, Factor laplacian, std::size_t own);
     int points_;
+    std::size_t own_;
     std::vector<Facet> facets_;
     Factor laplacian_;
     double area_;
@@ -54,16 +63,16 @@ std::optional<std::vector<Facet>> facets_of(const std::vector<Point3>& points,
 /// The cotangent Laplacian (sum of area times gradient squared) of all points.
 std::vector<Entry> laplacian_of(const std::vector<Facet>& facets);
 
-/// Triangles that a layout turns over or closes up.
-int turned_over(const std::vector<Linear>& maps);
+/// Triangles of the surface's own that a layout turns over or closes up.
+int turned_over(const Patch& patch, const std::vector<Linear>& maps);
 
-/// The largest and the smallest factor by which a layout changes a length anywhere.
+/// The largest and the smallest factor by which a layout changes a length anywhere on the surface.
 struct Range {
     double largest = 0;
     double smallest = 0;
     double ratio() const { return largest / smallest; }
 };
-Range range_of(const std::vector<Linear>& maps);
+Range range_of(const Patch& patch, const std::vector<Linear>& maps);
 
 Flat scaled(Flat flat, double factor);
 /// Moved so that point 0 lies at 0.

@@ -12,7 +12,7 @@ constexpr double over_relaxation = 1.6;
 
 double rigid_energy(const Patch& patch, const std::vector<Linear>& maps) {
     double sum = 0;
-    for (std::size_t t = 0; t < maps.size(); ++t) {
+    for (std::size_t t = 0; t < patch.own(); ++t) {
         const double a = maps[t].larger() - 1;
         const double b = maps[t].smaller() - 1;
         sum += patch.facets()[t].area * (a * a + b * b);
@@ -51,13 +51,17 @@ public:
                            over_relaxation * maps_[t].w + keep * wanted_[t].w + owed_[t].w};
     }
 
-    /// Takes what `rule` makes of every offer; returns the largest change of what is wanted.
+    /// Takes what `rule` makes of every offer, and of those of lids what keeps them from closing;
+    /// returns the largest change of what is wanted on the surface.
     template <class Rule>
     double take(Rule rule) {
         double change = 0;
         for (std::size_t t = 0; t < maps_.size(); ++t) {
-            const Linear taken = rule(offered_[t]);
-            change = std::max({change, size(taken.z - wanted_[t].z), size(taken.w - wanted_[t].w)});
+            const bool lid = t >= patch_.own();
+            const Linear taken = lid ? open(offered_[t]) : rule(offered_[t]);
+            if (!lid)
+                change =
+                    std::max({change, size(taken.z - wanted_[t].z), size(taken.w - wanted_[t].w)});
             owed_[t] = {offered_[t].z - taken.z, offered_[t].w - taken.w};
             wanted_[t] = taken;
         }
@@ -70,6 +74,11 @@ public:
     }
 
 private:
+    static Linear open(const Linear& lid) {
+        return with_values(lid, std::clamp(lid.larger(), .2, 5.0),
+                           std::clamp(lid.smaller(), .2, 5.0));
+    }
+
     const Patch& patch_;
     Flat flat_;
     std::vector<Linear> maps_;
@@ -83,7 +92,7 @@ private:
 double balanced_low(const Patch& patch, const std::vector<Linear>& offered, double cost,
                     std::vector<std::pair<double, double>>& room) {
     room.clear();
-    for (std::size_t t = 0; t < offered.size(); ++t) {
+    for (std::size_t t = 0; t < patch.own(); ++t) {
         const double share = patch.facets()[t].area / patch.area();
         const double larger = offered[t].larger();
         const double smaller = offered[t].smaller();
@@ -116,7 +125,7 @@ Linear clamped(const Linear& map, double low) {
 
 double mean_stretch(const Patch& patch, const std::vector<Linear>& maps) {
     double sum = 0;
-    for (std::size_t t = 0; t < maps.size(); ++t)
+    for (std::size_t t = 0; t < patch.own(); ++t)
         sum += patch.facets()[t].area * (1 / maps[t].smaller() - 1);
     return sum / patch.area();
 }
@@ -145,7 +154,7 @@ Rigid as_rigid_as_possible(const Patch& patch, const Flat& start) {
 Least least_stretch(const Patch& patch, const Flat& start) {
     constexpr int most_rounds = 3000;
     constexpr double flat_enough = 1e-10;
-    Range range = range_of(patch.maps(start));
+    Range range = range_of(patch, patch.maps(start));
     Least best{scaled(start, 1 / range.largest), range.ratio() - 1, range.ratio() - 1};
     if (best.stretch < flat_enough)
         return best;
@@ -157,7 +166,7 @@ Least least_stretch(const Patch& patch, const Flat& start) {
         splitting.lay();
         const double low = balanced_low(patch, splitting.offered(), cost, room);
         splitting.take([&](const Linear& offer) { return clamped(offer, low); });
-        range = range_of(splitting.maps());
+        range = range_of(patch, splitting.maps());
         if (range.smallest > 0 && range.ratio() - 1 < best.stretch)
             best = {scaled(splitting.flat(), 1 / range.largest), range.ratio() - 1, 0};
         best.estimate = 1 / low - 1;
@@ -183,14 +192,14 @@ Drape drape(const Patch& patch, const Flat& start, double limit) {
     constexpr double missed_by = 1e-4;
     const double low = 1 / (1 + limit);
     Splitting splitting(patch, from_origin(start));
-    Range range = range_of(splitting.maps());
+    Range range = range_of(patch, splitting.maps());
     for (int round = 0; round < most_rounds; ++round) {
         splitting.lay();
         const double change = splitting.take([&](const Linear& offer) {
             return with_values(offer, std::clamp((offer.larger() + pull) / (1 + pull), low, 1.0),
                                std::clamp((offer.smaller() + pull) / (1 + pull), low, 1.0));
         });
-        range = range_of(splitting.maps());
+        range = range_of(patch, splitting.maps());
         const double violation = std::max(range.largest - 1, low - range.smallest);
         if (change < settled && violation < settled)
             break;
@@ -198,7 +207,8 @@ Drape drape(const Patch& patch, const Flat& start, double limit) {
     const bool met = range.largest - 1 < missed_by && low - range.smallest < missed_by;
     Flat flat = scaled(splitting.flat(), 1 / std::max(range.largest, 1.0));
     const std::vector<Linear> maps = patch.maps(flat);
-    return {std::move(flat), 1 / range_of(maps).smallest - 1, mean_stretch(patch, maps), met};
+    return {std::move(flat), 1 / range_of(patch, maps).smallest - 1, mean_stretch(patch, maps),
+            met};
 }
 
 } // namespace pelt::develop

@@ -17,7 +17,13 @@ std::size_t index(int i) {
     return static_cast<std::size_t>(i);
 }
 
-/// 2 pi less the angles around each point; 0 on the outline.
+std::vector<int> boundary_of(const Sheet3& sheet) {
+    std::vector<int> boundary = sheet.outline;
+    boundary.insert(boundary.end(), sheet.rims.begin(), sheet.rims.end());
+    return boundary;
+}
+
+/// 2 pi less the angles around each point; 0 on the outline and on rims.
 std::vector<double> defects(const Sheet3& sheet) {
     std::vector<double> defect(sheet.points.size(), 2 * std::numbers::pi);
     for (const Triangle& t : sheet.triangles)
@@ -28,7 +34,7 @@ std::vector<double> defects(const Sheet3& sheet) {
             defect[index(t[k])] -=
                 std::atan2(geometry::norm(geometry::cross(a, b)), geometry::dot(a, b));
         }
-    for (const int i : sheet.outline)
+    for (const int i : boundary_of(sheet))
         defect[index(i)] = 0;
     return defect;
 }
@@ -134,7 +140,8 @@ std::optional<double> roof_bound(const Sheet3& sheet, const Patch& patch) {
 }
 
 std::optional<double> disc_bound(const Sheet3& sheet, const Patch& patch) {
-    const auto inward = distances(sheet, patch, sheet.outline);
+    const std::vector<int> boundary = boundary_of(sheet);
+    const auto inward = distances(sheet, patch, boundary);
     if (!inward)
         return std::nullopt;
     const auto middle = std::max_element(inward->begin(), inward->end()) - inward->begin();
@@ -142,7 +149,7 @@ std::optional<double> disc_bound(const Sheet3& sheet, const Patch& patch) {
     if (!outward)
         return std::nullopt;
     double radius = (*outward)[index(sheet.outline.front())];
-    for (const int i : sheet.outline)
+    for (const int i : boundary)
         radius = std::min(radius, (*outward)[index(i)]);
     const std::vector<double> defect = defects(sheet);
     // The circle's length by Gauss and Bonnet: 2 pi r less the curvature within times the way out.

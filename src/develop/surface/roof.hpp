@@ -18,8 +18,8 @@ std::optional<double> roof_bound(const Sheet3& sheet, const Patch& patch);
 /// The curvature of Gauss over the inside of the surface: the sum of angle defects.
 double total_curvature(const Sheet3& sheet);
 
-/// The same over the largest geodesic disc about the point farthest from the outline: it holds
-/// whatever the outline.
+/// The same over the largest geodesic disc about the point farthest from the outline and
+/// from openings: it holds whatever they are.
 std::optional<double> disc_bound(const Sheet3& sheet, const Patch& patch);
 
 } // namespace pelt::develop

@@ -29,11 +29,12 @@ std::size_t index(int i) {
 }
 
 Sheet3 sheet_of(const Surface& surface) {
-    Sheet3 sheet{surface.points, surface.triangles, surface.triangles.size(),
-                 surface.loops.front()};
+    Sheet3 sheet{
+        surface.points, surface.triangles, surface.triangles.size(), surface.loops.front(), {}};
     for (std::size_t i = 1; i < surface.loops.size(); ++i) {
         const std::vector<Triangle> lid = lid_over(surface.points, surface.loops[i]);
         sheet.triangles.insert(sheet.triangles.end(), lid.begin(), lid.end());
+        sheet.rims.insert(sheet.rims.end(), surface.loops[i].begin(), surface.loops[i].end());
     }
     return sheet;
 }
@@ -54,7 +55,8 @@ public:
                 wrong(opening, "is the same hole of the scan as another one");
             loops.push_back(loop);
         }
-        tell_covered(loops);
+        if (!stops(faults_))
+            tell_covered(loops);
         return loops;
     }
 
@@ -164,7 +166,7 @@ bool is_whole(const Blank& blank) {
 StretchMap map_of(const Sheet3& sheet, const Patch& patch, const Flat& flat) {
     StretchMap out;
     const std::vector<Linear> maps = patch.maps(flat);
-    const Range range = range_of(maps);
+    const Range range = range_of(patch, maps);
     for (std::size_t t = 0; t < sheet.own; ++t) {
         const auto at = [&](std::size_t k) {
             const Cx u = flat[index(sheet.triangles[t][k])];
@@ -300,7 +302,7 @@ void develop_surface(const SurfaceForm& form, const Panel& panel, std::optional<
         needs_a_cut(form, panel, "laid flat would lie over itself", faults);
         return;
     }
-    const bool convex = nearly_convex(blank.outline.points);
+    const bool convex = sheet.rims.empty() && nearly_convex(blank.outline.points);
     const auto bound = convex ? roof_bound(sheet, flat->patch) : disc_bound(sheet, flat->patch);
     if (!too_rough)
         out.stretch.is = StretchAsked::Is::estimate;
