@@ -69,6 +69,9 @@ private:
             if (std::abs(turn) > corner ||
                 !(width_[static_cast<std::size_t>(ring_.edge[next])] > 0))
                 return;
+            // A bulging corner between two edges is folded, not gathered.
+            if (turn > 0 && static_cast<std::size_t>(ring_.edge[next]) != edge)
+                return;
             turned += turn;
             const double half = length_[next] / 2;
             run += half;
