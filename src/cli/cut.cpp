@@ -7,6 +7,7 @@
 #include "cli/request.hpp"
 #include "cli/statuses.hpp"
 #include "cli/values.hpp"
+#include "cli/why.hpp"
 #include "model/error.hpp"
 #include "report/report.hpp"
 
@@ -79,6 +80,14 @@ std::string rendered(const Target& target, const report::Sheet& sheet, const Con
     throw ProgramError("no report is made as " + std::string(name_of(target.format)));
 }
 
+bool allows_for_errors(const order::Request& request) {
+    return request.tolerance > 0 ||
+           std::any_of(request.vehicles.begin(), request.vehicles.end(), [](const Vehicle& v) {
+               return std::any_of(v.panels.begin(), v.panels.end(),
+                                  [](const Panel& panel) { return panel.tolerance.has_value(); });
+           });
+}
+
 } // namespace
 
 int run_cut(const Context& context) {
@@ -93,7 +102,10 @@ int run_cut(const Context& context) {
     const bool operands = read_operands(files, context.arguments.operands, request);
     if (!read_stock(files, context.arguments, request) || !operands)
         return files.status();
-    const Searched found = search(std::move(request), context);
+    const bool says_why =
+        context.messages.loudness().verbose > 0 && !context.messages.loudness().quiet;
+    request.find_binding = says_why || allows_for_errors(request);
+    const Searched found = search(request, context);
     files.tell(found.outcome.faults);
     if (!found.outcome.plan && found.interrupted)
         die_by_interrupt();
@@ -104,10 +116,13 @@ int run_cut(const Context& context) {
                               .warnings = found.outcome.faults,
                               .unit = unit_of(context.arguments),
                               .stopped_by = found.stopped_by,
-                              .rules_cost = found.outcome.rules_cost};
+                              .rules_cost = found.outcome.rules_cost,
+                              .binding = found.outcome.binding};
     const int written = write_results(
         targets, [&](const Target& target) { return rendered(target, sheet, context); },
         context.messages);
+    if (says_why && written == status::done && !found.interrupted)
+        tell_why(request, found.outcome, context);
     return written == status::done ? files.status() : written;
 }
 

@@ -230,7 +230,19 @@ std::vector<OptionRow> film_options() {
                  "tells. A spoilt piece takes a cut across the whole roll, by its shorter side if "
                  "its direction allows, and may be spoilt again. Without this option there is no "
                  "spare."},
-        later(Opt::tolerance, "tolerance", Kind::length, "LENGTH", Group::film),
+        {.id = Opt::tolerance,
+         .name = "tolerance",
+         .kind = Kind::length,
+         .value = "LENGTH",
+         .least = 0,
+         .most = 1'000,
+         .commands = planning(),
+         .group = Group::film,
+         .line = "how far every tape reading may be off",
+         .text = "Makes the pieces so much larger that the order holds when every tape reading is "
+                 "off by this much; a panel may have a \"tolerance\" of its own. The sheet says "
+                 "which panel's measurement moves the length most: measure that one twice. A bare "
+                 "number is in millimetres."},
         later(Opt::shop, "shop", Kind::file, "FILE", Group::film),
     };
 }
@@ -367,8 +379,10 @@ std::vector<OptionRow> everywhere_options() {
          .letter = 'v',
          .group = Group::everywhere,
          .line = "also what was decided; -vv: for developers",
-         .text = "Also says what was decided and why. Twice: also a log for developers. All of it "
-                 "goes to standard error.",
+         .text = "Also says what was decided and why. With \"pelt cut\" that is which pieces the "
+                 "length hangs on, and what a wider roll, a freer direction, a seam or fewer rules "
+                 "would save: the job is planned again for each. Twice: also a log for developers. "
+                 "All of it goes to standard error.",
          .repeats = true},
         {.id = Opt::color,
          .name = "color",

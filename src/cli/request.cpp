@@ -105,6 +105,9 @@ order::Request wishes_of(const Arguments& arguments) {
     if (const auto table = arguments.value(Opt::table))
         if (const auto parsed = read::parse_length(std::string(*table), Unit::mm); parsed.value)
             request.table = parsed.value->length.floor_um();
+    if (const auto tolerance = arguments.value(Opt::tolerance))
+        if (const auto parsed = read::parse_length(*tolerance, Unit::mm); parsed.value)
+            request.tolerance = parsed.value->length.ceil_um();
     if (auto roll = roll_on_hand(arguments))
         request.stock.push_back(*std::move(roll));
     if (const auto sure = arguments.value(Opt::sure))

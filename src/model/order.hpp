@@ -4,6 +4,7 @@
 
 #include "model/length.hpp"
 #include "model/money.hpp"
+#include "model/piece.hpp"
 
 #include <optional>
 #include <string>
@@ -59,6 +60,20 @@ struct Order {
             sum = sum + line.length();
         return sum;
     }
+};
+
+/// How much film a panel takes more when it is a millimetre longer along the film, the pieces in
+/// their places.
+struct Pull {
+    int vehicle = 0; ///< index into the job's vehicles
+    int panel = 0;   ///< index into that vehicle's panels
+    Um film_a_millimetre = 0;
+};
+
+/// What makes the film as long as it is.
+struct Binding {
+    std::vector<PieceId> pieces; ///< the longest chain on every roll, from its free end
+    std::vector<Pull> panels;    ///< those that pull at all, the most first
 };
 
 /// What rules of straight cutting cost: new film of the best layout found without them. None: not

@@ -36,6 +36,7 @@ struct Job {
     Film film;
     CutBy by = CutBy::straight;
     int times = 1;
+    Um tolerance = 0; ///< how far tape readings may be off, where a panel does not say it itself
     std::vector<std::vector<DevelopedPanel>> developed; ///< [vehicle][panel]
     std::vector<Piece> pieces;                          ///< in canonical order: by shape first
     std::vector<Seam> seams;

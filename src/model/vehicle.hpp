@@ -174,6 +174,7 @@ struct Panel {
     std::vector<Recess> recesses;
     PanelAllowances allowances;
     std::optional<double> redo_percent;
+    std::optional<Um> tolerance; ///< how far its readings may be off; none: as the job's
     std::string keep_clear;
     bool batch_free = false;
 };

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MIT
 #include "model/error.hpp"
+#include "order/binding.hpp"
 #include "order/buying.hpp"
 #include "order/canonical.hpp"
 #include "order/develop_all.hpp"
@@ -50,7 +51,7 @@ void take_away_what_is_left_out(const Job& job, piece::Way& way) {
 }
 
 std::vector<Ways> ways_of_all(const Job& job, bool split, Faults& faults) {
-    const piece::Wishes wishes{job.by, job.times, job.left_on, split};
+    const piece::Wishes wishes{job.by, job.times, job.left_on, split, job.tolerance};
     std::vector<Ways> out;
     for (std::size_t v = 0; v < job.vehicles.size(); ++v) {
         for (std::size_t p = 0; p < job.vehicles[v].panels.size(); ++p) {
@@ -193,6 +194,7 @@ Job job_from(Request& request, Faults& faults) {
     job.film.demonstration = job.film.demonstration || request.invented_stock;
     job.by = request.by;
     job.times = request.times;
+    job.tolerance = request.tolerance;
     job.stages = request.stages;
     job.table = request.table;
     job.in_order = request.in_order;
@@ -246,6 +248,8 @@ Outcome run(Request request) {
     if (spare)
         out.order.spare =
             with_what_is_there(*std::move(spare), *job, *result.layout, out.order, out.faults);
+    if (request.find_binding)
+        out.binding = binding_of(*job, *result.layout);
     set_what_is_bought(*job, *result.layout, out.order);
     verify::Verdict verdict = verify::verify(job, std::move(*result.layout));
     if (!verdict.plan) {

@@ -34,6 +34,7 @@ struct Request {
     std::vector<std::string> leave; ///< hardware that stays on
     bool split = true;              ///< `--seams auto`
     int times = 1;
+    Um tolerance = 0;             ///< `--tolerance`: how far every tape reading may be off
     std::optional<Um> width;      ///< `--width`: instead of the film's own
     std::vector<StockRoll> stock; ///< what lies on the shelf; rolls of other films are passed over
     bool invented_stock = false;  ///< its file is a demonstration
@@ -43,6 +44,7 @@ struct Request {
     std::optional<double>
         sure_percent;             ///< `--sure`: spare film, so that so many of 100 jobs suffice
     bool weigh_the_rules = false; ///< straight: also say what the rules above cost in film
+    bool find_binding = false;    ///< also say what binds the length
     nest::Effort effort;
     nest::Watch watch; ///< may be empty
 };
@@ -54,6 +56,7 @@ struct Outcome {
     Order order;
     Faults faults;
     RulesCost rules_cost;
+    Binding binding; ///< empty: not asked for
 };
 
 /// Plans one job. Throws ProgramError when the layout fails its check.

@@ -21,6 +21,8 @@ struct Allowed {
     Direction direction = Direction::one_way;
 };
 
-Allowed allowed_for(const Panel& panel, const Film& film);
+/// Handling and bleed have the measuring error in them: `tolerance` where the panel has none of its
+/// own.
+Allowed allowed_for(const Panel& panel, const Film& film, Um tolerance);
 
 } // namespace pelt::piece

@@ -18,6 +18,7 @@ struct Wishes {
     int times = 1;
     std::vector<std::string> left_on; ///< hardware that stays on (see staying_on)
     bool split = true;                ///< `--seams auto`: panels that are too wide may be split
+    Um tolerance = 0; ///< how far readings may be off, where a panel does not say it itself
 };
 
 /// The hardware that stays on when `leave` does: also what can only come off after it (`after`).

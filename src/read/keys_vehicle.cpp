@@ -201,8 +201,9 @@ constexpr Key panel_keys[] = {
      .kind = length,
      .low = 0,
      .high = widest_margin,
-     .works = false,
-     .text = "How far its measurements may be off."},
+     .unstated = "as \"--tolerance\" says, which is 0 without it",
+     .text = "How far every tape reading of this panel may be off: its pieces are cut so much "
+             "larger that they cover it all the same."},
     {.in = In::panel,
      .name = "keep clear",
      .kind = choice,

@@ -155,6 +155,7 @@ void read_words(const Fields& fields, Panel& panel) {
     panel.group = fields.name("group").value_or("");
     panel.extra = fields.name("extra").value_or("");
     panel.redo_percent = fields.percent("redo");
+    panel.tolerance = fields.ceil_um("tolerance");
     panel.batch_free = fields.yes_no("batch free").value_or(false);
 }
 

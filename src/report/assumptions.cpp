@@ -2,6 +2,7 @@
 #include "report/assumptions.hpp"
 
 #include "report/half_done.hpp"
+#include "report/measuring.hpp"
 #include "report/spare.hpp"
 #include "report/words.hpp"
 
@@ -124,6 +125,8 @@ std::vector<std::string> assumptions(const Sheet& sheet, const Measures& measure
     out.push_back(gripping(job.film, job.by, measures));
     out.push_back("Roll edge not used: " + measures.size_with_unit(job.film.trim) +
                   " on either side. " + direction_text(job.film.direction));
+    for (const std::string& text : measuring_error(job, measures))
+        out.push_back(text);
     out.push_back(sizes(measures));
     for (const std::string& text : converted(job, measures))
         out.push_back(text);

@@ -3,6 +3,7 @@
 
 #include "report/facts.hpp"
 #include "report/half_done.hpp"
+#include "report/measuring.hpp"
 #include "report/plausibility.hpp"
 #include "report/spare.hpp"
 #include "report/words.hpp"
@@ -119,8 +120,8 @@ std::vector<std::string> about_the_order(const Sheet& sheet, const Measures& mea
         for (const auto& texts : {price_lines(sheet, measures), next_best(sheet, measures)})
             out.insert(out.end(), texts.begin(), texts.end());
     }
-    const std::vector<std::string> spare = about_the_spare(sheet, measures);
-    out.insert(out.end(), spare.begin(), spare.end());
+    for (const auto& texts : {about_the_spare(sheet, measures), measure_twice(sheet, measures)})
+        out.insert(out.end(), texts.begin(), texts.end());
     return out;
 }
 

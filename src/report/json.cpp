@@ -4,6 +4,7 @@
 #include "report/findings.hpp"
 #include "report/half_done.hpp"
 #include "report/json_text.hpp"
+#include "report/measuring.hpp"
 #include "report/offcuts.hpp"
 
 #include <cmath>
@@ -280,6 +281,7 @@ std::string to_json(const Sheet& sheet) {
         .add("waste_percent", json_number(decimal(waste_micropercent(areas_of(sheet.plan)), 6, 4)))
         .add("order", order(job, sheet.order))
         .add("half_done", half_done(sheet))
+        .add("measuring", measuring(sheet))
         .add("rolls", rolls(sheet))
         .add("seams", seams(job))
         .add("offcuts", offcuts(sheet))

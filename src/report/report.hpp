@@ -27,6 +27,7 @@ struct Sheet {
     std::string stopped_by = {}; ///< what ended the search early ("time"), for programs; people are
                                  ///< told by a warning
     RulesCost rules_cost = {};   ///< not asked for: nothing is said
+    Binding binding = {};        ///< what the length hangs on; not asked for: nothing is said
 };
 
 /// Exact areas over a plan, in doubled square micrometres.

@@ -1,0 +1,167 @@
+// SPDX-License-Identifier: MIT
+#include "order/what_if.hpp"
+
+#include <algorithm>
+#include <array>
+#include <optional>
+#include <utility>
+
+namespace pelt::order {
+namespace {
+
+// Common practice, no source.
+constexpr std::array<Um, 6> common_widths{760'000,   1'220'000, 1'370'000,
+                                          1'524'000, 1'600'000, 2'000'000};
+
+std::string in_mm(Um length) {
+    return std::to_string(length / um_per_mm) + " mm";
+}
+
+Request again(Request request) {
+    request.weigh_the_rules = false;
+    request.find_binding = false;
+    return request;
+}
+
+void wider(const Request& request, std::vector<WhatIf>& out) {
+    const Um width = request.width.value_or(request.film.width);
+    const auto next = std::upper_bound(common_widths.begin(), common_widths.end(), width);
+    if (next == common_widths.end())
+        return;
+    WhatIf made{"on a roll " + in_mm(*next) + " wide", again(request)};
+    made.request.width = *next;
+    out.push_back(std::move(made));
+}
+
+void freer(const Request& request, std::vector<WhatIf>& out) {
+    if (request.film.direction == Direction::one_way) {
+        out.push_back({"with a film that may lie either way", again(request)});
+        out.back().request.film.direction = Direction::two_way;
+    }
+    if (request.film.direction != Direction::any) {
+        out.push_back({"with a film that may lie any way", again(request)});
+        out.back().request.film.direction = Direction::any;
+    }
+}
+
+void looser(const Request& request, std::vector<WhatIf>& out) {
+    if (request.by != CutBy::straight)
+        return;
+    if (request.stages) {
+        out.push_back({"with any number of turns of the film (--stages any)", again(request)});
+        out.back().request.stages = std::nullopt;
+    }
+    if (request.in_order) {
+        out.push_back({"with the pieces in any order (without --in-order)", again(request)});
+        out.back().request.in_order = false;
+    }
+}
+
+void exact(const Request& request, std::vector<WhatIf>& out) {
+    WhatIf made{"if every tape reading were exact", again(request)};
+    bool differs = request.tolerance > 0;
+    for (Vehicle& vehicle : made.request.vehicles)
+        for (Panel& panel : vehicle.panels) {
+            differs = differs || panel.tolerance.value_or(0) > 0;
+            panel.tolerance = 0;
+        }
+    if (differs)
+        out.push_back(std::move(made));
+}
+
+/// The drawing's extents.
+struct Extents {
+    Point low;
+    Point high;
+};
+
+std::optional<Extents> extents_of(const Panel& panel) {
+    std::vector<Point> points;
+    if (const auto* outline = std::get_if<OutlineForm>(&panel.form))
+        for (const OutlineSegment& segment : outline->segments)
+            points.push_back(segment.to);
+    if (const auto* girths = std::get_if<GirthsForm>(&panel.form))
+        for (const GirthStation& station : girths->stations) {
+            points.push_back({station.at_mm, station.up_mm});
+            points.push_back({station.at_mm, -station.down_mm});
+        }
+    if (points.empty())
+        return std::nullopt;
+    Extents out{points.front(), points.front()};
+    for (const Point p : points) {
+        out.low = {std::min(out.low.x, p.x), std::min(out.low.y, p.y)};
+        out.high = {std::max(out.high.x, p.x), std::max(out.high.y, p.y)};
+    }
+    return out;
+}
+
+/// Its own lines where it has some, else one across the middle of the way that lies along the film.
+bool add_a_seam(Panel& panel) {
+    if (panel.seam == SeamRule::never || !panel.forward)
+        return false;
+    if (!panel.seam_lines.empty()) {
+        for (SeamLine& line : panel.seam_lines)
+            line.always = true;
+        return true;
+    }
+    const std::optional<Extents> size = extents_of(panel);
+    if (panel.seam == SeamRule::at_lines || !size)
+        return false;
+    const Point middle{(size->low.x + size->high.x) / 2, (size->low.y + size->high.y) / 2};
+    const bool lies_along_x = panel.forward == Heading::left || panel.forward == Heading::right;
+    panel.seam_lines.push_back(
+        {lies_along_x ? std::vector<Point>{{middle.x, size->low.y}, {middle.x, size->high.y}}
+                      : std::vector<Point>{{size->low.x, middle.y}, {size->high.x, middle.y}},
+         true, panel.place});
+    return true;
+}
+
+Um along_of(const Job& job, const PieceId& id) {
+    for (const Piece& piece : job.pieces)
+        if (std::find(piece.ids.begin(), piece.ids.end(), id) != piece.ids.end())
+            return box_of(piece.shapes.front().outline.outer).along();
+    return 0;
+}
+
+/// Across the longest of the binding pieces that may have one.
+void seamed(const Request& request, const Outcome& outcome, std::vector<WhatIf>& out) {
+    std::vector<PieceId> pieces = outcome.binding.pieces;
+    std::erase_if(pieces,
+                  [](const PieceId& id) { return id.kind != PieceKind::main || id.parts > 1; });
+    std::stable_sort(pieces.begin(), pieces.end(), [&](const PieceId& a, const PieceId& b) {
+        return along_of(outcome.plan->job(), a) > along_of(outcome.plan->job(), b);
+    });
+    for (const PieceId& id : pieces) {
+        WhatIf made{"", again(request)};
+        Panel& panel = made.request.vehicles.at(static_cast<std::size_t>(id.vehicle))
+                           .panels.at(static_cast<std::size_t>(id.panel));
+        if (!request.split || !add_a_seam(panel))
+            continue;
+        made.what = "with a seam across the " + panel.name;
+        out.push_back(std::move(made));
+        return;
+    }
+}
+
+} // namespace
+
+std::vector<WhatIf> what_ifs(const Request& request, const Outcome& outcome) {
+    std::vector<WhatIf> out;
+    if (!outcome.plan || new_length_of(*outcome.plan) == 0)
+        return out;
+    wider(request, out);
+    freer(request, out);
+    looser(request, out);
+    seamed(request, outcome, out);
+    exact(request, out);
+    return out;
+}
+
+Um new_length_of(const Plan& plan) {
+    Um length = 0;
+    for (const UsedRoll& used : plan.layout().rolls)
+        length += plan.job().rolls[used.roll].is_new ? used.length : 0;
+    return length;
+}
+
+} // namespace pelt::order

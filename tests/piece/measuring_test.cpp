@@ -1,0 +1,156 @@
+// SPDX-License-Identifier: MIT
+// Measuring error: pieces are cut so much larger that a panel whose readings were all off by the
+// tolerance is covered all the same.
+#include "cutting.hpp"
+#include "geos_referee.hpp"
+#include "random_figures.hpp"
+
+#include <doctest/doctest.h>
+
+#include <algorithm>
+
+using namespace pelt;
+using namespace pelt::test;
+
+namespace {
+
+constexpr Um tolerance = 5 * um_per_mm;
+
+piece::Wishes measured_within(Um reading, CutBy by) {
+    piece::Wishes wishes;
+    wishes.by = by;
+    wishes.tolerance = reading;
+    return wishes;
+}
+
+Film film_with_margins() {
+    Film out = film();
+    out.allowances.handling = {20'000, 15'000};
+    out.allowances.bleed = 10'000;
+    return out;
+}
+
+Panel bare(OutlineForm form) {
+    Panel out = panel(std::move(form));
+    out.edges_none = true;
+    out.forward = Heading::right;
+    return out;
+}
+
+/// The sides of the piece as cut.
+Point sides(const Panel& panel, Um reading, CutBy by = CutBy::straight) {
+    const Cutting made = cut(panel, film_with_margins(), measured_within(reading, by));
+    const Box box = box_of(made.piece().shapes.front().outline.outer);
+    return {static_cast<double>(box.along()) / um_per_mm,
+            static_cast<double>(box.across()) / um_per_mm};
+}
+
+} // namespace
+
+TEST_CASE("a size is one reading a side, an outline two") {
+    CHECK(sides(bare(size(400, 300)), 0) == Point{440, 340});
+    CHECK(sides(bare(size(400, 300)), tolerance) == Point{445, 345});
+    const Panel outlined = bare(corners({{0, 0}, {400, 0}, {400, 300}, {0, 300}}));
+    CHECK(sides(outlined, tolerance) == Point{450, 350});
+}
+
+TEST_CASE("along the outline the bleed takes it, square to sides of any slope") {
+    CHECK(sides(bare(size(400, 300)), tolerance, CutBy::contour) == Point{425, 325});
+    const Panel outlined = bare(corners({{0, 0}, {400, 0}, {400, 300}, {0, 300}}));
+    // 2 × (10 + 5 √2), up to the grid.
+    CHECK(sides(outlined, tolerance, CutBy::contour) == Point{434.144, 334.144});
+}
+
+TEST_CASE("a tolerance of the panel's own stands before the job's; 0 is one") {
+    Panel own = bare(size(400, 300));
+    own.tolerance = 2'000;
+    CHECK(sides(own, tolerance) == Point{442, 342});
+    own.tolerance = 0;
+    CHECK(sides(own, tolerance) == Point{440, 340});
+}
+
+TEST_CASE("a crown's chord and rise were both read") {
+    Panel domed = bare(size(1000, 300));
+    domed.crown = Crown{100, 0, false};
+    // A chord of 1 with a rise of 0.1 has an arc of 1.026456911, one of 1005 with 105 is
+    // 4 R atan(2h/c) long (Machinery's Handbook, 31st edition (2020), page 83).
+    const double wide = sides(domed, tolerance).x;
+    const double arc =
+        4 * ((1005.0 * 1005 + 4 * 105.0 * 105) / (8 * 105)) * std::atan(210.0 / 1005);
+    CHECK(std::abs(wide - (arc + 40)) < 1.001); // up to a whole millimetre
+    CHECK(wide >= arc + 40);
+    domed.crown->measured_over = true;
+    CHECK(sides(domed, tolerance).x == 1045);
+}
+
+TEST_CASE("the margin stays where the roll is narrow: the least one and the error") {
+    // 1482 + 2 × (15 + 2.5) is beyond 1512; 1476 + 35 is not.
+    const Film narrow = [] {
+        Film out = film(Direction::one_way);
+        out.allowances.handling = {20'000, 15'000};
+        return out;
+    }();
+    Panel wide = bare(size(300, 1476));
+    wide.seam = SeamRule::never;
+    CHECK(cut(wide, narrow, measured_within(tolerance, CutBy::straight)).ways.size() == 1);
+    wide.form = size(300, 1482);
+    CHECK(cut(wide, narrow, measured_within(0, CutBy::straight)).ways.size() == 1);
+    CHECK(cut(wide, narrow, measured_within(tolerance, CutBy::straight)).ways.empty());
+}
+
+namespace {
+
+double off_by(Dice& dice) {
+    const double most = static_cast<double>(tolerance) / um_per_mm;
+    // Mostly as far off as can be.
+    return dice.whole(0, 3) == 0 ? dice.real(-most, most) : (dice.whole(0, 1) == 0 ? most : -most);
+}
+
+std::vector<Point> misread(Dice& dice, std::vector<Point> points) {
+    for (Point& p : points)
+        p = {p.x + off_by(dice), p.y + off_by(dice)};
+    return points;
+}
+
+double outside(const Polygon& film, const Polygon& blank) {
+    return Figure::of({film}).without(Figure::of({blank})).area();
+}
+
+} // namespace
+
+TEST_CASE("however the readings are off, the blank covers the panel: 400 outlines") {
+    Dice dice(5);
+    for (int i = 0; i < 400; ++i) {
+        const std::vector<Point> read =
+            convex(dice, dice.whole(4, 9), dice.real(300, 700), dice.real(200, 500));
+        const Panel as_read = bare(corners(read));
+        const Panel as_it_is = bare(corners(misread(dice, read)));
+        Film none = film();
+        none.allowances.bleed = 0;
+        const Cutting blank = cut(as_read, none, measured_within(tolerance, CutBy::contour));
+        const Cutting true_panel = cut(as_it_is, none, measured_within(0, CutBy::contour));
+        CAPTURE(i);
+        CHECK(outside(true_panel.piece().wrapped, blank.piece().shapes.front().outline) < 0.01);
+    }
+}
+
+TEST_CASE("however the readings are off, the rectangle holds the crowned panel: 400 outlines") {
+    Dice dice(6);
+    for (int i = 0; i < 400; ++i) {
+        const std::vector<Point> read =
+            convex(dice, dice.whole(4, 9), dice.real(200, 500), dice.real(200, 400));
+        Panel as_read = bare(corners(read));
+        Panel as_it_is = bare(corners(misread(dice, read)));
+        const double wide = dice.real(0, 60);
+        const double high = dice.real(0, 60);
+        as_read.crown = Crown{wide, high, false};
+        as_it_is.crown =
+            Crown{std::max(0.0, wide + off_by(dice)), std::max(0.0, high + off_by(dice)), false};
+        const Point cut_sides = sides(as_read, tolerance);
+        const Cutting true_panel = cut(as_it_is, film_with_margins());
+        const BoxMm box = box_mm(true_panel.piece().wrapped);
+        CAPTURE(i);
+        CHECK(cut_sides.x >= box.x1 - box.x0 + 40);
+        CHECK(cut_sides.y >= box.y1 - box.y0 + 40);
+    }
+}
