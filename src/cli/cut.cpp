@@ -122,7 +122,7 @@ int run_cut(const Context& context) {
         targets, [&](const Target& target) { return rendered(target, sheet, context); },
         context.messages);
     if (says_why && written == status::done && !found.interrupted)
-        tell_why(request, found.outcome, context);
+        tell_why(request, found.outcome, sheet, context);
     return written == status::done ? files.status() : written;
 }
 

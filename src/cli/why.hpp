@@ -4,12 +4,14 @@
 
 #include "cli/context.hpp"
 #include "order/order.hpp"
+#include "report/report.hpp"
 
 namespace pelt::cli {
 
 /// Tells which pieces bind the length, then plans the job again in every way that could make it
 /// shorter and tells what that would save; every one is a layout that was checked. Ends early by
 /// Ctrl-C.
-void tell_why(const order::Request& request, const order::Outcome& outcome, const Context& context);
+void tell_why(const order::Request& request, const order::Outcome& outcome,
+              const report::Sheet& sheet, const Context& context);
 
 } // namespace pelt::cli

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
-#include "develop/measuring.hpp"
-
+// What a wrong tape reading does to a blank.
 #include "develop/crown.hpp"
+#include "develop/develop.hpp"
 
 #include <algorithm>
 #include <cmath>

@@ -62,6 +62,17 @@ struct Outcome {
 /// Plans one job. Throws ProgramError when the layout fails its check.
 Outcome run(Request request);
 
+/// Another way to do a job that might take less film, to be planned like any other.
+struct WhatIf {
+    std::string what; ///< "with any number of turns of the film"
+    Request request;
+};
+
+/// What could make the film shorter: a wider roll (the next common width), a freer direction, any
+/// number of turns, another order of laying, a seam across the longest piece that binds the length,
+/// an exact tape. `outcome` is what came of `request`, its binding pieces asked for.
+std::vector<WhatIf> what_ifs(const Request& request, const Outcome& outcome);
+
 /// What is wrong with a job before any film is laid out: what needs the vehicles and the film
 /// together, such as a panel that the film cannot be cut for.
 Faults examine(Request request);

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: MIT
-#include "order/what_if.hpp"
+#include "order/order.hpp"
 
 #include <algorithm>
 #include <array>
@@ -147,7 +147,7 @@ void seamed(const Request& request, const Outcome& outcome, std::vector<WhatIf>&
 
 std::vector<WhatIf> what_ifs(const Request& request, const Outcome& outcome) {
     std::vector<WhatIf> out;
-    if (!outcome.plan || new_length_of(*outcome.plan) == 0)
+    if (!outcome.plan || outcome.order.lines.empty())
         return out;
     wider(request, out);
     freer(request, out);
@@ -155,13 +155,6 @@ std::vector<WhatIf> what_ifs(const Request& request, const Outcome& outcome) {
     seamed(request, outcome, out);
     exact(request, out);
     return out;
-}
-
-Um new_length_of(const Plan& plan) {
-    Um length = 0;
-    for (const UsedRoll& used : plan.layout().rolls)
-        length += plan.job().rolls[used.roll].is_new ? used.length : 0;
-    return length;
 }
 
 } // namespace pelt::order

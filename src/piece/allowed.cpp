@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "piece/allowed.hpp"
 
-#include "develop/measuring.hpp"
+#include "develop/develop.hpp"
 
 #include <cmath>
 

@@ -30,6 +30,11 @@ struct Sheet {
     Binding binding = {};        ///< what the length hangs on; not asked for: nothing is said
 };
 
+/// Which pieces the length hangs on, in words; empty: not asked for.
+std::string what_binds(const Sheet& sheet);
+/// What a sheet that was planned otherwise takes of new film, and how much less that is.
+std::string what_it_saves(const Sheet& other, const Sheet& than);
+
 /// Exact areas over a plan, in doubled square micrometres.
 struct Areas {
     DoubleArea film = 0;    ///< length times roll width, summed over the rolls

@@ -57,7 +57,8 @@ TEST_CASE("keys that are unknown, not known yet, or elsewhere at home") {
          "5:5: 'keep_clear' is not a key of a panel; did you mean 'keep clear'?"},
         {"size: [1, 1]\nwrap: 12", "5:5: 'wrap' is not a key of a panel; 'wrap' belongs under "
                                    "'openings', 'edges' or 'allowances'"},
-        {"size: [1, 1]\ntolerance: 2 m", "5:16: tolerance '2 m' is above 1000 mm"},
+        {"size: [1, 1]\ntolerance: 2 m",
+         "5:16: tolerance '2 m' is more than 1 m; give 0 mm to 1 m"},
         {"size: [1, 1]\nxyzzyplugh: 5", "5:5: 'xyzzyplugh' is not a key of a panel; its keys are "
                                         "'outline', 'size', 'girths', 'through stations', 'crown', "
                                         "'measured', 'surface', 'surface units' and 18 more"},
