@@ -49,9 +49,10 @@ CommandRow compare_row() {
         "VEHICLE FILM...",
         2,
         std::nullopt,
-        "one row a film or width: length, waste, price",
+        "films and widths by what they cost: length, waste, price",
         "Plans the same job with every FILM, and with every roll width that is asked for, and "
-        "prints one row for each.",
+        "prints one row for each, the cheapest first, and what makes the difference: more film, or "
+        "a dearer one. CSV and JSON keep the order given, and have the rank.",
         {
             {"pelt compare town-hatchback satin-hybrid gloss-cast-yard", "two films, side by side"},
             {"pelt compare van.yaml film.yaml --width 1220 --width 1524", "two roll widths"},

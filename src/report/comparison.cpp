@@ -4,6 +4,7 @@
 #include "report/facts.hpp"
 #include "report/json_text.hpp"
 #include "report/numbers.hpp"
+#include "report/ranking.hpp"
 
 #include <algorithm>
 
@@ -51,8 +52,8 @@ Table table_of(const Comparison& comparison) {
                  {"price", Align::right},
                  {"seams", Align::right}},
                 {}};
-    for (const ComparisonRow& row : comparison.rows)
-        table.rows.push_back(cells(row, measures));
+    for (const Ranked& r : ranked(comparison))
+        table.rows.push_back(cells(*r.row, measures));
     return table;
 }
 
@@ -74,8 +75,12 @@ Document document(const Comparison& comparison) {
     out.push_back(Line{"Needed is what the layout takes, to order what has to be bought: whole "
                        "lengths as they are sold. Seams count those in the vehicle file and those "
                        "added."});
-    out.push_back(Heading{"EACH FILM"});
+    out.push_back(Heading{"THE CHEAPEST FIRST"});
     out.push_back(table_of(comparison));
+    if (const auto texts = differences(comparison); !texts.empty()) {
+        out.push_back(Heading{"WHAT MAKES THE DIFFERENCE"});
+        out.push_back(Items{"-", texts});
+    }
     if (const auto texts = problems(comparison); !texts.empty())
         out.push_back(Items{"!", texts});
     return out;
@@ -91,12 +96,13 @@ Json order_of(const Sheet& sheet) {
         .on_one_line();
 }
 
-Json row_as_json(const ComparisonRow& row) {
+Json row_as_json(const Ranked& ranked) {
+    const ComparisonRow& row = *ranked.row;
     JsonObject out;
     out.add("film", json_text(row.film)).add("roll_width_mm", json_mm(row.width));
     if (!row.sheet) {
         for (const char* name :
-             {"length_mm", "bound_mm", "waste_percent", "order", "seams", "pieces"})
+             {"length_mm", "bound_mm", "waste_percent", "order", "seams", "pieces", "rank", "more"})
             out.add(name, json_null);
         return out.add("problem", json_text(row.problem)).on_one_line();
     }
@@ -107,16 +113,21 @@ Json row_as_json(const ComparisonRow& row) {
         .add("order", order_of(sheet))
         .add("seams", json_whole(static_cast<std::int64_t>(sheet.plan.job().seams.size())))
         .add("pieces", json_whole(static_cast<std::int64_t>(pieces_of(sheet))))
+        .add("rank", ranked.rank ? json_whole(*ranked.rank) : json_null)
+        .add("more", ranked.more
+                         ? json_text(to_string(*ranked.more, sheet.plan.job().film.money_digits))
+                         : json_null)
         .add("problem", json_null);
     return out.on_one_line();
 }
 
-std::string row_as_csv(const Comparison& comparison, const ComparisonRow& row) {
+std::string row_as_csv(const Comparison& comparison, const Ranked& ranked) {
+    const ComparisonRow& row = *ranked.row;
     std::vector<std::string> fields{csv_text(comparison.vehicles), csv_text(row.film),
                                     decimal(row.width, 3, 0)};
     if (!row.sheet) {
         fields.insert(fields.end(), 8, "");
-        fields.push_back(csv_text(row.problem));
+        fields.insert(fields.end(), {csv_text(row.problem), "", ""});
         return csv_line(fields);
     }
     const Sheet& sheet = *row.sheet;
@@ -128,7 +139,9 @@ std::string row_as_csv(const Comparison& comparison, const ComparisonRow& row) {
          decimal(sheet.order.length().pm(), 9, 0),
          sheet.order.total ? to_string(*sheet.order.total, film.money_digits) : std::string(),
          csv_text(sheet.order.currency), std::to_string(sheet.plan.job().seams.size()),
-         std::to_string(pieces_of(sheet)), std::string()});
+         std::to_string(pieces_of(sheet)), std::string(),
+         ranked.rank ? std::to_string(*ranked.rank) : std::string(),
+         ranked.more ? to_string(*ranked.more, film.money_digits) : std::string()});
     return csv_line(fields);
 }
 
@@ -144,7 +157,7 @@ std::string to_markdown(const Comparison& comparison) {
 
 std::string to_json(const Comparison& comparison) {
     std::vector<Json> rows;
-    for (const ComparisonRow& row : comparison.rows)
+    for (const Ranked& row : ranks(comparison))
         rows.push_back(row_as_json(row));
     return JsonObject()
                .add("schema", json_text("pelt.compare/1"))
@@ -159,8 +172,8 @@ std::string to_json(const Comparison& comparison) {
 std::string to_csv(const Comparison& comparison) {
     std::string text =
         csv_line({"vehicle", "film", "roll_width_mm", "length_mm", "bound_mm", "waste_percent",
-                  "order_mm", "total", "currency", "seams", "pieces", "problem"});
-    for (const ComparisonRow& row : comparison.rows)
+                  "order_mm", "total", "currency", "seams", "pieces", "problem", "rank", "more"});
+    for (const Ranked& row : ranks(comparison))
         text += row_as_csv(comparison, row);
     return text;
 }

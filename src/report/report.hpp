@@ -101,7 +101,8 @@ std::string to_markdown(const Comparison& comparison);
 std::string to_json(const Comparison& comparison);
 
 /// A head and one row a film and width: vehicle film roll_width_mm length_mm bound_mm
-/// waste_percent order_mm total currency seams pieces problem. New columns may be added at the end.
+/// waste_percent order_mm total currency seams pieces problem rank more, the last two by what is
+/// bought, 1 for the cheapest of its currency. New columns may be added at the end.
 std::string to_csv(const Comparison& comparison);
 
 /// The film that stays on one vehicle, against what is usual for its body.

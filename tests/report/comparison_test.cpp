@@ -63,9 +63,9 @@ TEST_CASE("a comparison tells the price of each film") {
 TEST_CASE("a comparison as CSV has a row a film, safe for spreadsheets") {
     const auto lines = lines_of(report::to_csv(two_rows()));
     REQUIRE(lines.size() == 3);
-    CHECK(std::count(lines[0].begin(), lines[0].end(), ',') == 11);
+    CHECK(std::count(lines[0].begin(), lines[0].end(), ',') == 13);
     CHECK(lines[1].find("Small van,Plain,1524,") == 0);
-    CHECK(lines[2] == "Small van,\"'=Narrow, \"\"cheap\"\"\",600,,,,,,,,,the roof is too wide");
+    CHECK(lines[2] == "Small van,\"'=Narrow, \"\"cheap\"\"\",600,,,,,,,,,the roof is too wide,,");
 }
 
 TEST_CASE("a comparison for people names what cannot be done and that it is invented") {
@@ -77,4 +77,68 @@ TEST_CASE("a comparison for people names what cannot be done and that it is inve
     for (const std::string& line : lines_of(table))
         CHECK(line.size() <= 80);
     CHECK(report::to_markdown(two_rows()).find("| Plain |") != std::string::npos);
+}
+
+namespace {
+
+std::string film_with(const std::string& price, const std::string& currency) {
+    std::string text = test::priced_film;
+    text.replace(text.find("sold:"), std::string::npos,
+                 "sold: [{by: 1 m, price: " + price + "}]\ncurrency: " + currency + "\n");
+    return text;
+}
+
+report::ComparisonRow row(const std::string& name, const std::string& panels,
+                          const std::string& film) {
+    return {name, 1'524'000, test::sheet(panels, film), ""};
+}
+
+const std::string one_more = test::two_panels + "  lid: {size: [900, 1400], forward: up, edges: "
+                                                "none}\n";
+
+report::Comparison by_money() {
+    report::Comparison comparison;
+    comparison.rows = {row("dear", test::two_panels, film_with("20.00", "EUR")),
+                       row("foreign", test::two_panels, film_with("9.00", "USD")),
+                       row("no price", test::two_panels, test::plain_film),
+                       row("cheap", test::two_panels, film_with("10.00", "EUR")),
+                       row("long", one_more, film_with("9.50", "EUR"))};
+    return comparison;
+}
+
+} // namespace
+
+TEST_CASE("films rank by money, each currency by itself; the rows of programs keep their order") {
+    const auto json = nlohmann::json::parse(report::to_json(by_money()));
+    const auto& rows = json.at("rows");
+    CHECK(rows[0].at("rank") == 3);
+    CHECK(rows[1].at("rank") == 1);
+    CHECK(rows[2].at("rank").is_null());
+    CHECK(rows[3].at("rank") == 1);
+    CHECK(rows[4].at("rank") == 2);
+    CHECK(rows[0].at("more") == "30.00");
+    CHECK(rows[3].at("more") == "0.00");
+    const std::string table = report::to_table(by_money());
+    std::size_t last = 0;
+    for (const char* name : {"cheap ", "long ", "dear ", "foreign ", "no price "}) {
+        CAPTURE(name);
+        const std::size_t at = table.find(name);
+        REQUIRE(at != std::string::npos);
+        CHECK(at > last);
+        last = at;
+    }
+}
+
+TEST_CASE("what makes the difference: length and price add up to it") {
+    // 3 m at 10.00; 3 m at 20.00: all of it for the price. 4 m at 9.50: a metre more at 10.00, and
+    // half a unit less for each of four.
+    const std::string table = report::to_table(by_money());
+    CHECK(table.find("dear, 1524 mm: 30.00 EUR more, all for its price a length.") !=
+          std::string::npos);
+    CHECK(table.find(
+              "long, 1524 mm: 8.00 EUR more: 10.00 EUR for 1 m more film to order, 2.00 EUR") !=
+          std::string::npos);
+    CHECK(table.find("saved by its price a length.") != std::string::npos);
+    for (const std::string& line : lines_of(table))
+        CHECK(line.size() <= 80);
 }

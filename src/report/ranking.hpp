@@ -1,0 +1,32 @@
+// SPDX-License-Identifier: MIT
+// Films and widths by what they cost, and what makes the difference.
+#pragma once
+
+#include "report/report.hpp"
+
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace pelt::report {
+
+/// A row of a comparison, and where it stands among those of its currency.
+struct Ranked {
+    const ComparisonRow* row = nullptr;
+    std::optional<int> rank;   ///< from 1, the cheapest; equal ones alike; none: no price known
+    std::optional<Money> more; ///< than the cheapest
+    const ComparisonRow* cheapest = nullptr; ///< of its currency
+};
+
+/// The cheapest first, a currency after the other as they come; then those without a price, then
+/// those that cannot be cut. Lives as long as the comparison.
+std::vector<Ranked> ranked(const Comparison& comparison);
+
+/// The same in the order of the rows.
+std::vector<Ranked> ranks(const Comparison& comparison);
+
+/// A sentence for every row that costs more than the cheapest: how much of it is for more film, how
+/// much for its price a length, and what else differs.
+std::vector<std::string> differences(const Comparison& comparison);
+
+} // namespace pelt::report
