@@ -51,7 +51,7 @@ void take_away_what_is_left_out(const Job& job, piece::Way& way) {
 }
 
 std::vector<Ways> ways_of_all(const Job& job, bool split, Faults& faults) {
-    const piece::Wishes wishes{job.by, job.times, job.left_on, split, job.tolerance};
+    const piece::Wishes wishes{job.by, job.times, job.left_on, split};
     std::vector<Ways> out;
     for (std::size_t v = 0; v < job.vehicles.size(); ++v) {
         for (std::size_t p = 0; p < job.vehicles[v].panels.size(); ++p) {
@@ -200,6 +200,9 @@ Job job_from(Request& request, Faults& faults) {
     job.in_order = request.in_order;
     job.vehicles = std::move(request.vehicles);
     job.left_out = left_out_by(request.selection, job.vehicles, faults);
+    for (Vehicle& vehicle : job.vehicles)
+        for (Panel& panel : vehicle.panels)
+            panel = piece::allowing_for_errors(std::move(panel), job.film, job.tolerance);
     job.half_done = half_done_by(request.selection, job.vehicles);
     job.left_on = left_on_by(request.leave, job.vehicles, faults);
     job.comes_off = coming_off(job.vehicles, job.left_out, job.left_on);

@@ -21,8 +21,6 @@ struct Allowed {
     Direction direction = Direction::one_way;
 };
 
-/// Handling and bleed have the measuring error in them: `tolerance` where the panel has none of its
-/// own.
-Allowed allowed_for(const Panel& panel, const Film& film, Um tolerance);
+Allowed allowed_for(const Panel& panel, const Film& film);
 
 } // namespace pelt::piece

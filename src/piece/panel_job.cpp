@@ -47,7 +47,7 @@ std::optional<PanelJob> job_for(const Panel& panel, const Blank& blank, const Fi
     job.panel = &panel;
     job.blank = &blank;
     job.by = wishes.by;
-    job.allowed = allowed_for(panel, film, wishes.tolerance);
+    job.allowed = allowed_for(panel, film);
     job.heading = *heading;
     job.may_add_seams = wishes.split && panel.seam != SeamRule::never;
     const Work work = work_on(panel, blank, job.allowed, wishes.left_on);

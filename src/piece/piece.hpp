@@ -18,8 +18,11 @@ struct Wishes {
     int times = 1;
     std::vector<std::string> left_on; ///< hardware that stays on (see staying_on)
     bool split = true;                ///< `--seams auto`: panels that are too wide may be split
-    Um tolerance = 0; ///< how far readings may be off, where a panel does not say it itself
 };
+
+/// The panel with handling and bleed so much larger that its pieces cover it when every reading was
+/// off by its own tolerance or, where it has none, by `tolerance`.
+Panel allowing_for_errors(Panel panel, const Film& film, Um tolerance);
 
 /// The hardware that stays on when `leave` does: also what can only come off after it (`after`).
 /// In the order of the list, each once.

@@ -80,11 +80,12 @@ std::string difference(const Ranked& ranked, const Measures& measures) {
         const Money by_length = rounded(
             Int128{than.order.total->micros()} * (length.pm() - least.pm()) / least.pm(), digits);
         const bool longer = length > least;
-        text += ": " +
-                part(by_length, sheet,
-                     measures.film(longer ? length - least : least - length) +
-                         (longer ? " more" : " less") + " film to order") +
-                ", " + part(*ranked.more - by_length, sheet, "its price a length");
+        const std::string film = measures.film(longer ? length - least : least - length) +
+                                 (longer ? " more" : " less") + " film to order";
+        const Money by_price = *ranked.more - by_length;
+        text += by_price == Money{} ? ", all for " + film
+                                    : ": " + part(by_length, sheet, film) + ", " +
+                                          part(by_price, sheet, "its price a length");
     } else {
         text += ", all for its price a length";
     }

@@ -16,11 +16,10 @@ namespace {
 
 constexpr Um tolerance = 5 * um_per_mm;
 
-piece::Wishes measured_within(Um reading, CutBy by) {
+Cutting cut_within(const Panel& panel, const Film& film, Um reading, CutBy by) {
     piece::Wishes wishes;
     wishes.by = by;
-    wishes.tolerance = reading;
-    return wishes;
+    return cut(piece::allowing_for_errors(panel, film, reading), film, wishes);
 }
 
 Film film_with_margins() {
@@ -39,7 +38,7 @@ Panel bare(OutlineForm form) {
 
 /// The sides of the piece as cut.
 Point sides(const Panel& panel, Um reading, CutBy by = CutBy::straight) {
-    const Cutting made = cut(panel, film_with_margins(), measured_within(reading, by));
+    const Cutting made = cut_within(panel, film_with_margins(), reading, by);
     const Box box = box_of(made.piece().shapes.front().outline.outer);
     return {static_cast<double>(box.along()) / um_per_mm,
             static_cast<double>(box.across()) / um_per_mm};
@@ -92,10 +91,10 @@ TEST_CASE("the margin stays where the roll is narrow: the least one and the erro
     }();
     Panel wide = bare(size(300, 1476));
     wide.seam = SeamRule::never;
-    CHECK(cut(wide, narrow, measured_within(tolerance, CutBy::straight)).ways.size() == 1);
+    CHECK(cut_within(wide, narrow, tolerance, CutBy::straight).ways.size() == 1);
     wide.form = size(300, 1482);
-    CHECK(cut(wide, narrow, measured_within(0, CutBy::straight)).ways.size() == 1);
-    CHECK(cut(wide, narrow, measured_within(tolerance, CutBy::straight)).ways.empty());
+    CHECK(cut_within(wide, narrow, 0, CutBy::straight).ways.size() == 1);
+    CHECK(cut_within(wide, narrow, tolerance, CutBy::straight).ways.empty());
 }
 
 namespace {
@@ -127,8 +126,8 @@ TEST_CASE("however the readings are off, the blank covers the panel: 400 outline
         const Panel as_it_is = bare(corners(misread(dice, read)));
         Film none = film();
         none.allowances.bleed = 0;
-        const Cutting blank = cut(as_read, none, measured_within(tolerance, CutBy::contour));
-        const Cutting true_panel = cut(as_it_is, none, measured_within(0, CutBy::contour));
+        const Cutting blank = cut_within(as_read, none, tolerance, CutBy::contour);
+        const Cutting true_panel = cut_within(as_it_is, none, 0, CutBy::contour);
         CAPTURE(i);
         CHECK(outside(true_panel.piece().wrapped, blank.piece().shapes.front().outline) < 0.01);
     }
