@@ -49,6 +49,8 @@ struct Job {
     std::optional<int> stages = 3; ///< straight: how often film is turned on the table; none: any
     std::optional<Um> table;       ///< straight: longest film that the table takes; none: any
     bool in_order = false;         ///< straight: pieces come off the roll in the order of laying
+    /// By piece and copy: its place in the order of laying, all different.
+    std::vector<std::vector<std::size_t>> laying;
 };
 
 namespace verify {

@@ -84,6 +84,7 @@ void choose(Job& job, const std::vector<Ways>& panels, const Choice& choice) {
         job.seams.insert(job.seams.end(), way.seams.begin(), way.seams.end());
     }
     sort_canonically(job.pieces);
+    job.laying = places_in_laying(job);
     job.rolls = new_rolls(job.film, job.pieces);
 }
 

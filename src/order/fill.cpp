@@ -9,26 +9,6 @@
 namespace pelt::order {
 namespace {
 
-/// By piece and copy.
-std::vector<std::vector<std::size_t>> places_in_laying(const Job& job) {
-    std::vector<PieceId> ids;
-    std::vector<std::pair<std::size_t, std::size_t>> owners;
-    std::vector<std::vector<std::size_t>> places;
-    for (std::size_t piece = 0; piece < job.pieces.size(); ++piece) {
-        places.emplace_back(job.pieces[piece].ids.size());
-        for (std::size_t copy = 0; copy < job.pieces[piece].ids.size(); ++copy) {
-            ids.push_back(job.pieces[piece].ids[copy]);
-            owners.emplace_back(piece, copy);
-        }
-    }
-    const std::vector<std::size_t> order = laying_order(job, ids);
-    for (std::size_t place = 0; place < order.size(); ++place) {
-        const auto [piece, copy] = owners[order[place]];
-        places[piece][copy] = place;
-    }
-    return places;
-}
-
 nest::Goal goal_of(const Job& job) {
     nest::Goal goal;
     goal.by = job.by;
@@ -48,7 +28,6 @@ struct Subset {
 };
 
 Subset subset_of(const Job& job, const Copies& copies) {
-    const std::vector<std::vector<std::size_t>> places = places_in_laying(job);
     Subset out;
     for (std::size_t i = 0; i < job.pieces.size(); ++i) {
         if (copies[i].empty())
@@ -58,7 +37,7 @@ Subset subset_of(const Job& job, const Copies& copies) {
         std::vector<std::size_t>& laying = out.laying.emplace_back();
         for (const std::size_t copy : copies[i]) {
             piece.ids.push_back(job.pieces[i].ids[copy]);
-            laying.push_back(places[i][copy]);
+            laying.push_back(job.laying[i][copy]);
         }
         out.pieces.push_back(std::move(piece));
         out.owner.push_back(i);

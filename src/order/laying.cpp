@@ -133,4 +133,23 @@ std::vector<std::size_t> laying_order(const Job& job, const std::vector<PieceId>
     return order;
 }
 
+std::vector<std::vector<std::size_t>> places_in_laying(const Job& job) {
+    std::vector<PieceId> ids;
+    std::vector<std::pair<std::size_t, std::size_t>> owners;
+    std::vector<std::vector<std::size_t>> places;
+    for (std::size_t piece = 0; piece < job.pieces.size(); ++piece) {
+        places.emplace_back(job.pieces[piece].ids.size());
+        for (std::size_t copy = 0; copy < job.pieces[piece].ids.size(); ++copy) {
+            ids.push_back(job.pieces[piece].ids[copy]);
+            owners.emplace_back(piece, copy);
+        }
+    }
+    const std::vector<std::size_t> order = laying_order(job, ids);
+    for (std::size_t place = 0; place < order.size(); ++place) {
+        const auto [piece, copy] = owners[order[place]];
+        places[piece][copy] = place;
+    }
+    return places;
+}
+
 } // namespace pelt::order

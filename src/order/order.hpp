@@ -83,6 +83,9 @@ Faults examine(Request request);
 /// last. One vehicle is finished before the next begins. Gives indices into `ids`.
 std::vector<std::size_t> laying_order(const Job& job, const std::vector<PieceId>& ids);
 
+/// The same by piece and copy: each one's place in that order.
+std::vector<std::vector<std::size_t>> places_in_laying(const Job& job);
+
 /// One run of `pelt area`.
 struct AreaRequest {
     Vehicle vehicle;

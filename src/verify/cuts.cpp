@@ -6,6 +6,7 @@
 #include "verify/words.hpp"
 
 #include <algorithm>
+#include <cstdlib>
 #include <limits>
 #include <optional>
 
@@ -106,6 +107,41 @@ void check_table(const Job& job, const std::vector<Piece0>& pieces, const InHand
         faults.push_back(name + ": what it takes off is longer than the table");
 }
 
+/// Where the strips that come off the roll end, from its free end.
+std::vector<Um> strip_ends(const Roll& roll, const UsedRoll& used) {
+    std::vector<Um> ends;
+    for (const Cut& cut : used.cuts)
+        if (cut.from.x == cut.to.x && std::abs(cut.to.y - cut.from.y) == roll.width)
+            ends.push_back(cut.from.x);
+    std::sort(ends.begin(), ends.end());
+    return ends;
+}
+
+/// Every strip holds pieces that are laid after all those of the strips before it.
+void check_order(const Job& job, const UsedRoll& used, Sentences& faults) {
+    const std::vector<Um> ends = strip_ends(job.rolls[used.roll], used);
+    struct Laid {
+        std::ptrdiff_t strip;
+        std::size_t place;
+        PieceId id;
+    };
+    std::vector<Laid> laid;
+    for (const Placement& p : used.placements) {
+        const Ring ring = lying(job.pieces[p.piece].shapes[p.shape].outline.outer, p.turn, p.at);
+        Um start = endless;
+        for (const GridPoint& q : ring)
+            start = std::min(start, q.x);
+        laid.push_back({std::upper_bound(ends.begin(), ends.end(), start) - ends.begin(),
+                        job.laying[p.piece][p.copy], job.pieces[p.piece].ids[p.copy]});
+    }
+    std::sort(laid.begin(), laid.end(),
+              [](const Laid& a, const Laid& b) { return a.place < b.place; });
+    for (std::size_t i = 1; i < laid.size(); ++i)
+        if (laid[i].strip < laid[i - 1].strip)
+            faults.push_back(called(job, laid[i].id) +
+                             ": comes off the roll before pieces that are laid earlier");
+}
+
 void check_roll(const Job& job, const UsedRoll& used, Sentences& faults) {
     const Roll& roll = job.rolls[used.roll];
     const Um end = roll.available.value_or(endless);
@@ -156,10 +192,13 @@ void check_roll(const Job& job, const UsedRoll& used, Sentences& faults) {
 
 void check_cuts(const Job& job, const Layout& layout, Sentences& faults) {
     for (const UsedRoll& used : layout.rolls) {
-        if (job.by == CutBy::straight)
+        if (job.by == CutBy::straight) {
             check_roll(job, used, faults);
-        else if (!used.cuts.empty())
+            if (job.in_order)
+                check_order(job, used, faults);
+        } else if (!used.cuts.empty()) {
             faults.push_back(job.rolls[used.roll].name + ": straight cuts in contour cutting");
+        }
     }
 }
 

@@ -178,6 +178,21 @@ void check_all_pieces(const Job& job, Sentences& faults) {
     }
 }
 
+/// Every copy of every piece has a place of its own.
+bool has_an_order(const Job& job) {
+    if (job.laying.size() != job.pieces.size())
+        return false;
+    std::set<std::size_t> places;
+    for (std::size_t i = 0; i < job.pieces.size(); ++i) {
+        if (job.laying[i].size() != job.pieces[i].ids.size())
+            return false;
+        for (const std::size_t place : job.laying[i])
+            if (!places.insert(place).second)
+                return false;
+    }
+    return true;
+}
+
 void check_placements(const Job& job, const UsedRoll& used, Sentences& faults) {
     for (const Placement& p : used.placements)
         if (p.piece >= job.pieces.size() || p.copy >= job.pieces[p.piece].ids.size() ||
@@ -215,6 +230,8 @@ bool sane(const Job& job, const Layout& layout, Sentences& faults) {
             faults.push_back(roll.name + ": its width, length or flaws are out of all bounds");
     check_developed(job, faults);
     check_all_pieces(job, faults);
+    if (job.in_order && !has_an_order(job))
+        faults.emplace_back("not every piece has a place of its own in the order of laying");
     check_layout(job, layout, faults);
     return faults.size() == before;
 }

@@ -16,13 +16,13 @@
 //               seams, and holes only where they are to be cut at the table (contour)
 //   turned      as the panel's or the film's direction allows
 //   inside      the usable width, the used length, the roll; clear of flaws; no directed film from
-//   a
-//               roll whose arrow is not known
+//               a roll whose arrow is not known
 //   one batch   all pieces of panels that are not batch free: new film, or stock of one batch
 //   apart       no two pieces closer than the gap (contour) or over one another (straight)
 //   cut         straight cuts, made in order from edge to edge, free every piece in the order of
 //               their numbers, cross none, and lie on whole steps of the ruler; the film is
-//               turned no more often, and what comes off the roll is no longer, than was asked
+//               turned no more often, and what comes off the roll is no longer, than was asked;
+//               where the order of laying is a rule, each strip off a roll holds what is laid next
 //   measured    a roll's length ends with its last piece; the bound is not above the new film nor
 //               below the pieces' area over the usable width
 #pragma once

@@ -231,6 +231,28 @@ const std::vector<Mutation>& mutations_of_straight() {
              std::swap(used.placements.front(), used.placements.back());
              return true;
          }},
+        {"pieces that come off the roll before those that are laid earlier",
+         [](RightPlan& p, Dice& d) {
+             const UsedRoll& used = any_roll(p, d);
+             if (used.placements.size() < 2)
+                 return false;
+             const Placement& a = used.placements.front();
+             const Placement& b = used.placements.back();
+             std::swap(p.job.laying[a.piece][a.copy], p.job.laying[b.piece][b.copy]);
+             return true;
+         }},
+        {"a piece without a place in the order of laying",
+         [](RightPlan& p, Dice& d) { return any(p.job.laying, d).pop_back(), true; }},
+        {"two pieces with one place in the order of laying",
+         [](RightPlan& p, Dice& d) {
+             const UsedRoll& used = any_roll(p, d);
+             if (used.placements.size() < 2)
+                 return false;
+             const Placement& a = used.placements.front();
+             const Placement& b = used.placements.back();
+             p.job.laying[a.piece][a.copy] = p.job.laying[b.piece][b.copy];
+             return true;
+         }},
         {"more turns of the film than the job allows",
          [](RightPlan& p, Dice&) { return p.job.stages = 0, true; }},
         {"a strip longer than the table",

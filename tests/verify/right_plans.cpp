@@ -148,10 +148,24 @@ Layout layout(const Job& job) {
     return out;
 }
 
+/// The order of laying that the layout happens to keep.
+std::vector<std::vector<std::size_t>> laying_of(const Job& job, const Layout& layout) {
+    std::vector<std::vector<std::size_t>> laying;
+    for (const Piece& piece : job.pieces)
+        laying.emplace_back(piece.ids.size());
+    std::size_t next = 0;
+    for (const UsedRoll& used : layout.rolls)
+        for (const Placement& placement : used.placements)
+            laying[placement.piece][placement.copy] = next++;
+    return laying;
+}
+
 RightPlan plan(Dice& dice, CutBy by) {
     RightPlan out;
     out.job = job(dice, by);
     out.layout = layout(out.job);
+    out.job.laying = laying_of(out.job, out.layout);
+    out.job.in_order = by == CutBy::straight;
     return out;
 }
 
