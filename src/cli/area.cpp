@@ -2,6 +2,7 @@
 #include "cli/context.hpp"
 #include "cli/files.hpp"
 #include "cli/formats.hpp"
+#include "cli/request.hpp"
 #include "model/error.hpp"
 #include "order/order.hpp"
 #include "report/report.hpp"
@@ -30,18 +31,14 @@ std::string rendered(const Target& target, const report::AreaSheet& sheet, const
     throw ProgramError("no list of areas is made as " + std::string(name_of(target.format)));
 }
 
-/// Reads both files before it gives up, so that all faults of both are told at once.
 std::optional<order::AreaRequest> read_request(Files& files, const Arguments& arguments) {
-    order::AreaRequest request;
-    auto vehicle = files.vehicle(arguments.operands.front());
-    const bool with_film = arguments.operands.size() > 1;
-    if (with_film)
-        request.film = files.film(arguments.operands.back());
-    if (!vehicle || (with_film && !request.film))
+    auto read = files.vehicle_and_film(arguments.operands);
+    if (!read)
         return std::nullopt;
-    request.vehicle = std::move(*vehicle);
-    request.selection = {arguments.names(Opt::only), arguments.names(Opt::without),
-                         arguments.names(Opt::with)};
+    order::AreaRequest request;
+    request.vehicle = std::move(read->vehicle);
+    request.film = std::move(read->film);
+    request.selection = selection_of(arguments);
     request.leave = arguments.names(Opt::leave);
     return request;
 }

@@ -3,6 +3,8 @@
 
 #include "cli/statuses.hpp"
 
+#include <utility>
+
 namespace pelt::cli {
 
 std::shared_ptr<const Source> Files::source(const std::string& operand, Wanted wanted) {
@@ -29,6 +31,15 @@ std::optional<Film> Files::film(const std::string& operand) {
 std::optional<Stock> Files::stock(const std::string& path) {
     const auto text = value_of(read::load(path), path);
     return text ? value_of(read::stock(*text), path) : std::nullopt;
+}
+
+std::optional<VehicleAndFilm> Files::vehicle_and_film(const std::vector<std::string>& operands) {
+    auto of_vehicle = vehicle(operands.front());
+    const bool with_film = operands.size() > 1;
+    auto of_film = with_film ? film(operands.back()) : std::nullopt;
+    if (!of_vehicle || (with_film && !of_film))
+        return std::nullopt;
+    return VehicleAndFilm{*std::move(of_vehicle), std::move(of_film)};
 }
 
 void Files::tell(const Faults& faults) {

@@ -10,8 +10,14 @@
 #include <memory>
 #include <optional>
 #include <string>
+#include <vector>
 
 namespace pelt::cli {
+
+struct VehicleAndFilm {
+    Vehicle vehicle;
+    std::optional<Film> film;
+};
 
 class Files {
 public:
@@ -22,6 +28,9 @@ public:
     std::optional<Vehicle> vehicle(const std::string& operand);
     std::optional<Film> film(const std::string& operand);
     std::optional<Stock> stock(const std::string& path);
+    /// VEHICLE [FILM]. Both are read before it gives up, so that all faults of both are told at
+    /// once; none when either is wrong.
+    std::optional<VehicleAndFilm> vehicle_and_film(const std::vector<std::string>& operands);
 
     /// The worst of all that was told.
     int status() const { return status_of_worst_; }

@@ -86,13 +86,16 @@ std::optional<StockRoll> roll_on_hand(const Arguments& arguments) {
     return roll;
 }
 
+order::Selection selection_of(const Arguments& arguments) {
+    return {arguments.names(Opt::only), arguments.names(Opt::without), arguments.names(Opt::with),
+            arguments.names(Opt::done), arguments.names(Opt::spoiled)};
+}
+
 order::Request wishes_of(const Arguments& arguments) {
     order::Request request;
     request.by =
         arguments.value_or_initial(Opt::by) == "contour" ? CutBy::contour : CutBy::straight;
-    request.selection = {arguments.names(Opt::only), arguments.names(Opt::without),
-                         arguments.names(Opt::with), arguments.names(Opt::done),
-                         arguments.names(Opt::spoiled)};
+    request.selection = selection_of(arguments);
     request.leave = arguments.names(Opt::leave);
     request.split = arguments.value_or_initial(Opt::seams) == "auto";
     request.times = static_cast<int>(number(arguments, Opt::times));

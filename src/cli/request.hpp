@@ -17,6 +17,9 @@ std::vector<Um> widths_asked(const Arguments& arguments);
 /// `--on-hand` with its `--flaw`.
 std::optional<StockRoll> roll_on_hand(const Arguments& arguments);
 
+/// The panels that the options ask for.
+order::Selection selection_of(const Arguments& arguments);
+
 /// The wishes of the command line, without the files; of several widths the first.
 order::Request wishes_of(const Arguments& arguments);
 

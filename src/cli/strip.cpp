@@ -2,6 +2,7 @@
 #include "cli/context.hpp"
 #include "cli/files.hpp"
 #include "cli/formats.hpp"
+#include "cli/request.hpp"
 #include "model/body.hpp"
 #include "model/error.hpp"
 #include "order/order.hpp"
@@ -31,23 +32,6 @@ std::string rendered(const Target& target, const report::StripSheet& sheet,
     throw ProgramError("no list of parts is made as " + std::string(name_of(target.format)));
 }
 
-/// Reads both files before it gives up, so that all faults of both are told at once.
-struct Read {
-    std::optional<Vehicle> vehicle;
-    std::optional<Film> film;
-    bool complete = false;
-};
-
-Read read_files(Files& files, const std::vector<std::string>& operands) {
-    Read read;
-    read.vehicle = files.vehicle(operands.front());
-    const bool with_film = operands.size() > 1;
-    if (with_film)
-        read.film = files.film(operands.back());
-    read.complete = read.vehicle && (read.film || !with_film);
-    return read;
-}
-
 report::StripSheet sheet_of(const Vehicle& vehicle, std::optional<Film> film, StripList list,
                             Unit unit) {
     report::StripSheet sheet;
@@ -69,19 +53,17 @@ int run_strip(const Context& context) {
     files.tell(faults);
     if (stops(faults))
         return files.status();
-    Read read = read_files(files, context.arguments.operands);
-    if (!read.complete)
+    auto read = files.vehicle_and_film(context.arguments.operands);
+    if (!read)
         return files.status();
     const Arguments& words = context.arguments;
     order::StripOutcome outcome =
-        order::strip({*read.vehicle,
-                      {words.names(Opt::only), words.names(Opt::without), words.names(Opt::with)},
-                      words.names(Opt::leave)});
+        order::strip({read->vehicle, selection_of(words), words.names(Opt::leave)});
     files.tell(outcome.faults);
     if (stops(outcome.faults))
         return files.status();
     const report::StripSheet sheet =
-        sheet_of(*read.vehicle, std::move(read.film), std::move(outcome.list), unit_of(words));
+        sheet_of(read->vehicle, std::move(read->film), std::move(outcome.list), unit_of(words));
     return write_results(
         targets, [&](const Target& target) { return rendered(target, sheet, context); },
         context.messages);
