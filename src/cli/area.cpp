@@ -16,7 +16,7 @@ namespace {
 std::string rendered(const Target& target, const report::AreaSheet& sheet, const Context& context) {
     switch (target.format) {
     case Format::table:
-        return report::to_text(report::area_report(sheet), style_for(target, context.world));
+        return report::to_text(report::area_report(sheet), style_for(target, context));
     case Format::csv:
         return report::to_csv(sheet);
     case Format::json:

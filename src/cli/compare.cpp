@@ -108,7 +108,7 @@ private:
                         [](const Candidate& c) { return c.film.demonstration; });
         switch (target.format) {
         case Format::table:
-            return report::to_table(comparison, style_for(target, context_.world));
+            return report::to_table(comparison, style_for(target, context_));
         case Format::csv:
             return report::to_csv(comparison);
         case Format::json:

@@ -64,7 +64,7 @@ bool read_stock(Files& files, const Arguments& arguments, order::Request& reques
 std::string rendered(const Target& target, const report::Sheet& sheet, const Context& context) {
     switch (target.format) {
     case Format::table:
-        return report::to_table(sheet, style_for(target, context.world));
+        return report::to_table(sheet, style_for(target, context));
     case Format::csv:
         return context.arguments.count(Opt::summary) > 0 ? report::to_summary_csv({sheet})
                                                          : report::to_csv(sheet);

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "cli/formats.hpp"
 
+#include "cli/colour.hpp"
 #include "cli/complaints.hpp"
 #include "cli/context.hpp"
 #include "cli/output.hpp"
@@ -140,10 +141,15 @@ std::vector<Target> targets_of(const Arguments& arguments, Faults& faults) {
     return targets;
 }
 
-report::TextStyle style_for(const Target& target, const World& world) {
+report::TextStyle style_for(const Target& target, const Context& context) {
+    const World& world = context.world;
     report::TextStyle style;
-    if (target.is_standard_output() && world.output_is_terminal)
-        style.width = static_cast<int>(terminal_columns(STDOUT_FILENO));
+    if (!target.is_standard_output() || !world.output_is_terminal)
+        return style;
+    style.width = static_cast<int>(terminal_columns(STDOUT_FILENO));
+    style.pictures = true;
+    style.ascii = !speaks_utf8(world);
+    style.colour = wants_colour(context.arguments.value_or_initial(Opt::color), world, true);
     return style;
 }
 

@@ -2,6 +2,7 @@
 // Which format goes where. Inside cli/ only.
 #pragma once
 
+#include "cli/context.hpp"
 #include "cli/messages.hpp"
 #include "cli/parse.hpp"
 #include "cli/world.hpp"
@@ -32,8 +33,9 @@ std::vector<Target> targets_of(const Arguments& arguments, Faults& faults);
 
 std::string_view name_of(Format format);
 
-/// As wide as the terminal, where the target is one.
-report::TextStyle style_for(const Target& target, const World& world);
+/// Where the target is a terminal: as wide as that, with drawings, in colour if it is wanted, in
+/// ASCII if its locale has no UTF-8. Anything else gets the same bytes everywhere.
+report::TextStyle style_for(const Target& target, const Context& context);
 
 /// What `--units` asks for.
 Unit unit_of(const Arguments& arguments);

@@ -5,6 +5,7 @@
 #include <unistd.h>
 
 #include <algorithm>
+#include <cmath>
 #include <utility>
 
 namespace pelt::cli {
@@ -29,13 +30,17 @@ std::string metres_down(Um bound) {
 
 } // namespace
 
-std::string progress_text(const nest::Progress& progress, std::size_t columns) {
+std::string progress_text(const nest::Progress& progress, std::optional<double> seconds_left,
+                          std::size_t columns) {
     const double share = std::clamp(progress.share, 0.0, 1.0);
-    std::string text = std::to_string(static_cast<int>(share * 100)) + " %";
+    std::string text = progress.doing.empty() ? "" : std::string(progress.doing) + ": ";
+    text += std::to_string(static_cast<int>(share * 100)) + " %";
+    if (seconds_left)
+        text += ", about " + std::to_string(std::llround(std::ceil(*seconds_left))) + " s left";
     if (progress.best > 0)
-        text += "  " + metres_up(progress.best) + " so far";
+        text += "; " + metres_up(progress.best) + " so far";
     if (progress.best > 0 && progress.bound > 0)
-        text += ", none can be shorter than " + metres_down(progress.bound);
+        text += ", " + metres_down(progress.bound) + " at least";
     return text.substr(0, columns);
 }
 
@@ -43,12 +48,21 @@ ProgressLine::ProgressLine(Sink sink, std::size_t columns)
     : sink_(std::move(sink)), columns_(columns) {}
 
 void ProgressLine::show(const nest::Progress& progress, double seconds) {
-    if (!sink_ || seconds < next_)
+    if (!sink_)
+        return;
+    if (progress.share < share_)
+        began_ = seconds;
+    share_ = progress.share;
+    if (seconds < next_)
         return;
     next_ = seconds + 0.1;
     shown_ = true;
+    // Too early, and the estimate is a guess.
+    const std::optional<double> left =
+        share_ > 0.05 && share_ <= 1 ? std::optional((seconds - began_) * (1 - share_) / share_)
+                                     : std::nullopt;
     // CSI K clears what a longer line has left (ECMA-48, EL).
-    sink_("\r" + progress_text(progress, columns_ - 1) + "\x1b[K");
+    sink_("\r" + progress_text(progress, left, columns_ - 1) + "\x1b[K");
 }
 
 void ProgressLine::erase() {

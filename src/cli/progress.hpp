@@ -6,15 +6,18 @@
 
 #include <cstddef>
 #include <functional>
+#include <optional>
 #include <string>
 #include <string_view>
 
 namespace pelt::cli {
 
-/// "37 %  14.21 m so far, none can be shorter than 13.89 m", cut to `columns`.
-std::string progress_text(const nest::Progress& progress, std::size_t columns);
+/// "laying out: 37 %, about 4 s left; 14.21 m so far, 13.89 m at least", cut to `columns`.
+std::string progress_text(const nest::Progress& progress, std::optional<double> seconds_left,
+                          std::size_t columns);
 
-/// Shows nothing in the first 0.3 s, then at most ten updates a second, and is erased at the end.
+/// Shows nothing in the first half second, then at most ten updates a second, and is erased at the
+/// end. What is left of a search is estimated from its own share of the work and its own time.
 /// Without a sink it shows nothing at all.
 class ProgressLine {
 public:
@@ -27,7 +30,9 @@ public:
 private:
     Sink sink_;
     std::size_t columns_;
-    double next_ = 0.3;
+    double next_ = 0.5;
+    double began_ = 0; ///< when this search began
+    double share_ = 0; ///< of it, so far
     bool shown_ = false;
 };
 

@@ -31,6 +31,8 @@ public:
 private:
     using Clock = std::chrono::steady_clock;
 
+    nest::Progress with_time(nest::Progress progress, Clock::time_point now) const;
+
     InterruptWatch interrupt_;
     Clock::time_point start_ = Clock::now();
     std::optional<Clock::time_point> end_;

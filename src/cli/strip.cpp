@@ -18,7 +18,7 @@ std::string rendered(const Target& target, const report::StripSheet& sheet,
                      const Context& context) {
     switch (target.format) {
     case Format::table:
-        return report::to_text(report::strip_report(sheet), style_for(target, context.world));
+        return report::to_text(report::strip_report(sheet), style_for(target, context));
     case Format::csv:
         return report::to_csv(sheet);
     case Format::json:

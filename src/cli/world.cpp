@@ -3,6 +3,7 @@
 
 #include <unistd.h>
 
+#include <algorithm>
 #include <cstdlib>
 #include <filesystem>
 #include <system_error>
@@ -22,6 +23,18 @@ std::string folder_of_program() {
 }
 
 } // namespace
+
+bool speaks_utf8(const World& world) {
+    for (const char* name : {"LC_ALL", "LC_CTYPE", "LANG"}) {
+        std::string value = world.variable(name).value_or("");
+        if (value.empty())
+            continue;
+        std::transform(value.begin(), value.end(), value.begin(),
+                       [](char c) { return c >= 'A' && c <= 'Z' ? static_cast<char>(c + 32) : c; });
+        return value.find("utf-8") != std::string::npos || value.find("utf8") != std::string::npos;
+    }
+    return false;
+}
 
 World real_world() {
     return {variable, ::isatty(STDIN_FILENO) == 1, ::isatty(STDOUT_FILENO) == 1,

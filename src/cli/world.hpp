@@ -17,6 +17,9 @@ struct World {
     std::string folder_of_program; ///< where the running binary lies; empty: not known
 };
 
+/// Whether the locale's characters are UTF-8 (POSIX: LC_ALL, else LC_CTYPE, else LANG).
+bool speaks_utf8(const World& world);
+
 /// The world as it is.
 World real_world();
 

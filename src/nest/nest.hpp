@@ -9,6 +9,7 @@
 #include <functional>
 #include <optional>
 #include <span>
+#include <string_view>
 #include <vector>
 
 namespace pelt::nest {
@@ -40,9 +41,10 @@ struct Effort {
 
 /// How far a search has come.
 struct Progress {
-    Um best = 0;      ///< shortest length so far, 0 before there is one
-    Um bound = 0;     ///< proven least length
-    double share = 0; ///< of the effort, 0 … 1
+    Um best = 0;                 ///< shortest length so far, 0 before there is one
+    Um bound = 0;                ///< proven least length
+    double share = 0;            ///< of the effort, 0 … 1
+    std::string_view doing = {}; ///< what this search is for; whoever asks for it says so
 };
 /// Called from time to time, from one thread; false asks the search to stop with what it has.
 using Watch = std::function<bool(const Progress&)>;

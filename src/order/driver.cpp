@@ -100,10 +100,21 @@ Um new_length(const Job& job, const Layout& layout) {
     return length;
 }
 
+/// The same watch, told what the search is for.
+nest::Watch while_doing(std::string_view doing, const nest::Watch& watch) {
+    if (!watch)
+        return {};
+    return [&watch, doing](nest::Progress progress) {
+        progress.doing = doing;
+        return watch(progress);
+    };
+}
+
 std::optional<Um> new_length_without_rules(Job job, const Request& request) {
     nest::Effort effort = request.effort;
     effort.trial = effort.amount == 1;
-    const nest::Result result = fill(job, effort, request.watch);
+    const nest::Result result =
+        fill(job, effort, while_doing("weighing what the rules cost", request.watch));
     if (!result.layout)
         return std::nullopt;
     return new_length(job, *result.layout);
@@ -137,9 +148,10 @@ Choice best_choice(Job& job, const std::vector<Ways>& panels, const Request& req
     quick.amount = 1;
     quick.trial = request.by == CutBy::contour || request.effort.amount == 1;
     std::optional<Score> best;
+    const nest::Watch watch = while_doing("looking where to split", request.watch);
     const auto tried = [&]() -> std::optional<Score> {
         choose(job, panels, choice);
-        const nest::Result result = fill(job, quick, request.watch);
+        const nest::Result result = fill(job, quick, watch);
         return result.layout ? std::optional(judged(job, {}, 0, *result.layout)) : std::nullopt;
     };
     for (std::size_t i = 0; i < panels.size(); ++i) {
@@ -241,7 +253,7 @@ Outcome run(Request request) {
         spare = spare_for(*job, *request.sure_percent);
     const Shelf shelf = shelf_of(request.stock, job->film, out.faults);
     nest::Result result = fill_from_shelf(*job, shelf, spare ? spare->needed : 0, request.effort,
-                                          request.watch, out.faults);
+                                          while_doing("laying out", request.watch), out.faults);
     if (!result.layout) {
         tell_misfits(*job, result.misfits, out.faults);
         return out;

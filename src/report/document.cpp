@@ -22,7 +22,8 @@ std::string lines_with_mark(const std::string& mark, const std::string& text, in
 
 class TextWriter {
 public:
-    explicit TextWriter(int width) : width_(width) {}
+    explicit TextWriter(const TextStyle& style)
+        : style_(style), width_(std::clamp(style.width, 60, 120)) {}
 
     std::string operator()(const Title& title) const {
         const int room = width_ - display_width(title.right) - 2;
@@ -53,8 +54,12 @@ public:
         return out;
     }
     std::string operator()(const Table& table) const { return table_text(table, width_); }
+    std::string operator()(const RollSketch& roll) const {
+        return style_.pictures ? roll_text(roll, style_) : "";
+    }
 
 private:
+    const TextStyle& style_;
     int width_;
 };
 
@@ -100,6 +105,7 @@ struct MarkdownWriter {
         return out;
     }
     std::string operator()(const Table& table) const { return table_markdown(plain(table)); }
+    std::string operator()(const RollSketch&) const { return {}; }
 };
 
 // Only signs that this program prints itself; each takes as many columns as what stands for it.
@@ -124,7 +130,7 @@ std::string in_ascii(std::string text) {
 } // namespace
 
 std::string to_text(const Document& document, const TextStyle& style) {
-    const TextWriter writer(std::clamp(style.width, 60, 120));
+    const TextWriter writer(style);
     std::string text;
     for (const Block& block : document)
         text += std::visit(writer, block);

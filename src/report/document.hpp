@@ -2,6 +2,8 @@
 // A page as a list of blocks, so that every people's format says the same things in the same order.
 #pragma once
 
+#include "report/roll_text.hpp"
+#include "report/text_style.hpp"
 #include "report/text_table.hpp"
 
 #include <string>
@@ -30,14 +32,9 @@ struct Items {
     std::vector<std::string> texts;
 };
 
-using Block = std::variant<Title, Heading, Big, Line, Items, Table>;
+/// Drawings of rolls are for terminals: other formats have their own.
+using Block = std::variant<Title, Heading, Big, Line, Items, Table, RollSketch>;
 using Document = std::vector<Block>;
-
-/// How plain text is laid out.
-struct TextStyle {
-    int width = 80;     ///< columns; kept within 60 … 120
-    bool ascii = false; ///< our own signs (×, ², °, arrows, dashes) spelt in ASCII; names stay
-};
 
 std::string to_text(const Document& document, const TextStyle& style);
 std::string to_markdown(const Document& document);

@@ -81,6 +81,10 @@ std::string Measures::film_unit() const {
     return std::string(metric() ? "m" : name_of(unit_));
 }
 
+Um Measures::tick() const {
+    return length_of(metric() ? Unit::m : Unit::yd).ceil_um();
+}
+
 std::string Measures::film(Length length, Rounding rounding) const {
     if (unit_ == Unit::in)
         return size_with_unit(rounding == Rounding::up ? length.ceil_um() : length.floor_um(),

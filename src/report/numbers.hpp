@@ -40,6 +40,8 @@ public:
     std::string sides(Um along, Um across) const;
 
     std::string film_unit() const;
+    /// Between two running distances on a drawing: a metre or a yard.
+    Um tick() const;
     /// "14.211 m", "15 m", "46.63 ft".
     std::string film(Length length, Rounding rounding = Rounding::up) const;
     std::string film(Um um, Rounding rounding = Rounding::up) const;

@@ -6,6 +6,7 @@
 #include "report/findings.hpp"
 #include "report/lists.hpp"
 #include "report/offcuts.hpp"
+#include "report/roll_sketch.hpp"
 #include "report/words.hpp"
 
 #include <algorithm>
@@ -102,6 +103,8 @@ private:
     void film() {
         add(Heading{"THE FILM ON THE TABLE"});
         add(Items{"-", how_the_film_lies(sheet_, measures_)});
+        for (std::size_t roll = 0; roll < sheet_.plan.layout().rolls.size(); ++roll)
+            add(sketch_of(sheet_, roll, measures_));
     }
 
     void cuts() {

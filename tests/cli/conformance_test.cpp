@@ -101,13 +101,43 @@ TEST_CASE("CSV and JSON are in millimetres whatever the units, other formats fol
           pelt({"cut", "van.yaml", "film.yaml"}).output);
 }
 
-TEST_CASE("a table is no wider than its terminal, and 80 columns elsewhere") {
-    const Program pelt;
-    const std::string table = pelt({"cut", "van.yaml", "film.yaml"}).output;
-    // A pseudo-terminal that nobody gave a size has none, so 80 columns hold there too.
-    std::string shown = pelt.in_terminal({"cut", "van.yaml", "film.yaml"}).output;
+std::string shown_in_terminal(const Program& pelt, std::vector<std::string> words) {
+    words.insert(words.end(), {"--color", "never"});
+    std::string shown = pelt.in_terminal(std::move(words)).output;
     shown.erase(std::remove(shown.begin(), shown.end(), '\r'), shown.end());
-    CHECK(shown == table);
+    return shown;
+}
+
+TEST_CASE("a table is no wider than its terminal, and 80 columns elsewhere") {
+    Program pelt;
+    pelt.environment["LC_ALL"] = "C.UTF-8";
+    const std::string table = pelt({"cut", "van.yaml", "film.yaml"}).output;
+    // A pseudo-terminal that nobody gave a size has none, so 80 columns hold there too. It has a
+    // drawing of the roll besides.
+    const std::string shown = shown_in_terminal(pelt, {"cut", "van.yaml", "film.yaml"});
+    const std::size_t drawing = shown.find("  ┌");
+    const std::size_t after = shown.find("\nIN THE ORDER OF LAYING");
+    REQUIRE(drawing < after);
+    REQUIRE(after != std::string::npos);
+    CHECK(shown.substr(0, drawing) + shown.substr(after) == table);
+}
+
+TEST_CASE("a terminal whose locale has no UTF-8 gets our signs in ASCII, a pipe never") {
+    const Program pelt; // LC_ALL=C
+    const auto is_ascii = [](const std::string& text) {
+        return std::all_of(text.begin(), text.end(), [](char c) { return c >= 0; });
+    };
+    CHECK(is_ascii(shown_in_terminal(pelt, {"cut", "van.yaml", "film.yaml"})));
+    CHECK_FALSE(is_ascii(pelt({"cut", "van.yaml", "film.yaml"}).output));
+}
+
+TEST_CASE("the drawing is in colour where colour is wanted") {
+    const Program pelt;
+    pelt.folder().write("sides.yaml", "vehicle: Two doors\npanels:\n"
+                                      "  door: {sides: both, size: [900, 700], edges: none}\n");
+    CHECK(has_escape(pelt.in_terminal({"cut", "sides.yaml", "film.yaml"}).output));
+    CHECK_FALSE(has_escape(
+        pelt.in_terminal({"cut", "sides.yaml", "film.yaml", "--color", "never"}).output));
 }
 
 TEST_CASE("a file that is missing is named, status 4") {

@@ -70,10 +70,14 @@ TEST_CASE("time that is up stops the search and stays up") {
 }
 
 TEST_CASE("progress rounds lengths up and bounds down") {
-    CHECK(progress_text(half_way, 80) == "50 %  14.22 m so far, none can be shorter than 13.88 m");
-    CHECK(progress_text({0, 0, 0}, 80) == "0 %");
-    CHECK(progress_text({1'000'000, 0, 2}, 80) == "100 %  1.00 m so far");
-    CHECK(progress_text(half_way, 9) == "50 %  14.");
+    CHECK(progress_text(half_way, {}, 80) == "50 %; 14.22 m so far, 13.88 m at least");
+    CHECK(progress_text({0, 0, 0}, {}, 80) == "0 %");
+    CHECK(progress_text({1'000'000, 0, 2}, {}, 80) == "100 %; 1.00 m so far");
+    CHECK(progress_text(half_way, {}, 9) == "50 %; 14.");
+    nest::Progress told = half_way;
+    told.doing = "laying out";
+    CHECK(progress_text(told, 3.2, 80) ==
+          "laying out: 50 %, about 4 s left; 14.22 m so far, 13.88 m at least");
 }
 
 TEST_CASE("the progress line waits, is not drawn too often, and goes away") {
@@ -83,14 +87,20 @@ TEST_CASE("the progress line waits, is not drawn too often, and goes away") {
     line.erase();
     line.show(half_way, 0.2);
     CHECK(writes == 0);
-    line.show(half_way, 0.31);
-    line.show(half_way, 0.35);
+    line.show(half_way, 0.51);
+    line.show(half_way, 0.55);
     CHECK(writes == 1);
-    line.show(half_way, 0.42);
+    line.show(half_way, 0.62);
     CHECK(writes == 2);
     CHECK(shown.front() == '\r');
+    CHECK(shown.find("about 1 s left") != std::string::npos);
+    nest::Progress next = half_way;
+    next.share = 0.25; // another search, begun at 0.8 s
+    line.show(next, 0.8);
+    line.show(next, 1.0);
+    CHECK(shown.find("about 1 s left") != std::string::npos); // 0.2 s for a quarter
     line.erase();
     CHECK(shown == "\r\x1b[K");
     line.erase();
-    CHECK(writes == 3);
+    CHECK(writes == 5);
 }

@@ -56,6 +56,15 @@ TEST_CASE("otherwise a terminal that is not dumb gets colour") {
     CHECK_FALSE(coloured("auto", {}));
 }
 
+TEST_CASE("the locale says whether a terminal takes UTF-8 (POSIX: LC_ALL, LC_CTYPE, LANG)") {
+    CHECK(speaks_utf8(world_with({{"LANG", "de_DE.UTF-8"}})));
+    CHECK(speaks_utf8(world_with({{"LC_ALL", "C.utf8"}, {"LANG", "C"}})));
+    CHECK_FALSE(speaks_utf8(world_with({{"LC_ALL", "C"}, {"LANG", "de_DE.UTF-8"}})));
+    CHECK(speaks_utf8(world_with({{"LC_ALL", ""}, {"LC_CTYPE", "en_US.UTF-8"}, {"LANG", "C"}})));
+    CHECK_FALSE(speaks_utf8(world_with({{"LANG", "de_DE.ISO-8859-1"}})));
+    CHECK_FALSE(speaks_utf8(world_with({})));
+}
+
 TEST_CASE("installed files are looked for in PELT_PATH, then beside the program") {
     World world = world_with({{"PELT_PATH", ":/one::/two:"}});
     world.folder_of_program = "/usr/local/bin";
