@@ -3,11 +3,11 @@
 
 #include "order/batches.hpp"
 #include "order/buying.hpp"
-#include "order/names.hpp"
+#include "order/relaying.hpp"
+#include "order/short_stock.hpp"
 
 #include <algorithm>
-#include <iterator>
-#include <set>
+#include <utility>
 
 namespace pelt::order {
 namespace {
@@ -42,11 +42,6 @@ public:
     }
 
 private:
-    bool any(const Copies& copies) const {
-        return std::any_of(copies.begin(), copies.end(),
-                           [](const auto& some) { return !some.empty(); });
-    }
-
     bool may_hold(const Rolls& rolls, const Copies& copies) const {
         DoubleArea film = 0;
         for (const std::size_t roll : rolls)
@@ -75,29 +70,8 @@ private:
         return fill_tightly(job_, copies, rolls, effort_, watch_).layout;
     }
 
-    /// The search takes as little new film as it can and lies on stock as it likes: what lies there
-    /// is laid anew.
-    Layout tightened(Layout layout) {
-        Copies copies(job_.pieces.size());
-        Rolls rolls;
-        for (const UsedRoll& used : layout.rolls) {
-            if (job_.rolls[used.roll].is_new)
-                continue;
-            rolls.push_back(used.roll);
-            for (const Placement& placement : used.placements)
-                copies[placement.piece].push_back(placement.copy);
-        }
-        if (rolls.empty())
-            return layout;
-        for (auto& some : copies)
-            std::sort(some.begin(), some.end());
-        std::optional<Layout> tight = filled_tightly(copies, rolls);
-        if (!tight)
-            return layout;
-        std::erase_if(layout.rolls,
-                      [&](const UsedRoll& used) { return !job_.rolls[used.roll].is_new; });
-        layout.rolls.insert(layout.rolls.begin(), tight->rolls.begin(), tight->rolls.end());
-        return layout;
+    Layout tightened(Layout layout) const {
+        return order::tightened(job_, std::move(layout), effort_, watch_);
     }
 
     void consider(std::optional<Layout> layout) {
@@ -110,18 +84,6 @@ private:
         }
     }
 
-    static std::optional<Layout> joined(std::optional<Layout> one, std::optional<Layout> other) {
-        if (!one || !other)
-            return std::nullopt;
-        for (UsedRoll& used : other->rolls)
-            one->rolls.push_back(std::move(used));
-        if (other->bound.length > 0)
-            one->bound = other->bound;
-        one->stopped = one->stopped || other->stopped;
-        one->shortest = false;
-        return one;
-    }
-
     /// Stock of one batch holds all pieces, or all that must be of one batch.
     void try_batch(const Rolls& rolls) {
         const bool fixed = any(bound_);
@@ -131,14 +93,21 @@ private:
             consider(on_fewest(all_, rolls));
         if (!any(free_))
             return;
-        Rolls others = new_;
-        for (const std::size_t roll : stock_)
-            if (std::find(rolls.begin(), rolls.end(), roll) == rolls.end())
-                others.insert(others.begin(), roll);
-        std::optional<Layout> must = on_fewest(bound_, rolls);
-        std::optional<Layout> rest = must ? filled(free_, others) : std::nullopt;
-        if (rest)
-            consider(joined(std::move(must), tightened(*std::move(rest))));
+        if (std::optional<Layout> must = on_fewest(bound_, rolls))
+            consider(joined(std::move(must), filled_thriftily(free_, stock_without(rolls))));
+    }
+
+    Rolls stock_without(const Rolls& rolls) const {
+        Rolls others;
+        for (auto roll = stock_.rbegin(); roll != stock_.rend(); ++roll)
+            if (std::find(rolls.begin(), rolls.end(), *roll) == rolls.end())
+                others.push_back(*roll);
+        return others;
+    }
+
+    Rolls and_new_film(Rolls rolls) const {
+        rolls.insert(rolls.end(), new_.begin(), new_.end());
+        return rolls;
     }
 
     /// On a single roll where one holds everything, the shortest first; else on all of them, the
@@ -164,52 +133,56 @@ private:
         consider(on_new_film(all_));
         if (!any(free_) || stock_.empty())
             return;
-        for (const Rolls& rolls : ever_cheaper(shelf_, stock_)) {
-            Rolls some = rolls;
-            some.insert(some.end(), new_.begin(), new_.end());
-            std::optional<Layout> layout = filled(free_, some);
-            if (!layout)
-                continue;
-            Copies rest = bound_;
-            for (const UsedRoll& used : layout->rolls)
-                if (job_.rolls[used.roll].is_new)
-                    for (const Placement& placement : used.placements)
-                        rest[placement.piece].push_back(placement.copy);
-            std::erase_if(layout->rolls,
-                          [&](const UsedRoll& used) { return job_.rolls[used.roll].is_new; });
-            layout = tightened(*std::move(layout));
-            layout->bound = {};
-            for (auto& copies : rest)
-                std::sort(copies.begin(), copies.end());
-            consider(any(rest) ? joined(std::move(layout), on_new_film(rest)) : std::move(layout));
-        }
+        for (const Rolls& rolls : ever_cheaper(shelf_, stock_))
+            if (auto [layout, rest] = free_pieces_on(rolls); layout)
+                consider(any(rest) ? joined(std::move(layout), on_new_film(rest))
+                                   : std::move(layout));
+    }
+
+    struct OnStock {
+        std::optional<Layout> layout; ///< none where nothing finds a place
+        Copies rest;
+    };
+
+    /// As many batch-free pieces as go on these rolls; what does not is left with the others.
+    OnStock free_pieces_on(const Rolls& rolls) {
+        OnStock out{filled(free_, and_new_film(rolls)), bound_};
+        if (!out.layout)
+            return out;
+        const Copies left = copies_on(job_, *out.layout, true);
+        for (std::size_t i = 0; i < left.size(); ++i)
+            out.rest[i].insert(out.rest[i].end(), left[i].begin(), left[i].end());
+        out.layout = tightened(on_stock_alone(job_, *std::move(out.layout)));
+        return out;
     }
 
     void take_new_film_if_cheaper(const std::vector<Batch>& batches, Faults& faults) {
         if (!best_ || score_[0] > 0 || score_[1] > 0)
             try_new_film();
-        if (best_ && takes_new_film(*best_))
+        if (best_ && takes_new_film(job_, *best_))
             tell_what_forces_new_film(batches, faults);
     }
 
     /// Work that is half done goes on in the batch that it was begun in: what the shelf does not
     /// hold of it is cut from more of the same batch, as little as can be.
     void go_on(const std::vector<Batch>& batches, Faults& faults) {
-        if (!best_)
-            if (const std::optional<Batch> begun = filled_up(batches))
+        if (!best_ && !any(bound_))
+            go_on_with_anything();
+        else if (!best_)
+            if (const std::optional<Batch> begun = filled_up(batches); begun && must_match(*best_))
                 name_the_batch(*begun);
-        if (!best_ || !takes_new_film(*best_))
+        if (!best_ || !takes_new_film(job_, *best_))
             return;
-        const auto [pieces, more] = on_new_rolls(*best_);
-        const std::string batch = job_.rolls[new_.front()].batch;
-        faults.push_back({Severity::job,
-                          {},
-                          "",
-                          "what is left is too short: " + shortened(pieces) +
-                              (pieces.size() == 1 ? " finds" : " find") + " no place on it",
-                          in_metres(more) + " more " +
-                              (batch.empty() ? "would do, of any batch"
-                                             : "of the same batch (" + batch + ") would do")});
+        faults.push_back(what_is_missing(job_, *best_, job_.rolls[new_.front()].batch));
+    }
+
+    /// Nothing of it must be of one batch.
+    void go_on_with_anything() { consider(filled_thriftily(free_, stock_)); }
+
+    /// On stock as tightly as can be, the rest on new film.
+    std::optional<Layout> filled_thriftily(const Copies& copies, const Rolls& rolls) {
+        std::optional<Layout> layout = filled(copies, and_new_film(rolls));
+        return layout ? std::optional(tightened(*std::move(layout))) : std::nullopt;
     }
 
     /// The batch that takes least more film, of those that hold most; its layout is then the best.
@@ -220,16 +193,24 @@ private:
         batches.resize(std::min(batches.size(), most_tries));
         std::optional<Batch> begun;
         for (const Batch& batch : batches) {
-            Rolls rolls = batch.rolls;
-            rolls.insert(rolls.end(), new_.begin(), new_.end());
-            std::optional<Layout> layout = filled(all_, rolls);
             const Score before = score_;
-            if (layout)
-                consider(tightened(*std::move(layout)));
+            consider(filled_thriftily(all_, batch.rolls));
+            if (any(free_))
+                if (auto [layout, rest] = free_pieces_on(stock_without(batch.rolls)); layout)
+                    consider(joined(std::move(layout), filled_thriftily(rest, batch.rolls)));
             if (best_ && (!begun || score_ < before))
                 begun = batch;
         }
         return begun;
+    }
+
+    /// True when new film holds pieces that must be of one batch.
+    bool must_match(const Layout& layout) const {
+        const Copies copies = copies_on(job_, layout, true);
+        for (std::size_t i = 0; i < copies.size(); ++i)
+            if (!copies[i].empty() && !job_.pieces[i].batch_free)
+                return true;
+        return false;
     }
 
     void name_the_batch(const Batch& batch) {
@@ -247,11 +228,6 @@ private:
         return film;
     }
 
-    bool takes_new_film(const Layout& layout) const {
-        return std::any_of(layout.rolls.begin(), layout.rolls.end(),
-                           [&](const UsedRoll& used) { return job_.rolls[used.roll].is_new; });
-    }
-
     /// The batch that holds most, filled up with new film as if that were of the same batch.
     void tell_what_forces_new_film(const std::vector<Batch>& batches, Faults& faults) {
         if (batches.empty() || !any(bound_))
@@ -260,60 +236,11 @@ private:
             *std::max_element(batches.begin(), batches.end(), [&](const Batch& a, const Batch& b) {
                 return film_of(a) < film_of(b);
             });
-        Rolls rolls = most.rolls;
-        rolls.insert(rolls.end(), new_.begin(), new_.end());
         nest::Effort quick = effort_;
         quick.amount = 1;
-        const nest::Result result = fill(job_, bound_, rolls, quick, watch_);
+        const nest::Result result = fill(job_, bound_, and_new_film(most.rolls), quick, watch_);
         if (result.layout)
-            faults.push_back(what_forces_new_film(most, *result.layout));
-    }
-
-    struct OnNewRolls {
-        std::set<std::string> pieces;
-        Um length = 0;
-    };
-    OnNewRolls on_new_rolls(const Layout& layout) const {
-        OnNewRolls out;
-        for (const UsedRoll& used : layout.rolls) {
-            if (!job_.rolls[used.roll].is_new)
-                continue;
-            out.length += used.length;
-            for (const Placement& placement : used.placements)
-                out.pieces.insert(name_of(job_, job_.pieces[placement.piece].ids[placement.copy]));
-        }
-        return out;
-    }
-
-    /// The first few names, and how many more.
-    static std::string shortened(std::set<std::string> names) {
-        constexpr std::size_t most_named = 6;
-        const std::size_t count = names.size();
-        while (names.size() > most_named)
-            names.erase(std::prev(names.end()));
-        return listed(names) +
-               (count > most_named ? " and " + std::to_string(count - most_named) + " more" : "");
-    }
-
-    Fault what_forces_new_film(const Batch& batch, const Layout& layout) const {
-        const auto [pieces, more] = on_new_rolls(layout);
-        const std::string which = batch.rolls.size() == 1 ? job_.rolls[batch.rolls.front()].name
-                                                          : "the stock of batch " + batch.name;
-        if (pieces.empty())
-            return {Severity::warning,
-                    {},
-                    "",
-                    which + " would hold what must be of one batch; new film is cheaper",
-                    ""};
-        const std::string wanted =
-            batch.name.empty() ? "film of its batch" : "film of batch " + batch.name;
-        return {Severity::warning,
-                {},
-                "",
-                which + " does not hold all that must be of one batch: " + shortened(pieces) +
-                    (pieces.size() == 1 ? " forces" : " force") +
-                    " a new roll, and with it the whole job",
-                "with about " + in_metres(more) + " more of " + wanted + " it would suffice"};
+            faults.push_back(what_forces_new_film(job_, most, *result.layout));
     }
 
     Job& job_;
@@ -331,34 +258,7 @@ private:
     std::vector<std::size_t> misfits_;
 };
 
-std::set<std::string> other_films(const std::vector<StockRoll>& stock) {
-    std::set<std::string> names;
-    for (const StockRoll& roll : stock)
-        names.insert(roll.film);
-    return names;
-}
-
 } // namespace
-
-Shelf shelf_of(const std::vector<StockRoll>& stock, const Film& film, Faults& faults) {
-    Shelf shelf;
-    for (const StockRoll& roll : stock) {
-        if (!roll.film.empty() && roll.film != film.name)
-            continue;
-        const Um width = roll.width.value_or(film.width);
-        const Um trim = roll.trim.value_or(film.trim);
-        if (width <= 2 * trim)
-            continue;
-        shelf.rolls.push_back({"stock " + roll.name, false, roll.batch, width, trim, roll.length,
-                               roll.arrow_known, roll.flaws});
-        shelf.costs.push_back(roll.cost);
-    }
-    if (shelf.rolls.empty() && !stock.empty())
-        faults.push_back({Severity::warning, stock.front().place, "",
-                          "no roll in stock is of the film '" + film.name + "'",
-                          "the films in stock are: " + listed(other_films(stock))});
-    return shelf;
-}
 
 nest::Result fill_from_shelf(Job& job, const Shelf& shelf, Um spare, const nest::Effort& effort,
                              const nest::Watch& watch, Faults& faults) {

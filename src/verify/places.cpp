@@ -42,7 +42,7 @@ void check_one(const Job& job, const UsedRoll& used, const Placement& p, const L
     const bool freely = job.free_turns && job.by == CutBy::contour && direction == Direction::any;
     if (!freely && std::find(turns.begin(), turns.end(), p.turn) == turns.end())
         faults.push_back(who + ": turned as its film may not lie");
-    if (direction == Direction::one_way && !roll.arrow_known)
+    if (direction != Direction::any && !roll.arrow_known)
         faults.push_back(who + ": directed film from a roll whose arrow is not known");
     if (piece.box.low.x < 0 || piece.box.high.x > used.length || piece.box.low.y < roll.trim ||
         piece.box.high.y > roll.width - roll.trim)

@@ -36,12 +36,6 @@ std::vector<std::string> rolls_used(const order::Outcome& outcome) {
 
 using Names = std::vector<std::string>;
 
-bool takes_new_film(const order::Outcome& outcome) {
-    return std::any_of(
-        outcome.plan->layout().rolls.begin(), outcome.plan->layout().rolls.end(),
-        [&](const UsedRoll& used) { return outcome.plan->job().rolls[used.roll].is_new; });
-}
-
 TEST_CASE("stock that holds the job is taken and nothing is bought") {
     const auto outcome =
         order::run(request(two_panels, "  - {name: A, film: F, width: 1012, length: 2000}\n"));
@@ -89,6 +83,18 @@ TEST_CASE("a remnant whose arrow is not known takes no directed film") {
     const std::string anyway = "roll: {width: 1012 mm, trim: 6 mm}\ndirection: any\n"
                                "sold: [{by: 1 m, price: 10}]\n";
     CHECK(rolls_used(order::run(request(two_panels, rolls, anyway))) == Names{"stock A"});
+}
+
+TEST_CASE("film that may lie either way is directed too, however it is cut") {
+    const std::string rolls = "  - {name: A, film: F, width: 1012, length: 2000, arrow: unknown}\n";
+    const std::string either = "roll: {width: 1012 mm, trim: 6 mm}\ndirection: two-way\n"
+                               "sold: [{by: 1 m, price: 10}]\n";
+    for (const CutBy by : {CutBy::straight, CutBy::contour}) {
+        CAPTURE(name_of(by));
+        order::Request made = request(two_panels, rolls, either);
+        made.by = by;
+        CHECK(rolls_used(order::run(std::move(made))) == Names{"new 1"});
+    }
 }
 
 TEST_CASE("stock that is worth more than new film stays on the shelf") {
@@ -171,98 +177,37 @@ TEST_CASE("half done without stock: the rest is bought, and nothing is wrong") {
     CHECK(job_faults(outcome.faults) == 0);
 }
 
-std::string random_panels(Chance& chance) {
-    static const std::vector<std::string> directions{"one-way", "two-way", "any"};
-    std::string text;
-    const std::size_t count = chance.between(1, 6);
-    for (std::size_t i = 0; i < count; ++i) {
-        text += "  p" + std::to_string(i) + ": {size: [" + std::to_string(chance.between(80, 900)) +
-                ", " + std::to_string(chance.between(80, 900)) + "], forward: up, edges: none" +
-                ", direction: " + directions[chance.below(3)];
-        text += chance.below(3) == 0 ? ", batch free: yes" : "";
-        text += chance.below(4) == 0 ? ", sides: both" : "";
-        text += chance.below(5) == 0 ? ", count: 2}\n" : "}\n";
-    }
-    return text;
-}
-
-std::string random_rolls(Chance& chance) {
-    std::string text;
-    const std::size_t count = chance.between(1, 5);
-    for (std::size_t i = 0; i < count; ++i) {
-        text += "  - {name: R" + std::to_string(i) + ", film: F, width: " +
-                std::to_string(chance.below(3) == 0 ? chance.between(200, 1400) : 1012) +
-                ", length: " + std::to_string(chance.between(100, 5000));
-        const std::size_t batch = chance.below(4);
-        text += batch > 0 ? ", batch: B" + std::to_string(batch) : "";
-        text += chance.below(4) == 0 ? ", arrow: unknown" : "";
-        text += chance.below(4) == 0 ? ", cost: " + std::to_string(chance.below(15)) : "";
-        if (chance.below(2) == 0) {
-            const std::size_t from = chance.below(100);
-            text += ", flaws: [{from: " + std::to_string(from) +
-                    ", to: " + std::to_string(from + chance.between(1, 300));
-            text += chance.below(2) == 0 ? ", low: 50, high: 150}]" : "}]";
-        }
-        text += "}\n";
-    }
-    return text;
-}
-
-void expect_a_plan(order::Request made) {
-    order::Request without = made;
-    without.stock.clear();
+TEST_CASE("half done and batch free: any film that is left will do") {
+    const std::string rolls = "  - {name: A, film: F, width: 1012, length: 1000, batch: B1}\n"
+                              "  - {name: B, film: F, width: 1012, length: 800, batch: B2}\n";
+    order::Request made =
+        request("  roof: {size: [1000, 1000], forward: up, edges: none, batch free: yes}\n"
+                "  hood: {size: [1000, 800], forward: up, edges: none, batch free: yes}\n",
+                rolls);
+    made.selection.spoiled = {"roof", "hood"};
     const auto outcome = order::run(std::move(made));
-    const auto bought = order::run(std::move(without));
-    CAPTURE(first_fault(outcome.faults));
-    CHECK(outcome.plan.has_value() == bought.plan.has_value());
-    if (outcome.plan && bought.plan) {
-        REQUIRE(outcome.order.total);
-        REQUIRE(bought.order.total);
-        CHECK(*outcome.order.total <= *bought.order.total);
-    }
+    CHECK(job_faults(outcome.faults) == 0);
+    CHECK(std::set<std::string>{"stock A", "stock B"} == [&] {
+        const Names names = rolls_used(outcome);
+        return std::set<std::string>(names.begin(), names.end());
+    }());
 }
 
-TEST_CASE("random jobs with random stock: verified, and never dearer than without the stock") {
-    Chance chance(6);
-    const int jobs = asked_jobs("PELT_RANDOM_JOBS", 400);
-    for (int i = 0; i < jobs; ++i) {
-        const std::string panels = random_panels(chance);
-        const std::string rolls = random_rolls(chance);
-        CAPTURE(panels);
-        CAPTURE(rolls);
-        order::Request made = request(panels, rolls);
-        made.effort.trial = true;
-        CHECK_NOTHROW(expect_a_plan(std::move(made)));
-    }
-}
-
-void expect_to_go_on(order::Request made) {
+TEST_CASE("half done: batch-free pieces go on other film, so that less of the batch is missing") {
+    const std::string rolls = "  - {name: A, film: F, width: 1012, length: 1000, batch: B1}\n"
+                              "  - {name: B, film: F, width: 1012, length: 800, batch: B2}\n";
+    order::Request made =
+        request("  roof: {size: [1000, 1000], forward: up, edges: none}\n"
+                "  lid: {size: [1000, 600], forward: up, edges: none}\n"
+                "  hood: {size: [1000, 800], forward: up, edges: none, batch free: yes}\n",
+                rolls);
+    made.selection.spoiled = {"roof", "lid", "hood"};
     const auto outcome = order::run(std::move(made));
-    CAPTURE(first_fault(outcome.faults));
-    REQUIRE(outcome.plan); // verified: one batch, no flaw covered
-    const bool buys = takes_new_film(outcome);
-    const bool has_stock =
-        outcome.plan->job().rolls.size() > 0 && !outcome.plan->job().rolls.front().is_new;
-    CHECK(job_faults(outcome.faults) == (buys && has_stock ? 1U : 0U));
-    CHECK(buys == !outcome.order.lines.empty());
-}
-
-TEST_CASE(
-    "random jobs half done, with random stock: verified, and short only where film is bought") {
-    Chance chance(61);
-    const int jobs = asked_jobs("PELT_RANDOM_JOBS", 80);
-    for (int i = 0; i < jobs; ++i) {
-        const std::string panels = random_panels(chance);
-        const std::string rolls = random_rolls(chance);
-        CAPTURE(panels);
-        CAPTURE(rolls);
-        order::Request made = request(panels, rolls);
-        made.selection.spoiled = {"p0"};
-        if (chance.below(2) == 0)
-            made.selection.done = {"p0"};
-        made.effort.trial = true;
-        CHECK_NOTHROW(expect_to_go_on(std::move(made)));
-    }
+    REQUIRE(outcome.plan);
+    CHECK(job_faults(outcome.faults) == 1);
+    REQUIRE(outcome.order.lines.size() == 1);
+    CHECK(outcome.order.lines.front().batch == "B1");
+    CHECK(outcome.plan->layout().rolls.back().length == 600'000);
 }
 
 } // namespace

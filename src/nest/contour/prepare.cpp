@@ -204,7 +204,7 @@ Problem prepare(std::span<const Piece> pieces, std::span<const Roll> rolls, Um g
         const Polygon& outline = piece.shapes.front().outline;
         kind.area = area_of(outline);
         kind.hull = static_cast<double>(doubled_area(convex_hull(outline.outer))) / 2;
-        kind.needs_arrow = piece.direction == Direction::one_way;
+        kind.needs_arrow = piece.direction != Direction::any;
         longest = std::max(longest, longest_side(problem, kind));
         enough += (longest_side(problem, kind) + static_cast<double>(gap) + 10) *
                   static_cast<double>(piece.ids.size());

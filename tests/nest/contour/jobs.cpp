@@ -117,7 +117,7 @@ void check_roll(const Geos& geos, const std::vector<Piece>& pieces, const Roll& 
         const CutShape& shape = pieces[p.piece].shapes.at(p.shape);
         if (std::find(shape.turns.begin(), shape.turns.end(), p.turn) == shape.turns.end())
             faults.push_back("a turn that is not allowed");
-        if (!roll.arrow_known && pieces[p.piece].direction == Direction::one_way)
+        if (!roll.arrow_known && pieces[p.piece].direction != Direction::any)
             faults.push_back("a directed piece on a roll without an arrow");
         const Polygon outline = placed(shape.outline, p.turn, p.at);
         const Box box = box_of(outline.outer);

@@ -1,0 +1,74 @@
+// SPDX-License-Identifier: MIT
+#include "order/short_stock.hpp"
+
+#include "order/names.hpp"
+
+#include <iterator>
+#include <set>
+
+namespace pelt::order {
+namespace {
+
+struct OnNewRolls {
+    std::set<std::string> pieces;
+    Um length = 0;
+};
+
+OnNewRolls on_new_rolls(const Job& job, const Layout& layout) {
+    OnNewRolls out;
+    for (const UsedRoll& used : layout.rolls) {
+        if (!job.rolls[used.roll].is_new)
+            continue;
+        out.length += used.length;
+        for (const Placement& placement : used.placements)
+            out.pieces.insert(name_of(job, job.pieces[placement.piece].ids[placement.copy]));
+    }
+    return out;
+}
+
+/// The first few names, and how many more.
+std::string shortened(std::set<std::string> names) {
+    constexpr std::size_t most_named = 6;
+    const std::size_t count = names.size();
+    while (names.size() > most_named)
+        names.erase(std::prev(names.end()));
+    return listed(names) +
+           (count > most_named ? " and " + std::to_string(count - most_named) + " more" : "");
+}
+
+} // namespace
+
+Fault what_is_missing(const Job& job, const Layout& layout, const std::string& batch) {
+    const auto [pieces, more] = on_new_rolls(job, layout);
+    return {Severity::job,
+            {},
+            "",
+            "what is left is too short: " + shortened(pieces) +
+                (pieces.size() == 1 ? " finds" : " find") + " no place on it",
+            in_metres(more) + " more " +
+                (batch.empty() ? "would do, of any batch"
+                               : "of the same batch (" + batch + ") would do")};
+}
+
+Fault what_forces_new_film(const Job& job, const Batch& batch, const Layout& layout) {
+    const auto [pieces, more] = on_new_rolls(job, layout);
+    const std::string which = batch.rolls.size() == 1 ? job.rolls[batch.rolls.front()].name
+                                                      : "the stock of batch " + batch.name;
+    if (pieces.empty())
+        return {Severity::warning,
+                {},
+                "",
+                which + " would hold what must be of one batch; new film is cheaper",
+                ""};
+    const std::string wanted =
+        batch.name.empty() ? "film of its batch" : "film of batch " + batch.name;
+    return {Severity::warning,
+            {},
+            "",
+            which + " does not hold all that must be of one batch: " + shortened(pieces) +
+                (pieces.size() == 1 ? " forces" : " force") +
+                " a new roll, and with it the whole job",
+            "with about " + in_metres(more) + " more of " + wanted + " it would suffice"};
+}
+
+} // namespace pelt::order

@@ -1,0 +1,19 @@
+// SPDX-License-Identifier: MIT
+// What is said where stock does not hold a job. Inside order/ only.
+#pragma once
+
+#include "order/batches.hpp"
+
+#include <string>
+
+namespace pelt::order {
+
+/// Of work half done: the pieces that found no place on what is left, and how much film they would
+/// take. `batch`: that of the new film; empty: any.
+Fault what_is_missing(const Job& job, const Layout& layout, const std::string& batch);
+
+/// `layout`: what must be of one batch, laid on this one and, where it does not suffice, on new
+/// film.
+Fault what_forces_new_film(const Job& job, const Batch& batch, const Layout& layout);
+
+} // namespace pelt::order
