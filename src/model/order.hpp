@@ -48,12 +48,19 @@ struct Spare {
     std::vector<RedoChance> redo;
 };
 
+/// Stock that holds too little of a job, which is then cut from new film.
+struct ShortStock {
+    std::string stock; ///< "stock A", "the stock of batch B12": of all batches that hold most
+    Um more = 0;       ///< about so much more of it would do; 0: it would do, new film is cheaper
+};
+
 struct Order {
     std::vector<OrderLine> lines; ///< one per new roll of the plan, in their order
     std::optional<Money> total;   ///< none where a price is not known
     std::string currency;
-    std::optional<NextBest> next_best = std::nullopt; ///< none: there is only one way
-    std::optional<Spare> spare = std::nullopt;        ///< none: not asked for, nothing is spare
+    std::optional<NextBest> next_best = std::nullopt;     ///< none: there is only one way
+    std::optional<Spare> spare = std::nullopt;            ///< none: not asked for, nothing is spare
+    std::optional<ShortStock> short_stock = std::nullopt; ///< none: nothing forces new film
     Length length() const {
         Length sum;
         for (const OrderLine& line : lines)

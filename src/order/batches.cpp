@@ -4,6 +4,21 @@
 #include <algorithm>
 
 namespace pelt::order {
+namespace {
+
+/// Twice the least area of its shapes.
+DoubleArea least_area(const Piece& piece) {
+    DoubleArea least = 0;
+    for (const CutShape& shape : piece.shapes) {
+        DoubleArea area = doubled_area(shape.outline.outer);
+        for (const Ring& hole : shape.outline.holes)
+            area += doubled_area(hole);
+        least = least == 0 ? area : std::min(least, area);
+    }
+    return least;
+}
+
+} // namespace
 
 std::vector<Batch> batches_of(const Shelf& shelf) {
     std::vector<Batch> out;
@@ -37,19 +52,20 @@ std::vector<Rolls> ever_cheaper(const Shelf& shelf, Rolls rolls) {
     return out;
 }
 
-DoubleArea area_of(const Roll& roll) {
-    return DoubleArea{2} * roll.available.value_or(0) * (roll.width - 2 * roll.trim);
+DoubleArea area_of(const Job& job, const Rolls& rolls) {
+    DoubleArea area = 0;
+    for (const std::size_t i : rolls) {
+        const Roll& roll = job.rolls[i];
+        area += DoubleArea{2} * roll.available.value_or(0) * (roll.width - 2 * roll.trim);
+    }
+    return area;
 }
 
-DoubleArea least_area(const Piece& piece) {
-    DoubleArea least = 0;
-    for (const CutShape& shape : piece.shapes) {
-        DoubleArea area = doubled_area(shape.outline.outer);
-        for (const Ring& hole : shape.outline.holes)
-            area += doubled_area(hole);
-        least = least == 0 ? area : std::min(least, area);
-    }
-    return least;
+DoubleArea least_area(const Job& job, const Copies& copies) {
+    DoubleArea area = 0;
+    for (std::size_t i = 0; i < copies.size(); ++i)
+        area += static_cast<DoubleArea>(copies[i].size()) * least_area(job.pieces[i]);
+    return area;
 }
 
 } // namespace pelt::order

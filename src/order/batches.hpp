@@ -22,8 +22,10 @@ std::vector<Batch> batches_of(const Shelf& shelf);
 /// All of the rolls, then ever fewer: the dearest are left out first.
 std::vector<Rolls> ever_cheaper(const Shelf& shelf, Rolls rolls);
 
-/// Twice the usable area; twice the area that the piece takes at least.
-DoubleArea area_of(const Roll& roll);
-DoubleArea least_area(const Piece& piece);
+/// Twice the usable area, flaws and all.
+DoubleArea area_of(const Job& job, const Rolls& rolls);
+
+/// Twice the area that the copies take at least.
+DoubleArea least_area(const Job& job, const Copies& copies);
 
 } // namespace pelt::order

@@ -252,8 +252,9 @@ Outcome run(Request request) {
     if (request.sure_percent)
         spare = spare_for(*job, *request.sure_percent);
     const Shelf shelf = shelf_of(request.stock, job->film, out.faults);
-    nest::Result result = fill_from_shelf(*job, shelf, spare ? spare->needed : 0, request.effort,
-                                          while_doing("laying out", request.watch), out.faults);
+    auto [result, short_stock] =
+        fill_from_shelf(*job, shelf, spare ? spare->needed : 0, request.effort,
+                        while_doing("laying out", request.watch), out.faults);
     if (!result.layout) {
         tell_misfits(*job, result.misfits, out.faults);
         return out;
@@ -261,6 +262,7 @@ Outcome run(Request request) {
     if (!result.layout->stopped && all_new(*job, *result.layout))
         out.rules_cost = weigh_the_rules(*job, *result.layout, request);
     out.order = buy(job->film, new_lengths(*job, *result.layout), spare ? spare->needed : 0);
+    out.order.short_stock = std::move(short_stock);
     if (spare)
         out.order.spare =
             with_what_is_there(*std::move(spare), *job, *result.layout, out.order, out.faults);

@@ -16,8 +16,11 @@ class FillFromShelf {
 public:
     FillFromShelf(Job& job, const Shelf& shelf, Um spare, const nest::Effort& effort,
                   const nest::Watch& watch)
-        : job_(job), shelf_(shelf), spare_(spare), effort_(effort), watch_(watch),
+        : job_(job), shelf_(shelf), spare_(spare), asked_(effort), effort_(effort), watch_(watch),
           all_(all_copies(job)) {
+        // Along outlines a search takes long, and there are many ways to use a shelf: they are
+        // looked at quickly first.
+        effort_.trial = effort.trial || job.by == CutBy::contour;
         job_.rolls.insert(job_.rolls.begin(), shelf.rolls.begin(), shelf.rolls.end());
         for (std::size_t i = 0; i < job_.rolls.size(); ++i)
             (job_.rolls[i].is_new ? new_ : stock_).push_back(i);
@@ -27,29 +30,29 @@ public:
             (job_.pieces[i].batch_free ? bound_ : free_)[i].clear();
     }
 
-    nest::Result run(Faults& faults) {
+    FromShelf run(Faults& faults) {
         const std::vector<Batch> batches = batches_of(shelf_);
         for (const Batch& batch : batches)
             for (const Rolls& rolls : ever_cheaper(shelf_, batch.rolls))
                 try_batch(rolls);
+        look_harder();
         if (job_.half_done.any() && !batches.empty())
             go_on(batches, faults);
         else
             take_new_film_if_cheaper(batches, faults);
+        lay_with_effort();
         if (best_)
-            return {std::move(best_), {}};
-        return {std::nullopt, misfits_};
+            return {{std::move(best_), {}}, short_stock_};
+        return {{std::nullopt, misfits_}, std::nullopt};
     }
 
 private:
     bool may_hold(const Rolls& rolls, const Copies& copies) const {
-        DoubleArea film = 0;
-        for (const std::size_t roll : rolls)
-            film += area_of(job_.rolls[roll]);
-        DoubleArea pieces = 0;
-        for (std::size_t i = 0; i < copies.size(); ++i)
-            pieces += static_cast<DoubleArea>(copies[i].size()) * least_area(job_.pieces[i]);
-        return pieces <= film;
+        return least_area(job_, copies) <= area_of(job_, rolls);
+    }
+
+    bool holds_more(const Batch& a, const Batch& b) const {
+        return area_of(job_, a.rolls) > area_of(job_, b.rolls);
     }
 
     std::optional<Layout> filled(const Copies& copies, const Rolls& rolls) {
@@ -68,6 +71,39 @@ private:
 
     std::optional<Layout> filled_tightly(const Copies& copies, const Rolls& rolls) {
         return fill_tightly(job_, copies, rolls, effort_, watch_).layout;
+    }
+
+    bool looks_quickly() const { return effort_.trial != asked_.trial; }
+
+    /// What a quick look found no room for, where there would be film enough: the roomiest rolls
+    /// are looked at with all effort, before it is said that they do not suffice.
+    void look_harder() {
+        if (!looks_quickly() || roomiest_.empty() || (best_ && !takes_new_film(job_, *best_)))
+            return;
+        std::optional<Layout> must = fill_tightly(job_, bound_, roomiest_, asked_, watch_).layout;
+        if (must && any(free_))
+            must = joined(std::move(must), filled_thriftily(free_, stock_without(roomiest_)));
+        consider(std::move(must));
+    }
+
+    /// Remembers rolls that found no room where they might have it. No search covers nine tenths of
+    /// a remnant with panels.
+    void remember(const Rolls& rolls) {
+        const DoubleArea film = area_of(job_, rolls);
+        if (least_area(job_, bound_) * 10 <= film * 9 && film > area_of(job_, roomiest_))
+            roomiest_ = rolls;
+    }
+
+    void lay_with_effort() {
+        if (!looks_quickly() || !best_)
+            return;
+        Layout laid = laid_with_effort(job_, *best_, shelf_.costs, spare_, asked_, watch_);
+        const bool from_stock_too = any(copies_on(job_, *best_, false));
+        consider(std::move(laid));
+        if (job_.half_done.any() || !from_stock_too || (score_[0] == 0 && score_[1] == 0))
+            return;
+        effort_ = asked_;
+        consider(on_new_film(all_));
     }
 
     Layout tightened(Layout layout) const {
@@ -89,12 +125,14 @@ private:
         const bool fixed = any(bound_);
         if (!fixed || !may_hold(rolls, bound_))
             return;
-        if (may_hold(rolls, all_))
-            consider(on_fewest(all_, rolls));
-        if (!any(free_))
-            return;
-        if (std::optional<Layout> must = on_fewest(bound_, rolls))
+        std::optional<Layout> all = may_hold(rolls, all_) ? on_fewest(all_, rolls) : std::nullopt;
+        const bool holds_all = all.has_value();
+        consider(std::move(all));
+        std::optional<Layout> must = any(free_) ? on_fewest(bound_, rolls) : std::nullopt;
+        if (must)
             consider(joined(std::move(must), filled_thriftily(free_, stock_without(rolls))));
+        else if (!holds_all)
+            remember(rolls);
     }
 
     Rolls stock_without(const Rolls& rolls) const {
@@ -189,7 +227,7 @@ private:
     std::optional<Batch> filled_up(std::vector<Batch> batches) {
         constexpr std::size_t most_tries = 4;
         std::stable_sort(batches.begin(), batches.end(),
-                         [&](const Batch& a, const Batch& b) { return film_of(a) > film_of(b); });
+                         [&](const Batch& a, const Batch& b) { return holds_more(a, b); });
         batches.resize(std::min(batches.size(), most_tries));
         std::optional<Batch> begun;
         for (const Batch& batch : batches) {
@@ -221,47 +259,44 @@ private:
                 job_.rolls[roll].batch = name;
     }
 
-    DoubleArea film_of(const Batch& batch) const {
-        DoubleArea film = 0;
-        for (const std::size_t roll : batch.rolls)
-            film += area_of(job_.rolls[roll]);
-        return film;
-    }
-
     /// The batch that holds most, filled up with new film as if that were of the same batch.
     void tell_what_forces_new_film(const std::vector<Batch>& batches, Faults& faults) {
         if (batches.empty() || !any(bound_))
             return;
         const Batch& most =
-            *std::max_element(batches.begin(), batches.end(), [&](const Batch& a, const Batch& b) {
-                return film_of(a) < film_of(b);
-            });
+            *std::min_element(batches.begin(), batches.end(),
+                              [&](const Batch& a, const Batch& b) { return holds_more(a, b); });
         nest::Effort quick = effort_;
         quick.amount = 1;
         const nest::Result result = fill(job_, bound_, and_new_film(most.rolls), quick, watch_);
-        if (result.layout)
-            faults.push_back(what_forces_new_film(job_, most, *result.layout));
+        if (!result.layout)
+            return;
+        short_stock_ = how_short(job_, most, *result.layout);
+        faults.push_back(what_forces_new_film(job_, most, *result.layout));
     }
 
     Job& job_;
     const Shelf& shelf_;
     Um spare_;
-    const nest::Effort& effort_;
+    nest::Effort asked_;
+    nest::Effort effort_;
     const nest::Watch& watch_;
     Copies all_;
     Copies bound_; ///< all of one batch
     Copies free_;
     Rolls new_;
     Rolls stock_;
+    Rolls roomiest_;
     std::optional<Layout> best_;
     Score score_{};
+    std::optional<ShortStock> short_stock_;
     std::vector<std::size_t> misfits_;
 };
 
 } // namespace
 
-nest::Result fill_from_shelf(Job& job, const Shelf& shelf, Um spare, const nest::Effort& effort,
-                             const nest::Watch& watch, Faults& faults) {
+FromShelf fill_from_shelf(Job& job, const Shelf& shelf, Um spare, const nest::Effort& effort,
+                          const nest::Watch& watch, Faults& faults) {
     return FillFromShelf(job, shelf, spare, effort, watch).run(faults);
 }
 

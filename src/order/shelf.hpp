@@ -9,6 +9,7 @@
 // on stock proves nothing, so stock that would just suffice may be passed over.
 #pragma once
 
+#include "model/order.hpp"
 #include "order/fill.hpp"
 
 #include <vector>
@@ -24,11 +25,16 @@ struct Shelf {
 /// The rolls of that film; warns when there are rolls and none of them is.
 Shelf shelf_of(const std::vector<StockRoll>& stock, const Film& film, Faults& faults);
 
+struct FromShelf {
+    nest::Result result;
+    std::optional<ShortStock> short_stock; ///< what the warning says
+};
+
 /// Fills stock and new rolls in the best way. The job's rolls are then the shelf's and, behind
 /// them, those that it had. `spare` is bought with new film. Work that is half done goes on in
 /// one batch: what is missing is then new film of that batch, and a fault of severity job. Warns
 /// when stock of one batch does not hold the whole job.
-nest::Result fill_from_shelf(Job& job, const Shelf& shelf, Um spare, const nest::Effort& effort,
-                             const nest::Watch& watch, Faults& faults);
+FromShelf fill_from_shelf(Job& job, const Shelf& shelf, Um spare, const nest::Effort& effort,
+                          const nest::Watch& watch, Faults& faults);
 
 } // namespace pelt::order

@@ -36,7 +36,16 @@ std::string shortened(std::set<std::string> names) {
            (count > most_named ? " and " + std::to_string(count - most_named) + " more" : "");
 }
 
+std::string name_of(const Job& job, const Batch& batch) {
+    return batch.rolls.size() == 1 ? job.rolls[batch.rolls.front()].name
+                                   : "the stock of batch " + batch.name;
+}
+
 } // namespace
+
+ShortStock how_short(const Job& job, const Batch& batch, const Layout& layout) {
+    return {name_of(job, batch), on_new_rolls(job, layout).length};
+}
 
 Fault what_is_missing(const Job& job, const Layout& layout, const std::string& batch) {
     const auto [pieces, more] = on_new_rolls(job, layout);
@@ -52,8 +61,7 @@ Fault what_is_missing(const Job& job, const Layout& layout, const std::string& b
 
 Fault what_forces_new_film(const Job& job, const Batch& batch, const Layout& layout) {
     const auto [pieces, more] = on_new_rolls(job, layout);
-    const std::string which = batch.rolls.size() == 1 ? job.rolls[batch.rolls.front()].name
-                                                      : "the stock of batch " + batch.name;
+    const std::string which = name_of(job, batch);
     if (pieces.empty())
         return {Severity::warning,
                 {},

@@ -12,6 +12,9 @@ namespace pelt::order {
 /// take. `batch`: that of the new film; empty: any.
 Fault what_is_missing(const Job& job, const Layout& layout, const std::string& batch);
 
+/// How much of the batch is missing; `layout` as below.
+ShortStock how_short(const Job& job, const Batch& batch, const Layout& layout);
+
 /// `layout`: what must be of one batch, laid on this one and, where it does not suffice, on new
 /// film.
 Fault what_forces_new_film(const Job& job, const Batch& batch, const Layout& layout);

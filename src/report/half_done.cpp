@@ -60,6 +60,18 @@ Json places(const Job& job, const std::vector<LeftOut>& all) {
     return json_array(items);
 }
 
+std::vector<std::string> whether_stock_is_enough(const Sheet& sheet, const Measures& measures) {
+    if (!sheet.order.short_stock)
+        return {};
+    const ShortStock& stock = *sheet.order.short_stock;
+    if (stock.more == 0)
+        return {"Not taken from stock: " + stock.stock + " would do, but new film is cheaper."};
+    return {"NOT ENOUGH IN STOCK: " + stock.stock + " is short of about " +
+            measures.film(stock.more) +
+            ". All that must be of one batch comes from new film; which pieces force it stands "
+            "below."};
+}
+
 } // namespace
 
 std::vector<std::string> what_is_done(const Job& job) {
@@ -75,7 +87,7 @@ std::vector<std::string> what_is_done(const Job& job) {
 std::vector<std::string> whether_it_is_enough(const Sheet& sheet, const Measures& measures) {
     const Job& job = sheet.plan.job();
     if (!job.half_done.any())
-        return {};
+        return whether_stock_is_enough(sheet, measures);
     const std::vector<PlacedPiece> missing = on_new_film(sheet.plan);
     if (missing.empty())
         return {"Enough: what is left takes all that is still to be cut."};

@@ -153,6 +153,15 @@ Json spare(const Job& job, const std::optional<Spare>& spare) {
         .on_one_line();
 }
 
+Json short_of_stock(const std::optional<ShortStock>& stock) {
+    if (!stock)
+        return json_null;
+    return JsonObject()
+        .add("stock", json_text(stock->stock))
+        .add("more_mm", json_mm(stock->more))
+        .on_one_line();
+}
+
 Json order(const Job& job, const Order& order) {
     const int digits = job.film.money_digits;
     return JsonObject()
@@ -165,6 +174,7 @@ Json order(const Job& job, const Order& order) {
         .add("lines", json_array(order_lines(order.lines, digits)))
         .add("next_best", next_best(order.next_best, digits))
         .add("spare", spare(job, order.spare))
+        .add("short_of_stock", short_of_stock(order.short_stock))
         .on_one_line();
 }
 
