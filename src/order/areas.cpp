@@ -54,8 +54,8 @@ private:
         out_.faults.insert(out_.faults.end(), developing.begin(), developing.end());
         if (stops(developing))
             return;
-        const auto film = piece::film_on(piece::allowing_for_errors(panel, film_, 0), developed,
-                                         film_, wishes_, out_.faults);
+        const auto film = piece::film_on(piece::allowing_for_errors(panel, film_, wishes_, 0),
+                                         developed, film_, wishes_, out_.faults);
         if (!film)
             return;
         const std::optional<double> cut =

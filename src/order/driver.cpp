@@ -50,8 +50,13 @@ void take_away_what_is_left_out(const Job& job, piece::Way& way) {
     });
 }
 
+piece::Wishes wishes_of(const Job& job) {
+    return {job.by, job.times, job.left_on};
+}
+
 std::vector<Ways> ways_of_all(const Job& job, bool split, Faults& faults) {
-    const piece::Wishes wishes{job.by, job.times, job.left_on, split};
+    piece::Wishes wishes = wishes_of(job);
+    wishes.split = split;
     std::vector<Ways> out;
     for (std::size_t v = 0; v < job.vehicles.size(); ++v) {
         for (std::size_t p = 0; p < job.vehicles[v].panels.size(); ++p) {
@@ -213,11 +218,12 @@ Job job_from(Request& request, Faults& faults) {
     job.in_order = request.in_order;
     job.vehicles = std::move(request.vehicles);
     job.left_out = left_out_by(request.selection, job.vehicles, faults);
-    for (Vehicle& vehicle : job.vehicles)
-        for (Panel& panel : vehicle.panels)
-            panel = piece::allowing_for_errors(std::move(panel), job.film, job.tolerance);
     job.half_done = half_done_by(request.selection, job.vehicles);
     job.left_on = left_on_by(request.leave, job.vehicles, faults);
+    for (Vehicle& vehicle : job.vehicles)
+        for (Panel& panel : vehicle.panels)
+            panel = piece::allowing_for_errors(std::move(panel), job.film, wishes_of(job),
+                                               job.tolerance);
     job.comes_off = coming_off(job.vehicles, job.left_out, job.left_on);
     return job;
 }

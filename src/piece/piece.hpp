@@ -20,14 +20,14 @@ struct Wishes {
     bool split = true;                ///< `--seams auto`: panels that are too wide may be split
 };
 
-/// The panel with handling and bleed so much larger that its pieces cover it when every reading was
-/// off by its own tolerance or, where it has none, by `tolerance`.
-Panel allowing_for_errors(Panel panel, const Film& film, Um tolerance);
-
 /// The hardware that stays on when `leave` does: also what can only come off after it (`after`).
 /// In the order of the list, each once.
 std::vector<std::string> staying_on(const std::vector<Hardware>& hardware,
                                     const std::vector<std::string>& leave);
+
+/// The panel with handling and bleed so much larger that its pieces cover it when every reading was
+/// off by its own tolerance or, where it has none, by `tolerance`.
+Panel allowing_for_errors(Panel panel, const Film& film, const Wishes& wishes, Um tolerance);
 
 /// One way to cut a panel: the pieces of all its sides and faces, inlays last, and the seams
 /// between them. Of two parts the one with the lower number is never under the other by the rule of

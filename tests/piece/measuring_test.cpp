@@ -19,7 +19,7 @@ constexpr Um tolerance = 5 * um_per_mm;
 Cutting cut_within(const Panel& panel, const Film& film, Um reading, CutBy by) {
     piece::Wishes wishes;
     wishes.by = by;
-    return cut(piece::allowing_for_errors(panel, film, reading), film, wishes);
+    return cut(piece::allowing_for_errors(panel, film, wishes, reading), film, wishes);
 }
 
 Film film_with_margins() {
