@@ -88,6 +88,8 @@ private:
         told.add(found.outcome.faults, choice.name());
         report::ComparisonRow row{choice.film.name, choice.roll_width(), std::nullopt,
                                   first_problem(found.outcome.faults)};
+        if (choice.roll_width() != choice.film.width)
+            row.priced_width = choice.film.width;
         if (found.outcome.plan)
             row.sheet = report::Sheet{.plan = *found.outcome.plan,
                                       .order = found.outcome.order,

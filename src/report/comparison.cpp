@@ -81,8 +81,9 @@ Document document(const Comparison& comparison) {
         out.push_back(Heading{"WHAT MAKES THE DIFFERENCE"});
         out.push_back(Items{"-", texts});
     }
-    if (const auto texts = problems(comparison); !texts.empty())
-        out.push_back(Items{"!", texts});
+    for (const auto& texts : {about_the_prices(comparison), problems(comparison)})
+        if (!texts.empty())
+            out.push_back(Items{"!", texts});
     return out;
 }
 

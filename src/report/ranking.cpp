@@ -6,6 +6,7 @@
 #include "report/numbers.hpp"
 
 #include <algorithm>
+#include <set>
 #include <tuple>
 
 namespace pelt::report {
@@ -92,7 +93,29 @@ std::string difference(const Ranked& ranked, const Measures& measures) {
     return text + seams_text(sheet, than) + ".";
 }
 
+bool has_several_currencies(const Comparison& comparison) {
+    std::set<std::string> currencies;
+    for (const ComparisonRow& row : comparison.rows)
+        if (price_of(row))
+            currencies.insert(row.sheet->order.currency);
+    return currencies.size() > 1;
+}
+
 } // namespace
+
+std::vector<std::string> about_the_prices(const Comparison& comparison) {
+    const Measures measures(comparison.unit);
+    std::vector<std::string> out;
+    if (has_several_currencies(comparison))
+        out.push_back("The prices are in several currencies: those of each are ranked by "
+                      "themselves, and not compared with the others.");
+    for (const ComparisonRow& row : comparison.rows)
+        if (price_of(row) && row.priced_width)
+            out.push_back(row.film + ", " + measures.size_with_unit(row.width) +
+                          ": priced like its roll " + measures.size_with_unit(*row.priced_width) +
+                          " wide, the only one in the film's file. Ask the price for this width.");
+    return out;
+}
 
 std::vector<Ranked> ranks(const Comparison& comparison) {
     std::vector<Ranked> out;

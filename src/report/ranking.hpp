@@ -29,4 +29,7 @@ std::vector<Ranked> ranks(const Comparison& comparison);
 /// much for its price a length, and what else differs.
 std::vector<std::string> differences(const Comparison& comparison);
 
+/// What to mind about the prices: other widths' and other currencies'.
+std::vector<std::string> about_the_prices(const Comparison& comparison);
+
 } // namespace pelt::report

@@ -84,6 +84,8 @@ struct ComparisonRow {
     Um width = 0; ///< of the roll
     std::optional<Sheet> sheet;
     std::string problem;
+    std::optional<Um> priced_width = std::nullopt; ///< of the roll that the prices are for; none:
+                                                   ///< this one
 };
 
 struct Comparison {

@@ -129,6 +129,18 @@ TEST_CASE("films rank by money, each currency by itself; the rows of programs ke
     }
 }
 
+TEST_CASE("a price of another width, and of another currency, is told") {
+    report::Comparison comparison = by_money();
+    comparison.rows[0].priced_width = 1'220'000;
+    comparison.rows[2].priced_width = 1'220'000; // no price known: nothing to mind
+    const std::string table = report::to_table(comparison);
+    CHECK(table.find("! dear, 1524 mm: priced like its roll 1220 mm wide") != std::string::npos);
+    CHECK(table.find("! no price") == std::string::npos);
+    CHECK(table.find("! The prices are in several currencies") != std::string::npos);
+    comparison.rows.erase(comparison.rows.begin() + 1);
+    CHECK(report::to_table(comparison).find("several currencies") == std::string::npos);
+}
+
 TEST_CASE("what makes the difference: length and price add up to it") {
     // 3 m at 10.00; 3 m at 20.00: all of it for the price. 4 m at 9.50: a metre more at 10.00, and
     // half a unit less for each of four.
