@@ -40,6 +40,7 @@ std::optional<order::AreaRequest> read_request(Files& files, const Arguments& ar
     request.film = std::move(read->film);
     request.selection = selection_of(arguments);
     request.leave = arguments.names(Opt::leave);
+    request.threads = threads_of(arguments);
     return request;
 }
 

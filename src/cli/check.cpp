@@ -1,21 +1,18 @@
 // SPDX-License-Identifier: MIT
 #include "cli/context.hpp"
+#include "cli/examined.hpp"
 #include "cli/faults_of_films.hpp"
 #include "cli/files.hpp"
 #include "cli/output.hpp"
+#include "cli/request.hpp"
 #include "cli/statuses.hpp"
 #include "cli/values.hpp"
 #include "model/error.hpp"
-#include "order/order.hpp"
 #include "read/kind.hpp"
 #include "report/report.hpp"
 
-#include <algorithm>
-#include <atomic>
-#include <future>
 #include <map>
 #include <string>
-#include <thread>
 #include <utility>
 #include <vector>
 
@@ -64,43 +61,6 @@ std::string line_for(const Stock& stock) {
     return text + (stock.demonstration ? ", demonstration\n" : "\n");
 }
 
-/// The panels of the vehicle with all its extras: one that is seldom cut must be right as well.
-order::Selection all_panels(const Vehicle& vehicle) {
-    order::Selection selection;
-    std::vector<std::string>& with = selection.with;
-    for (const Panel& panel : vehicle.panels)
-        if (!panel.extra.empty() && std::find(with.begin(), with.end(), panel.extra) == with.end())
-            with.push_back(panel.extra);
-    return selection;
-}
-
-order::Request whole_job(const Vehicle& vehicle, const Film& film) {
-    order::Request request;
-    request.vehicles = {vehicle};
-    request.film = film;
-    request.selection = all_panels(vehicle);
-    return request;
-}
-
-/// The faults of the vehicle with each film, in their order. The films are shared out among
-/// threads, which know nothing of each other.
-std::vector<Faults> examined(const Vehicle& vehicle, const std::vector<Film>& films) {
-    std::vector<Faults> faults(films.size());
-    std::atomic<std::size_t> next = 0;
-    const auto work = [&] {
-        for (std::size_t i = next++; i < films.size(); i = next++)
-            faults[i] = order::examine(whole_job(vehicle, films[i]));
-    };
-    const std::size_t threads = std::max(1U, std::thread::hardware_concurrency());
-    std::vector<std::future<void>> others;
-    for (std::size_t i = 1; i < std::min(threads, films.size()); ++i)
-        others.push_back(std::async(std::launch::async, work));
-    work();
-    for (std::future<void>& other : others)
-        other.get();
-    return faults;
-}
-
 class Check {
 public:
     explicit Check(const Context& context) : context_(context), files_(context) {}
@@ -108,8 +68,10 @@ public:
     int run() {
         for (const std::string& operand : context_.arguments.operands)
             read(operand);
-        for (const Vehicle& vehicle : vehicles_)
-            tell_of(vehicle);
+        const std::vector<Examined> found =
+            examined(vehicles_, films_, threads_of(context_.arguments));
+        for (std::size_t i = 0; i < vehicles_.size(); ++i)
+            tell_of(vehicles_[i], found[i]);
         const auto fault = write_standard_output(lines_);
         if (fault)
             files_.tell({*fault});
@@ -142,14 +104,12 @@ private:
         among.push_back(std::move(*value));
     }
 
-    void tell_of(const Vehicle& vehicle) {
-        const order::AreaOutcome areas =
-            order::areas({vehicle, std::nullopt, all_panels(vehicle), {}});
-        if (!stops(areas.faults))
-            weigh(vehicle, areas.rows);
+    void tell_of(const Vehicle& vehicle, const Examined& found) {
+        if (!stops(found.areas.faults))
+            weigh(vehicle, found.areas.rows);
         else if (films_.empty()) // else they are told with the films
-            tell_faults(areas.faults);
-        examine(vehicle);
+            tell_faults(found.areas.faults);
+        tell_with_films(vehicle, found.with_films);
     }
 
     /// Without the warnings: most of them are about what a film may give.
@@ -168,10 +128,9 @@ private:
     }
 
     /// What the films have in common is told once.
-    void examine(const Vehicle& vehicle) {
+    void tell_with_films(const Vehicle& vehicle, const std::vector<Faults>& faults) {
         FaultsOfFilms told(films_.size());
         std::string suited;
-        const std::vector<Faults> faults = examined(vehicle, films_);
         for (std::size_t i = 0; i < films_.size(); ++i) {
             told.add(faults[i], films_[i].name);
             if (!stops(faults[i]))

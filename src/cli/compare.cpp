@@ -9,6 +9,7 @@
 #include "report/report.hpp"
 
 #include <algorithm>
+#include <memory>
 #include <utility>
 
 namespace pelt::cli {
@@ -84,6 +85,7 @@ private:
         request.vehicles = {*vehicle_};
         request.film = choice.film;
         request.width = choice.width;
+        request.scans = scans_;
         Searched found = search(std::move(request), context_);
         told.add(found.outcome.faults, choice.name());
         report::ComparisonRow row{choice.film.name, choice.roll_width(), std::nullopt,
@@ -129,6 +131,7 @@ private:
     std::optional<Vehicle> vehicle_;
     std::vector<Candidate> choices_;
     std::vector<report::ComparisonRow> rows_;
+    std::shared_ptr<develop::LaidScans> scans_ = std::make_shared<develop::LaidScans>();
 };
 
 } // namespace

@@ -24,12 +24,6 @@ std::int64_t number(const Arguments& arguments, Opt option) {
     return *value;
 }
 
-int threads_of(const Arguments& arguments) {
-    if (arguments.count(Opt::threads) > 0)
-        return static_cast<int>(number(arguments, Opt::threads));
-    return static_cast<int>(std::clamp(std::thread::hardware_concurrency(), 1U, 256U));
-}
-
 ProgressLine progress_line(const Context& context) {
     const bool shows = context.world.errors_are_terminal && !context.messages.loudness().quiet;
     return {shows ? ProgressLine::Sink(to_standard_error) : ProgressLine::Sink{},
@@ -91,6 +85,12 @@ order::Selection selection_of(const Arguments& arguments) {
             arguments.names(Opt::done), arguments.names(Opt::spoiled)};
 }
 
+int threads_of(const Arguments& arguments) {
+    if (arguments.count(Opt::threads) > 0)
+        return static_cast<int>(number(arguments, Opt::threads));
+    return static_cast<int>(std::clamp(std::thread::hardware_concurrency(), 1U, 256U));
+}
+
 order::Request wishes_of(const Arguments& arguments) {
     order::Request request;
     request.by =
@@ -118,6 +118,7 @@ order::Request wishes_of(const Arguments& arguments) {
     request.in_order = arguments.count(Opt::in_order) > 0;
     request.effort = {static_cast<int>(number(arguments, Opt::effort)), threads_of(arguments),
                       static_cast<std::uint64_t>(number(arguments, Opt::seed))};
+    request.scans = std::make_shared<develop::LaidScans>();
     return request;
 }
 

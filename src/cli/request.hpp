@@ -20,6 +20,9 @@ std::optional<StockRoll> roll_on_hand(const Arguments& arguments);
 /// The panels that the options ask for.
 order::Selection selection_of(const Arguments& arguments);
 
+/// `--threads`; all there are where it is not given.
+int threads_of(const Arguments& arguments);
+
 /// The wishes of the command line, without the files; of several widths the first.
 order::Request wishes_of(const Arguments& arguments);
 

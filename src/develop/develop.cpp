@@ -101,7 +101,7 @@ void develop_girths(const GirthsForm& form, const Panel& panel, DevelopedPanel& 
 
 } // namespace
 
-DevelopedPanel develop(const Panel& panel, Faults& faults, std::optional<double> film_percent) {
+DevelopedPanel develop(const Panel& panel, Faults& faults, const Purpose& purpose) {
     DevelopedPanel out;
     Faults found;
     Point scale{1, 1};
@@ -110,9 +110,7 @@ DevelopedPanel develop(const Panel& panel, Faults& faults, std::optional<double>
     else if (const auto* girths = std::get_if<GirthsForm>(&panel.form))
         develop_girths(*girths, panel, out, found);
     else if (const auto* scan = std::get_if<SurfaceForm>(&panel.form))
-        develop_surface(*scan, panel,
-                        film_percent ? std::optional(*film_percent / 100) : std::nullopt, out,
-                        found);
+        develop_surface(*scan, panel, purpose, out, found);
     if (!stops(found)) {
         Blank& blank = out.blanks.front();
         add_inside(panel, scale, blank, found);

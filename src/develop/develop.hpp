@@ -5,18 +5,44 @@
 #include "model/blank.hpp"
 #include "model/vehicle.hpp"
 
+#include <memory>
 #include <optional>
 #include <string_view>
 #include <vector>
 
 namespace pelt::develop {
 
+/// Scans as they were laid flat, for those who develop the same panels several times: what no film
+/// changes is done once for every scan, the rest once for every limit. Several threads may share
+/// one.
+class LaidScans {
+public:
+    LaidScans();
+    ~LaidScans();
+    LaidScans(const LaidScans&) = delete;
+    LaidScans& operator=(const LaidScans&) = delete;
+
+    class Kept; ///< develop's own
+    Kept& kept() const { return *kept_; }
+
+private:
+    std::unique_ptr<Kept> kept_;
+};
+
+/// What a panel is developed for.
+struct Purpose {
+    /// What the film stretches by on a panel at most: scans are laid flat for that; none: as film
+    /// lies by itself.
+    std::optional<double> film_percent = std::nullopt;
+    /// Also the bound of a scan's stretch and where it stretches how far.
+    bool in_detail = true;
+    std::shared_ptr<LaidScans> scans = nullptr; ///< none: nothing is kept
+};
+
 /// Develops one panel: outlines with arcs (flattened within 0.05 mm), crowns, girths, scans.
 /// Mistakes that show only here are added to `faults`, with severity file; then the result has no
-/// blanks. Warnings and notes come beside a result. A scan is laid flat for film that stretches by
-/// `film_percent` at most on a panel; none: as film lies by itself.
-DevelopedPanel develop(const Panel& panel, Faults& faults,
-                       std::optional<double> film_percent = std::nullopt);
+/// blanks. Warnings and notes come beside a result.
+DevelopedPanel develop(const Panel& panel, Faults& faults, const Purpose& purpose = {});
 
 /// The edges of the blank (indices) that a word of an `edges` entry selects: `all`; `top`,
 /// `bottom`, `left`, `right` by the normal, ties to top and bottom; `start`, `end` of a girth

@@ -6,7 +6,7 @@
 
 #include <cmath>
 
-namespace pelt::geometry {
+namespace pelt {
 
 inline Point3 operator+(Point3 a, Point3 b) {
     return {a.x + b.x, a.y + b.y, a.z + b.z};
@@ -17,6 +17,11 @@ inline Point3 operator-(Point3 a, Point3 b) {
 inline Point3 operator*(double k, Point3 a) {
     return {k * a.x, k * a.y, k * a.z};
 }
+
+} // namespace pelt
+
+namespace pelt::geometry {
+
 inline double dot(Point3 a, Point3 b) {
     return a.x * b.x + a.y * b.y + a.z * b.z;
 }

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: MIT
-#include "develop/develop.hpp"
+#include "order/develop_all.hpp"
 #include "order/order.hpp"
 #include "order/selection.hpp"
 #include "piece/piece.hpp"
@@ -29,8 +29,21 @@ public:
         wishes_.left_on = left_on_by(request_.leave, vehicles, out_.faults);
         if (stops(out_.faults))
             return;
-        for (std::size_t i = 0; i < request_.vehicle.panels.size(); ++i)
-            add(request_.vehicle.panels[i], static_cast<int>(i));
+        std::vector<Developing> panels;
+        std::vector<std::vector<Side>> sides;
+        for (std::size_t i = 0; i < request_.vehicle.panels.size(); ++i) {
+            const Panel& panel = request_.vehicle.panels[i];
+            const std::vector<Side> wanted = sides_wanted(panel, static_cast<int>(i));
+            if (wanted.empty())
+                continue;
+            panels.push_back({&panel});
+            sides.push_back(wanted);
+        }
+        develop_each(panels, request_.threads,
+                     {request_.film ? request_.film->stretch_panel_percent : std::nullopt,
+                      request_.stretch_in_detail, request_.scans});
+        for (std::size_t i = 0; i < panels.size(); ++i)
+            add(panels[i], sides[i]);
         if (stops(out_.faults))
             out_.rows.clear();
     }
@@ -44,15 +57,11 @@ private:
         return sides;
     }
 
-    void add(const Panel& panel, int index) {
-        const std::vector<Side> sides = sides_wanted(panel, index);
-        if (sides.empty())
-            return;
-        Faults developing;
-        const DevelopedPanel developed = develop::develop(
-            panel, developing, request_.film ? request_.film->stretch_panel_percent : std::nullopt);
-        out_.faults.insert(out_.faults.end(), developing.begin(), developing.end());
-        if (stops(developing))
+    void add(const Developing& one, const std::vector<Side>& sides) {
+        const Panel& panel = *one.panel;
+        const DevelopedPanel& developed = one.developed;
+        out_.faults.insert(out_.faults.end(), one.faults.begin(), one.faults.end());
+        if (stops(one.faults))
             return;
         const auto film = piece::film_on(piece::allowing_for_errors(panel, film_, wishes_, 0),
                                          developed, film_, wishes_, out_.faults);

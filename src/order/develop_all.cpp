@@ -1,63 +1,85 @@
 // SPDX-License-Identifier: MIT
 #include "order/develop_all.hpp"
 
-#include "develop/develop.hpp"
+#include "order/selection.hpp"
 
 #include <algorithm>
 #include <atomic>
 #include <exception>
 #include <thread>
+#include <utility>
 #include <variant>
-#include <vector>
 
 namespace pelt::order {
 namespace {
 
-struct Task {
-    const Panel* panel;
-    DevelopedPanel* out;
-    Faults faults = {};
-    std::exception_ptr failure = nullptr;
-};
+bool is_scan(const Panel& panel) {
+    return std::holds_alternative<SurfaceForm>(panel.form);
+}
 
-void run(Task& task, std::optional<double> film_percent) {
-    try {
-        *task.out = develop::develop(*task.panel, task.faults, film_percent);
-    } catch (...) {
-        task.failure = std::current_exception();
-    }
+/// Places of `panels`: scans first, so that no thread begins one when the others are done.
+std::vector<std::size_t> long_ones_first(const std::vector<Developing>& panels) {
+    std::vector<std::size_t> order(panels.size());
+    for (std::size_t i = 0; i < order.size(); ++i)
+        order[i] = i;
+    const auto triangles = [&](std::size_t i) {
+        const auto* form = std::get_if<SurfaceForm>(&panels[i].panel->form);
+        return form != nullptr && form->surface ? form->surface->triangles.size() : 0;
+    };
+    std::stable_sort(order.begin(), order.end(),
+                     [&](std::size_t a, std::size_t b) { return triangles(a) > triangles(b); });
+    return order;
 }
 
 } // namespace
 
-void develop_all(Job& job, int threads, Faults& faults) {
-    std::vector<Task> tasks;
-    job.developed.resize(job.vehicles.size());
-    std::size_t scans = 0;
-    for (std::size_t v = 0; v < job.vehicles.size(); ++v) {
-        job.developed[v].resize(job.vehicles[v].panels.size());
-        for (std::size_t p = 0; p < job.vehicles[v].panels.size(); ++p) {
-            tasks.push_back({&job.vehicles[v].panels[p], &job.developed[v][p]});
-            scans += std::holds_alternative<SurfaceForm>(tasks.back().panel->form) ? 1 : 0;
-        }
-    }
-    const std::optional<double> film_percent = job.film.stretch_panel_percent;
+void develop_each(std::vector<Developing>& panels, int threads, const develop::Purpose& purpose) {
+    const std::vector<std::size_t> order = long_ones_first(panels);
+    std::vector<std::exception_ptr> failures(panels.size());
     std::atomic<std::size_t> next = 0;
     const auto work = [&] {
-        for (std::size_t i = next++; i < tasks.size(); i = next++)
-            run(tasks[i], film_percent);
+        for (std::size_t i = next++; i < order.size(); i = next++) {
+            Developing& one = panels[order[i]];
+            try {
+                one.developed = develop::develop(*one.panel, one.faults, purpose);
+            } catch (...) {
+                failures[order[i]] = std::current_exception();
+            }
+        }
     };
+    const auto scans = std::count_if(panels.begin(), panels.end(),
+                                     [](const Developing& one) { return is_scan(*one.panel); });
     std::vector<std::thread> others;
-    const std::size_t wanted = std::min(static_cast<std::size_t>(std::max(threads, 1)), scans);
-    for (std::size_t i = 1; i < wanted; ++i)
+    for (std::ptrdiff_t i = 1; i < std::min<std::ptrdiff_t>(threads, scans); ++i)
         others.emplace_back(work);
     work();
     for (std::thread& thread : others)
         thread.join();
-    for (Task& task : tasks) {
-        if (task.failure)
-            std::rethrow_exception(task.failure);
-        faults.insert(faults.end(), task.faults.begin(), task.faults.end());
+    for (const std::exception_ptr& failure : failures)
+        if (failure)
+            std::rethrow_exception(failure);
+}
+
+void develop_all(Job& job, int threads, const std::shared_ptr<develop::LaidScans>& scans,
+                 Faults& faults) {
+    std::vector<Developing> panels;
+    std::vector<DevelopedPanel*> out;
+    job.developed.resize(job.vehicles.size());
+    for (std::size_t v = 0; v < job.vehicles.size(); ++v) {
+        job.developed[v].resize(job.vehicles[v].panels.size());
+        for (std::size_t p = 0; p < job.vehicles[v].panels.size(); ++p) {
+            const Panel& panel = job.vehicles[v].panels[p];
+            if (is_scan(panel) &&
+                is_left_out(job.left_out, static_cast<int>(v), static_cast<int>(p), panel.sides))
+                continue;
+            panels.push_back({&panel});
+            out.push_back(&job.developed[v][p]);
+        }
+    }
+    develop_each(panels, threads, {job.film.stretch_panel_percent, false, scans});
+    for (std::size_t i = 0; i < panels.size(); ++i) {
+        *out[i] = std::move(panels[i].developed);
+        faults.insert(faults.end(), panels[i].faults.begin(), panels[i].faults.end());
     }
 }
 

@@ -27,26 +27,17 @@ using Ways = std::vector<piece::Way>;
 /// Which way each panel is cut: an index into its ways.
 using Choice = std::vector<std::size_t>;
 
-bool is_left_out(const Job& job, const PieceId& id) {
+bool leaves_out(const Job& job, const PieceId& id) {
     const LeftOut place{id.vehicle, id.panel, id.side};
     return std::binary_search(job.left_out.begin(), job.left_out.end(), place);
 }
 
-bool is_left_out(const Job& job, int vehicle, int panel, Sides sides) {
-    const std::vector<Side> all = sides_of(sides);
-    return std::all_of(all.begin(), all.end(), [&](Side side) {
-        return std::binary_search(job.left_out.begin(), job.left_out.end(),
-                                  LeftOut{vehicle, panel, side});
-    });
-}
-
 void take_away_what_is_left_out(const Job& job, piece::Way& way) {
     for (Piece& piece : way.pieces)
-        std::erase_if(piece.ids, [&](const PieceId& id) { return is_left_out(job, id); });
+        std::erase_if(piece.ids, [&](const PieceId& id) { return leaves_out(job, id); });
     std::erase_if(way.pieces, [](const Piece& piece) { return piece.ids.empty(); });
     std::erase_if(way.seams, [&](const Seam& seam) {
-        return is_left_out(job,
-                           {seam.vehicle, seam.panel, seam.side, 1, 1, 1, PieceKind::main, ""});
+        return leaves_out(job, {seam.vehicle, seam.panel, seam.side, 1, 1, 1, PieceKind::main, ""});
     });
 }
 
@@ -63,7 +54,7 @@ std::vector<Ways> ways_of_all(const Job& job, bool split, Faults& faults) {
             const Panel& panel = job.vehicles[v].panels[p];
             const int vehicle_index = static_cast<int>(v);
             const int panel_index = static_cast<int>(p);
-            if (is_left_out(job, vehicle_index, panel_index, panel.sides))
+            if (is_left_out(job.left_out, vehicle_index, panel_index, panel.sides))
                 continue;
             Ways ways = piece::ways_to_cut(panel, job.developed[v][p], job.film, wishes,
                                            vehicle_index, panel_index, faults);
@@ -235,7 +226,7 @@ Faults examine(Request request) {
     Job job = job_from(request, faults);
     if (stops(faults))
         return faults;
-    develop_all(job, request.effort.threads, faults);
+    develop_all(job, request.effort.threads, request.scans, faults);
     if (!stops(faults))
         ways_of_all(job, request.split, faults);
     return faults;
@@ -246,7 +237,7 @@ Outcome run(Request request) {
     auto job = std::make_shared<Job>(job_from(request, out.faults));
     if (stops(out.faults))
         return out;
-    develop_all(*job, request.effort.threads, out.faults);
+    develop_all(*job, request.effort.threads, request.scans, out.faults);
     if (stops(out.faults))
         return out;
     const std::vector<Ways> panels = ways_of_all(*job, request.split, out.faults);

@@ -3,6 +3,7 @@
 // nest and verify; knows prices, which none of them does.
 #pragma once
 
+#include "develop/develop.hpp"
 #include "model/order.hpp"
 #include "model/panel_area.hpp"
 #include "model/plan.hpp"
@@ -10,6 +11,7 @@
 #include "model/strip_list.hpp"
 #include "nest/nest.hpp"
 
+#include <memory>
 #include <optional>
 #include <string>
 #include <vector>
@@ -46,7 +48,8 @@ struct Request {
     bool weigh_the_rules = false; ///< straight: also say what the rules above cost in film
     bool find_binding = false;    ///< also say what binds the length
     nest::Effort effort;
-    nest::Watch watch; ///< may be empty
+    nest::Watch watch;                                   ///< may be empty
+    std::shared_ptr<develop::LaidScans> scans = nullptr; ///< kept for other runs; may be empty
 };
 
 /// What came of it. Without a plan `faults` says why; with one they are warnings and notes, and
@@ -92,6 +95,9 @@ struct AreaRequest {
     std::optional<Film> film; ///< none: tucks that the vehicle leaves to the film are 0
     Selection selection;
     std::vector<std::string> leave; ///< hardware that stays on
+    int threads = 1;                ///< scans are laid flat side by side
+    bool stretch_in_detail = true;  ///< also the bound of a scan's stretch and where it is how much
+    std::shared_ptr<develop::LaidScans> scans = nullptr; ///< kept for other runs; may be empty
 };
 
 /// In the order of the file, a row a side. Empty rows where `faults` says why.

@@ -152,6 +152,13 @@ std::vector<LeftOut> left_out_by(const Selection& selection, const std::vector<V
     return out;
 }
 
+bool is_left_out(const std::vector<LeftOut>& left_out, int vehicle, int panel, Sides sides) {
+    const std::vector<Side> all = sides_of(sides);
+    return std::all_of(all.begin(), all.end(), [&](Side side) {
+        return std::binary_search(left_out.begin(), left_out.end(), LeftOut{vehicle, panel, side});
+    });
+}
+
 std::vector<std::string> left_on_by(const std::vector<std::string>& leave,
                                     const std::vector<Vehicle>& vehicles, Faults& faults) {
     std::set<std::string> known;

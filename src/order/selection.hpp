@@ -14,6 +14,9 @@ namespace pelt::order {
 std::vector<LeftOut> left_out_by(const Selection& selection, const std::vector<Vehicle>& vehicles,
                                  Faults& faults);
 
+/// True when no side of the panel is cut. `left_out`: sorted.
+bool is_left_out(const std::vector<LeftOut>& left_out, int vehicle, int panel, Sides sides);
+
 /// Which sides are done already and which are cut again (both sorted), of all that the selection
 /// would cut otherwise.
 HalfDone half_done_by(const Selection& selection, const std::vector<Vehicle>& vehicles);

@@ -82,7 +82,7 @@ private:
     /// Warnings about the film on a panel are for `pelt cut` and `pelt area` to tell.
     DevelopedPanel developed(const Panel& panel) {
         Faults faults;
-        DevelopedPanel flat = develop::develop(panel, faults);
+        DevelopedPanel flat = develop::develop(panel, faults, {std::nullopt, false, nullptr});
         std::copy_if(faults.begin(), faults.end(), std::back_inserter(out_.faults),
                      [](const Fault& fault) { return fault.severity != Severity::warning; });
         return flat;

@@ -20,9 +20,6 @@ using geometry::cross;
 using geometry::dot;
 using geometry::norm;
 using geometry::unit;
-using geometry::operator*;
-using geometry::operator+;
-using geometry::operator-;
 
 constexpr double largest_mm = 30'000;
 constexpr double smallest_mm = 1;

@@ -1,7 +1,9 @@
 // SPDX-License-Identifier: MIT
 #include "develop/surface/decimate.hpp"
 
+#include "develop/surface/quadric.hpp"
 #include "geometry/mesh/mesh.hpp"
+#include "geometry/mesh/to_triangle.hpp"
 #include "geometry/space.hpp"
 
 #include <algorithm>
@@ -19,10 +21,8 @@ namespace {
 using geometry::cross;
 using geometry::dot;
 using geometry::norm;
+using geometry::to_triangle;
 using geometry::unit;
-using geometry::operator*;
-using geometry::operator+;
-using geometry::operator-;
 
 /// Against the squared distance to planes; keeps triangles even on flat parts.
 constexpr double of_length = 1e-3;
@@ -32,30 +32,6 @@ constexpr double least_turn = .2;
 std::size_t index(int i) {
     return static_cast<std::size_t>(i);
 }
-
-/// The weighted sum of squared distances to planes, as a symmetric 3 × 3 matrix, a vector and a
-/// number.
-struct Quadric {
-    std::array<double, 10> q{};
-
-    void add_plane(Point3 n, double offset, double weight) {
-        const std::array<double, 4> v{n.x, n.y, n.z, offset};
-        std::size_t k = 0;
-        for (std::size_t i = 0; i < 4; ++i)
-            for (std::size_t j = i; j < 4; ++j)
-                q[k++] += weight * v[i] * v[j];
-    }
-    friend Quadric operator+(Quadric a, const Quadric& b) {
-        for (std::size_t k = 0; k < a.q.size(); ++k)
-            a.q[k] += b.q[k];
-        return a;
-    }
-    double at(Point3 p) const {
-        return q[0] * p.x * p.x + 2 * q[1] * p.x * p.y + 2 * q[2] * p.x * p.z + 2 * q[3] * p.x +
-               q[4] * p.y * p.y + 2 * q[5] * p.y * p.z + 2 * q[6] * p.y + q[7] * p.z * p.z +
-               2 * q[8] * p.z + q[9];
-    }
-};
 
 struct Step {
     double cost;
@@ -101,8 +77,9 @@ public:
         }
     }
 
-    /// What is left; `follower_` then names the kept point of every old one.
-    Surface result() {
+    /// What is left, its loops in the order of the old ones: none can vanish, and their lengths may
+    /// have changed places.
+    Surface result(const std::vector<std::vector<int>>& old_loops) {
         std::vector<int> place(points_.size(), -1);
         Surface out;
         for (const Triangle& t : triangles_)
@@ -118,7 +95,14 @@ public:
             if (t[0] >= 0)
                 out.triangles.push_back(
                     {place[index(t[0])], place[index(t[1])], place[index(t[2])]});
+        std::vector<std::size_t> rank(out.points.size(), old_loops.size());
+        for (std::size_t i = 0; i < old_loops.size(); ++i)
+            for (const int old : old_loops[i])
+                rank[index(place[index(last(old))])] = i;
         out.loops = geometry::loops_of(out.points, out.triangles);
+        std::stable_sort(out.loops.begin(), out.loops.end(), [&](const auto& a, const auto& b) {
+            return rank[index(a.front())] < rank[index(b.front())];
+        });
         return out;
     }
 
@@ -131,7 +115,7 @@ public:
             for (const int t : around_[index(kept)])
                 for (const int corner : triangles_[index(t)])
                     for (const int near : around_[index(corner)])
-                        least = std::min(least, to_triangle(old[i], triangles_[index(near)]));
+                        least = std::min(least, to_triangle(old[i], corners_of(near)));
             worst =
                 std::max(worst, std::min(least, geometry::distance(old[i], points_[index(kept)])));
         }
@@ -139,6 +123,11 @@ public:
     }
 
 private:
+    std::array<Point3, 3> corners_of(int t) const {
+        const Triangle& c = triangles_[index(t)];
+        return {points_[index(c[0])], points_[index(c[1])], points_[index(c[2])]};
+    }
+
     void add_triangle(int t) {
         const Triangle& c = triangles_[index(t)];
         const Point3 origin = points_[index(c[0])];
@@ -279,28 +268,6 @@ private:
             offer(std::min(step.kept, j), std::max(step.kept, j));
     }
 
-    /// The distance from a point to a triangle (C. Ericson 2004, closest points by regions).
-    double to_triangle(Point3 p, const Triangle& t) const {
-        const Point3 a = points_[index(t[0])];
-        const Point3 ab = points_[index(t[1])] - a;
-        const Point3 ac = points_[index(t[2])] - a;
-        const Point3 n = cross(ab, ac);
-        const double square = dot(n, n);
-        const Point3 ap = p - a;
-        const double v = dot(cross(ap, ac), n) / square;
-        const double w = dot(cross(ab, ap), n) / square;
-        if (v >= 0 && w >= 0 && v + w <= 1)
-            return std::abs(dot(ap, n)) / std::sqrt(square);
-        double least = std::numeric_limits<double>::infinity();
-        for (std::size_t k = 0; k < 3; ++k) {
-            const Point3 from = points_[index(t[k])];
-            const Point3 side = points_[index(t[(k + 1) % 3])] - from;
-            const double share = std::clamp(dot(p - from, side) / dot(side, side), 0.0, 1.0);
-            least = std::min(least, geometry::distance(p, from + share * side));
-        }
-        return least;
-    }
-
     std::vector<Point3> points_;
     std::vector<Triangle> triangles_;
     std::size_t left_;
@@ -320,7 +287,7 @@ Thinned thinned(const Surface& surface, std::size_t most) {
     Thinning thinning(surface);
     thinning.run(most);
     const double off = thinning.off(surface.points);
-    return {thinning.result(), off};
+    return {thinning.result(surface.loops), off};
 }
 
 } // namespace pelt::develop

@@ -18,8 +18,12 @@ constexpr double least_room = 1.02;
 
 /// A layout that turns nothing over.
 std::optional<Flat> good_start(const Patch& patch, const Sheet3& sheet) {
-    if (const auto start = conformal(patch, sheet.points, sheet.outline)) {
-        Flat flat = as_rigid_as_possible(patch, *start).flat;
+    constexpr double near_enough = 1e-6;
+    auto start = seen_from_outside(patch, sheet.points);
+    if (!start)
+        start = conformal(patch, sheet.points, sheet.outline);
+    if (start) {
+        Flat flat = as_rigid_as_possible(patch, *start, near_enough).flat;
         if (turned_over(patch, patch.maps(flat)) == 0)
             return flat;
     }

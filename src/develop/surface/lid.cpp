@@ -9,8 +9,6 @@
 namespace pelt::develop {
 namespace {
 
-using geometry::operator-;
-
 /// Beyond this many points a fan does: the third power would take too long.
 constexpr std::size_t longest = 600;
 

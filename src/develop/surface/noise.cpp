@@ -15,9 +15,6 @@ namespace {
 using geometry::cross;
 using geometry::dot;
 using geometry::unit;
-using geometry::operator*;
-using geometry::operator+;
-using geometry::operator-;
 
 constexpr std::size_t unknowns = 6;
 using Row = std::array<double, unknowns>;

@@ -12,7 +12,6 @@ namespace {
 using geometry::cross;
 using geometry::dot;
 using geometry::norm;
-using geometry::operator-;
 
 std::optional<Facet> facet_of(const std::vector<Point3>& points, const Triangle& t) {
     const Point3 origin = points[static_cast<std::size_t>(t[0])];
@@ -117,23 +116,20 @@ std::vector<Linear> Patch::maps(const Flat& flat) const {
 
 Flat Patch::nearest_to(const std::vector<Linear>& wanted) const {
     const auto n = static_cast<std::size_t>(points_);
-    std::vector<double> b(2 * (n - 1), 0.0);
+    std::vector<Cx> b(n);
     for (std::size_t t = 0; t < facets_.size(); ++t) {
         const Facet& f = facets_[t];
+        const Cx z = f.area * wanted[t].z;
+        const Cx w = f.area * wanted[t].w;
+        // gx (z + w) + gy i (z - w)
         for (std::size_t k = 0; k < 3; ++k) {
-            const auto corner = static_cast<std::size_t>(f.corners[k]);
-            if (corner == 0)
-                continue;
-            // gx (z + w) + gy i (z - w)
-            const Cx value = f.gradient[k] * wanted[t].z + conjugate(f.gradient[k]) * wanted[t].w;
-            b[corner - 1] += f.area * value.re;
-            b[n - 1 + corner - 1] += f.area * value.im;
+            Cx& at = b[static_cast<std::size_t>(f.corners[k])];
+            at = at + f.gradient[k] * z + conjugate(f.gradient[k]) * w;
         }
     }
-    const std::vector<double> x = laplacian_.solve(b, 2);
-    Flat flat(n);
-    for (std::size_t i = 1; i < n; ++i)
-        flat[i] = {x[i - 1], x[n - 1 + i - 1]};
+    b.erase(b.begin());
+    Flat flat = laplacian_.solve(b);
+    flat.insert(flat.begin(), Cx{});
     return flat;
 }
 
@@ -146,8 +142,10 @@ int turned_over(const Patch& patch, const std::vector<Linear>& maps) {
 Range range_of(const Patch& patch, const std::vector<Linear>& maps) {
     Range range{maps.front().larger(), maps.front().smaller()};
     for (std::size_t t = 0; t < patch.own(); ++t) {
-        range.largest = std::max(range.largest, maps[t].larger());
-        range.smallest = std::min(range.smallest, maps[t].smaller());
+        const double z = size(maps[t].z);
+        const double w = size(maps[t].w);
+        range.largest = std::max(range.largest, z + w);
+        range.smallest = std::min(range.smallest, z - w);
     }
     return range;
 }

@@ -11,12 +11,12 @@ namespace pelt::develop {
 
 /// As rigid as possible (L. Liu and others 2008): the least sum of area times
 /// (s1 - 1)² + (s2 - 1)², by turns of the nearest rotation of every triangle and the layout nearest
-/// to those. It may turn triangles over.
+/// to those, until a round gains less than `settled` of the energy. It may turn triangles over.
 struct Rigid {
     Flat flat;
     double energy = 0; ///< divided by the area
 };
-Rigid as_rigid_as_possible(const Patch& patch, const Flat& start);
+Rigid as_rigid_as_possible(const Patch& patch, const Flat& start, double settled = 1e-9);
 
 /// The layout in which the largest and the smallest factor lie closest together, hence the least
 /// stretch anywhere: alternating direction method of multipliers on exp(-t) <= s2 <= s1 <= 1.

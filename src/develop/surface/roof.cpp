@@ -11,8 +11,6 @@
 namespace pelt::develop {
 namespace {
 
-using geometry::operator-;
-
 std::size_t index(int i) {
     return static_cast<std::size_t>(i);
 }

@@ -3,6 +3,8 @@
 // Inside develop/ only.
 #pragma once
 
+#include "develop/surface/plane.hpp"
+
 #include <memory>
 #include <optional>
 #include <vector>
@@ -25,8 +27,10 @@ public:
     /// residual of a test equation is over 1e-8 of its right-hand side).
     static std::optional<Factor> of(int size, const std::vector<Entry>& entries);
 
-    /// The solution of A x = b; `columns` right-hand sides one after the other.
-    std::vector<double> solve(const std::vector<double>& b, int columns = 1) const;
+    /// The solution of A x = b.
+    std::vector<double> solve(const std::vector<double>& b) const;
+    /// Of two right-hand sides at once, as real and imaginary parts.
+    std::vector<Cx> solve(const std::vector<Cx>& b) const;
 
     Factor(Factor&&) noexcept;
     Factor& operator=(Factor&&) noexcept;
@@ -34,8 +38,8 @@ public:
 
 private:
     struct Inner;
-    explicit Factor(std::unique_ptr<Inner> inner);
-    std::unique_ptr<Inner> inner_;
+    explicit Factor(std::unique_ptr<const Inner> inner);
+    std::unique_ptr<const Inner> inner_;
 };
 
 } // namespace pelt::develop

@@ -115,6 +115,30 @@ Flat settled(const Patch& patch, Flat flat) {
 
 } // namespace
 
+std::optional<Flat> seen_from_outside(const Patch& patch, const std::vector<Point3>& points) {
+    constexpr double least_cosine = .5;
+    std::vector<Point3> doubled;
+    Point3 sum;
+    for (const Facet& f : patch.facets()) {
+        const auto at = [&](std::size_t k) {
+            return points[static_cast<std::size_t>(f.corners[k])];
+        };
+        doubled.push_back(geometry::cross(at(1) - at(0), at(2) - at(0)));
+        sum = sum + doubled.back();
+    }
+    const Point3 out = geometry::unit(sum);
+    for (const Point3& normal : doubled)
+        if (!(geometry::dot(normal, out) > least_cosine * geometry::norm(normal)))
+            return std::nullopt;
+    const Point3 other = std::abs(out.x) < .7 ? Point3{1, 0, 0} : Point3{0, 1, 0};
+    const Point3 x = geometry::unit(geometry::cross(other, out));
+    const Point3 y = geometry::cross(out, x);
+    Flat flat;
+    for (const Point3& p : points)
+        flat.push_back({geometry::dot(p, x), geometry::dot(p, y)});
+    return settled(patch, std::move(flat));
+}
+
 std::optional<Flat> conformal(const Patch& patch, const std::vector<Point3>& points,
                               const std::vector<int>& loop) {
     const int one = farthest_from(loop.front(), points, loop);

@@ -8,6 +8,10 @@
 
 namespace pelt::develop {
 
+/// As seen from outside, square to the way it faces on the whole, scaled to fit lengths best. None
+/// unless every triangle faces within 60 degrees of that way.
+std::optional<Flat> seen_from_outside(const Patch& patch, const std::vector<Point3>& points);
+
 /// The least-squares conformal layout (B. Lévy and others 2002): least sum of area times |w|² with
 /// the two ends of the surface held, scaled to fit lengths best. It may turn triangles over. None
 /// where its equations cannot be solved. `loop`: the outline.

@@ -51,22 +51,21 @@ private:
     }
 
     void read_face() {
-        corners_.clear();
+        std::size_t corners = 0;
         for (std::string_view word = words_.word(true); !word.empty(); word = words_.word(true)) {
-            if (corners_.size() >= most_corners)
-                words_.fail("a face has more than " + std::to_string(most_corners) + " corners",
+            if (++corners > MeshMaker::most_corners)
+                words_.fail("a face has more than " + std::to_string(MeshMaker::most_corners) +
+                                " corners",
                             "export the scan as triangles");
-            corners_.push_back(corner(word));
+            maker_.add_corner(corner(word));
         }
-        if (corners_.size() < 3)
+        if (corners < 3)
             words_.fail("a face has fewer than three corners");
-        maker_.add_polygon(corners_);
+        maker_.end_polygon();
     }
 
-    static constexpr std::size_t most_corners = 1'000;
     Words words_;
     MeshMaker maker_;
-    std::vector<std::int64_t> corners_;
 };
 
 } // namespace

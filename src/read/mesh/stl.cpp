@@ -38,8 +38,7 @@ geometry::Mesh read_binary(std::string_view bytes) {
                                   "export the scan again"};
             maker.add_point({p[0], p[1], p[2]});
         }
-        const auto first = static_cast<std::int64_t>(3 * t);
-        maker.add_polygon({first, first + 1, first + 2});
+        maker.add_triangle_of_last_points();
     }
     return maker.finish();
 }
@@ -62,8 +61,7 @@ public:
             }
             expect("endloop");
             expect("endfacet");
-            const auto end = static_cast<std::int64_t>(maker_.points());
-            maker_.add_polygon({end - 3, end - 2, end - 1});
+            maker_.add_triangle_of_last_points();
         }
         return maker_.finish();
     }

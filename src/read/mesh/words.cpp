@@ -107,18 +107,25 @@ void MeshMaker::add_point(Point3 p) {
     mesh_.points.push_back(p);
 }
 
-void MeshMaker::add_polygon(const std::vector<std::int64_t>& corners) {
-    for (std::size_t k = 2; k < corners.size(); ++k) {
+void MeshMaker::end_polygon() {
+    for (std::size_t k = 2; k < corners_.size(); ++k) {
         if (mesh_.triangles.size() >= most_scan_triangles)
             throw BadMesh{"has more than " + std::to_string(most_scan_triangles) + " triangles",
                           "thin the scan out before it is exported"};
         // No file that is short enough holds more points than an int counts.
         const auto corner = [&](std::size_t i) {
             return static_cast<int>(
-                std::clamp<std::int64_t>(corners[i], -1, std::numeric_limits<int>::max()));
+                std::clamp<std::int64_t>(corners_[i], -1, std::numeric_limits<int>::max()));
         };
         mesh_.triangles.push_back({corner(0), corner(k - 1), corner(k)});
     }
+    corners_.clear();
+}
+
+void MeshMaker::add_triangle_of_last_points() {
+    for (std::size_t back = std::min<std::size_t>(3, points()); back > 0; --back)
+        add_corner(static_cast<std::int64_t>(points() - back));
+    end_polygon();
 }
 
 geometry::Mesh MeshMaker::finish() {

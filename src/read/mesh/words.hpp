@@ -52,13 +52,18 @@ class MeshMaker {
 public:
     void add_point(Point3 p);
     std::size_t points() const { return mesh_.points.size(); }
-    /// Corners count from 0; they may come before their points, finish() checks them.
-    void add_polygon(const std::vector<std::int64_t>& corners);
+    /// Of a polygon, which then has more of them or ends. Corners count from 0; they may come
+    /// before their points, finish() checks them. At most `most_corners`, which the caller sees to.
+    void add_corner(std::int64_t corner) { corners_.push_back(corner); }
+    void end_polygon();
+    void add_triangle_of_last_points();
+    static constexpr std::size_t most_corners = 1'000;
     void reserve(std::size_t points, std::size_t triangles);
     geometry::Mesh finish();
 
 private:
     geometry::Mesh mesh_;
+    std::vector<std::int64_t> corners_;
 };
 
 /// Each kind of file; throw BadMesh.
