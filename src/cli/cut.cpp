@@ -75,7 +75,7 @@ std::string rendered(const Target& target, const report::Sheet& sheet, const Con
     case Format::svg:
         return report::to_svg(sheet);
     case Format::pdf:
-        break;
+        return report::to_pdf(sheet, paper_of(context.arguments));
     }
     throw ProgramError("no report is made as " + std::string(name_of(target.format)));
 }
@@ -94,6 +94,8 @@ int run_cut(const Context& context) {
     Files files(context);
     Faults faults;
     const std::vector<Target> targets = targets_of(context.arguments, faults);
+    for (const Fault& fault : faults_of_paper(targets, context.world))
+        faults.push_back(fault);
     files.tell(faults);
     if (stops(faults))
         return files.status();
@@ -115,6 +117,7 @@ int run_cut(const Context& context) {
                               .order = found.outcome.order,
                               .warnings = found.outcome.faults,
                               .unit = unit_of(context.arguments),
+                              .date = context.arguments.value(Opt::date).value_or(""),
                               .stopped_by = found.stopped_by,
                               .rules_cost = found.outcome.rules_cost,
                               .binding = found.outcome.binding};

@@ -141,6 +141,27 @@ std::vector<Target> targets_of(const Arguments& arguments, Faults& faults) {
     return targets;
 }
 
+Faults faults_of_paper(const std::vector<Target>& targets, const World& world) {
+    Faults faults;
+    const auto is_pdf = [](const Target& t) { return t.format == Format::pdf; };
+    if (std::none_of(targets.begin(), targets.end(), is_pdf))
+        return faults;
+    if (world.output_is_terminal &&
+        std::any_of(targets.begin(), targets.end(),
+                    [&](const Target& t) { return is_pdf(t) && t.is_standard_output(); }))
+        faults.push_back(usage("a PDF is nothing for a terminal to show",
+                               "write it to a file: '--out sheet.pdf'"));
+    if (const std::string lacks = report::what_paper_lacks(); !lacks.empty())
+        faults.push_back(
+            {Severity::access, {}, "", lacks, "install the package fonts-dejavu-core"});
+    return faults;
+}
+
+report::Paper paper_of(const Arguments& arguments) {
+    return arguments.value_or_initial(Opt::paper) == "letter" ? report::Paper::letter
+                                                              : report::Paper::a4;
+}
+
 report::TextStyle style_for(const Target& target, const Context& context) {
     const World& world = context.world;
     report::TextStyle style;

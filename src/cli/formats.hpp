@@ -33,6 +33,13 @@ std::vector<Target> targets_of(const Arguments& arguments, Faults& faults);
 
 std::string_view name_of(Format format);
 
+/// What keeps a PDF from being made: it would go to a terminal, or this machine lacks what it
+/// needs.
+Faults faults_of_paper(const std::vector<Target>& targets, const World& world);
+
+/// What `--paper` asks for.
+report::Paper paper_of(const Arguments& arguments);
+
 /// Where the target is a terminal: as wide as that, with drawings, in colour if it is wanted, in
 /// ASCII if its locale has no UTF-8. Anything else gets the same bytes everywhere.
 report::TextStyle style_for(const Target& target, const Context& context);

@@ -306,7 +306,7 @@ std::vector<OptionRow> output_options() {
                      {"json"},
                      {"markdown"},
                      {"svg", true, {Command::cut, Command::area}},
-                     {"pdf", false, {Command::cut}}},
+                     {"pdf", true, {Command::cut}}},
          .initial = "table",
          .commands = selecting(),
          .group = Group::output,
@@ -315,8 +315,10 @@ std::vector<OptionRow> output_options() {
              "The format of what goes to standard output. JSON and CSV are for programs: always "
              "in millimetres, and their keys and columns keep their meaning. The others are for "
              "people and may change: table is the cut sheet in 80 columns, markdown the same for "
-             "a page of text, svg a drawing of every roll, or of "
-             "where scanned panels stretch."},
+             "a page of text, svg a drawing of every roll, or of where scanned panels stretch, and "
+             "pdf "
+             "the cut sheet on paper: page one, every strip of film on a page of its own with "
+             "boxes to tick, the lists, the cautions. A PDF is not written to a terminal."},
         {.id = Opt::out,
          .name = "out",
          .letter = 'o',
@@ -347,7 +349,43 @@ std::vector<OptionRow> output_options() {
          .text = "With --format csv: a heading and one row for the whole run, in place of a row a "
                  "piece; for tables of many runs.",
          .repeats = true},
-        later(Opt::date, "date", Kind::date, "DATE", Group::output),
+        {.id = Opt::pattern,
+         .name = "pattern",
+         .commands = {Command::cut},
+         .group = Group::output,
+         .line = "SVG and PDF of the cut outlines in true size",
+         .text = "With SVG: the cut outlines alone, one below the other, in true millimetres, for "
+                 "a plotter's own software. With PDF: every piece in full size, tiled over pages "
+                 "with marks to join them and a line of 100 mm to check the printer by.",
+         .works = false,
+         .repeats = true},
+        {.id = Opt::paper,
+         .name = "paper",
+         .kind = Kind::choice,
+         .choices = {{"a4"}, {"letter"}},
+         .initial = "a4",
+         .commands = {Command::cut, Command::list},
+         .group = Group::output,
+         .line = "size of paper for PDF",
+         .text = "The paper of a PDF: 210 x 297 mm or 8.5 x 11 in."},
+        {.id = Opt::form,
+         .name = "form",
+         .commands = {Command::list},
+         .group = Group::output,
+         .line = "a blank form for measuring, as PDF",
+         .text = "Prints a blank form to write measures on, as PDF. With NAME, a vehicle, it has "
+                 "that vehicle's panels.",
+         .works = false,
+         .repeats = true},
+        {.id = Opt::date,
+         .name = "date",
+         .kind = Kind::date,
+         .value = "DATE",
+         .commands = {Command::cut},
+         .group = Group::output,
+         .line = "a date to print on the sheet",
+         .text = "Prints this date on the sheet, as it is written here. Without it the sheet has a "
+                 "blank to write one in: the same files then give the same sheet on any day."},
     };
 }
 

@@ -74,6 +74,20 @@ std::optional<Complaint> about_length(const OptionRow& option, const std::string
 
 constexpr std::string_view dots = "..";
 
+/// Dates are written in many ways, and this one is only printed.
+std::optional<Complaint> about_date(const OptionRow& option, const std::string& value) {
+    constexpr int longest = 30;
+    const std::u32string letters = code_points(value);
+    const bool has_digit = std::any_of(letters.begin(), letters.end(),
+                                       [](char32_t c) { return c >= '0' && c <= '9'; });
+    const bool prints = std::none_of(letters.begin(), letters.end(),
+                                     [](char32_t c) { return is_control(c) || c == 0xFFFD; });
+    if (has_digit && prints && display_width(value) <= longest)
+        return std::nullopt;
+    return Complaint{spelled(option) + " " + in_quotes(value) + " is not a date to print",
+                     "write it as it shall stand on the sheet, such as 2026-11-27"};
+}
+
 std::optional<Complaint> about_span(const OptionRow& option, const std::string& value) {
     const std::size_t at = value.find(dots);
     if (at == std::string::npos)
@@ -184,9 +198,10 @@ std::optional<Complaint> complaint_about(const OptionRow& option, const std::str
         return about_span(option, value);
     case Kind::percent:
         return about_percent(option, value);
+    case Kind::date:
+        return about_date(option, value);
     case Kind::flag:
     case Kind::file:
-    case Kind::date:
         return std::nullopt;
     }
     return std::nullopt;

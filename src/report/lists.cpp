@@ -113,6 +113,32 @@ Table cuts_table(const Sheet& sheet, std::size_t used_roll, const Measures& meas
     return table;
 }
 
+Table cuts_to_tick(const Sheet& sheet, std::size_t used_roll, const std::vector<CutStep>& steps,
+                   const Measures& measures) {
+    const Um used = sheet.plan.layout().rolls.at(used_roll).length;
+    const Length there = available_of(sheet, used_roll).value_or(Length::from_um(used));
+    Table table;
+    table.columns = {{"done", Align::left, false},      {"cut", Align::right, false},
+                     {"how", Align::left, false},       {"ruler", Align::right, false},
+                     {"from", Align::left, false},      {"divides", Align::left, true},
+                     {"comes free", Align::left, true}, {"left on the roll", Align::right, false}};
+    for (const CutStep& step : steps) {
+        const bool off_the_roll = step.across && step.of == CutStep::Divides::roll;
+        table.rows.push_back(
+            {"[  ]", std::to_string(step.number), step.across ? "cut across" : "slit along",
+             measures.size(step.ruler), from_text(step.from), divided_text(step, measures),
+             freed_text(step, measures),
+             off_the_roll ? measures.film(there - Length::from_um(step.running), Rounding::down)
+                          : ""});
+    }
+    return table;
+}
+
+std::string how_to_set_the_ruler() {
+    return "Set the ruler from the edge named, of the film in hand. The cut end is its end "
+           "towards the free end. Places on the roll count from the roll's own free end.";
+}
+
 std::string stretch_note(const Sheet& sheet) {
     const std::optional<double> limit = sheet.plan.job().film.stretch_panel_percent;
     std::string text = limit

@@ -71,6 +71,15 @@ std::string to_summary_csv(const std::vector<Sheet>& sheets);
 /// description, styles in one place, no script.
 std::string to_svg(const Sheet& sheet);
 
+/// Sizes of paper: 210 × 297 mm, 8 1/2 × 11 in.
+enum class Paper { a4, letter };
+
+/// The cut sheet to print: page one, every strip of film on a page of its own, the lists, the
+/// cautions. The same sheet gives the same bytes; they hold no date but the sheet's own.
+std::string to_pdf(const Sheet& sheet, Paper paper);
+/// What paper needs and this machine does not have, in a sentence; empty: nothing.
+std::string what_paper_lacks();
+
 /// The cut sheet for people, top down as it is used: job, order, what it assumes, what needs a
 /// decision, how the film lies, the list in the order of laying, cuts, pieces, figures, cautions.
 Document cut_sheet(const Sheet& sheet);

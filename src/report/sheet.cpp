@@ -7,6 +7,7 @@
 #include "report/lists.hpp"
 #include "report/offcuts.hpp"
 #include "report/roll_sketch.hpp"
+#include "report/sections.hpp"
 #include "report/words.hpp"
 
 #include <algorithm>
@@ -41,7 +42,7 @@ public:
     explicit CutSheet(const Sheet& sheet)
         : sheet_(sheet), job_(sheet.plan.job()), measures_(sheet.unit) {}
 
-    Document written() {
+    void first_page() {
         const std::vector<Finding> seams = added_seams(sheet_, measures_);
         if (!seams.empty())
             add(Items{"!", texts_of(seams)});
@@ -51,10 +52,27 @@ public:
         add(Items{"-", assumptions(sheet_, measures_)});
         decisions();
         film();
+    }
+
+    void laying() {
         add(Heading{"IN THE ORDER OF LAYING"});
         add(laying_table(sheet_, measures_));
         line("Cut at: from the free end / from the near edge, once its roll edge is off.");
-        cuts();
+    }
+
+    void cuts() {
+        if (job_.by != CutBy::straight)
+            return;
+        add(Heading{"CUTS, IN THE ORDER MADE"});
+        for (std::size_t roll = 0; roll < sheet_.plan.layout().rolls.size(); ++roll) {
+            if (sheet_.plan.layout().rolls.size() > 1)
+                line("Roll " + roll_name(sheet_, roll) + ":");
+            add(cuts_table(sheet_, roll, measures_));
+        }
+        line(how_to_set_the_ruler());
+    }
+
+    void last_pages() {
         add(Heading{"PIECES BY NUMBER"});
         add(pieces_table(sheet_, measures_));
         line(stretch_note(sheet_));
@@ -62,8 +80,9 @@ public:
         offcuts();
         add(Heading{"CAUTIONS"});
         add(Items{"-", cautions(sheet_, measures_)});
-        return std::move(document_);
     }
+
+    Document written() { return std::move(document_); }
 
 private:
     void add(Block block) { document_.push_back(std::move(block)); }
@@ -107,19 +126,6 @@ private:
             add(sketch_of(sheet_, roll, measures_));
     }
 
-    void cuts() {
-        if (job_.by != CutBy::straight)
-            return;
-        add(Heading{"CUTS, IN THE ORDER MADE"});
-        for (std::size_t roll = 0; roll < sheet_.plan.layout().rolls.size(); ++roll) {
-            if (sheet_.plan.layout().rolls.size() > 1)
-                line("Roll " + roll_name(sheet_, roll) + ":");
-            add(cuts_table(sheet_, roll, measures_));
-        }
-        line("Set the ruler from the edge named, of the film in hand. The cut end is its end "
-             "towards the free end. Places on the roll count from the roll's own free end.");
-    }
-
     void offcuts() {
         std::vector<std::string> entries;
         for (const Offcut& offcut : offcuts_of(sheet_))
@@ -147,7 +153,25 @@ private:
 } // namespace
 
 Document cut_sheet(const Sheet& sheet) {
-    return CutSheet(sheet).written();
+    CutSheet whole(sheet);
+    whole.first_page();
+    whole.laying();
+    whole.cuts();
+    whole.last_pages();
+    return whole.written();
+}
+
+Document first_page_of(const Sheet& sheet) {
+    CutSheet part(sheet);
+    part.first_page();
+    return part.written();
+}
+
+Document after_the_cutting(const Sheet& sheet) {
+    CutSheet part(sheet);
+    part.laying();
+    part.last_pages();
+    return part.written();
 }
 
 std::string to_table(const Sheet& sheet, const TextStyle& style) {

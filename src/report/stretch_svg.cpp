@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "report/area.hpp"
+#include "report/draw/letters.hpp"
 #include "report/numbers.hpp"
-#include "report/svg_label.hpp"
 #include "report/svg_text.hpp"
 #include "report/verdict.hpp"
 
@@ -105,8 +105,9 @@ private:
     void line(const std::string& text, std::string_view css_class = "") {
         y_ += line_height;
         body_ += text_at(margin, y_, text, css_class);
-        width_ = std::max(width_, margin + text_width_em(text) * text_size *
-                                               (css_class.empty() ? 1.0 : 1.5));
+        width_ =
+            std::max(width_, margin + draw::UnknownLetters().width_em(text, draw::Face::plain) *
+                                          text_size * (css_class.empty() ? 1.0 : 1.5));
     }
 
     void title() {

@@ -167,16 +167,16 @@ std::string row_text(const Table& table, const std::vector<std::string>& cells,
     return text;
 }
 
+using Measure = std::function<double(const std::string&)>;
+
 /// The longest beginning of `word` that fits, at least one character.
-std::size_t bytes_that_fit(const std::string& word, int width) {
+std::size_t bytes_that_fit(const std::string& word, double width, const Measure& measure) {
     std::size_t bytes = 0;
-    int columns = 0;
     for (const char32_t c : code_points(word)) {
-        const std::string one = utf8(c);
-        columns += display_width(one);
-        if (bytes > 0 && columns > width)
+        const std::size_t more = std::min(bytes + utf8(c).size(), word.size());
+        if (bytes > 0 && measure(word.substr(0, more)) > width)
             break;
-        bytes = std::min(bytes + one.size(), word.size());
+        bytes = more;
     }
     return bytes;
 }
@@ -200,18 +200,19 @@ std::string pipe_row(const std::vector<std::string>& cells) {
 
 } // namespace
 
-std::vector<std::string> wrapped_lines(const std::string& text, int width) {
+std::vector<std::string> lines_within(const std::string& text, double width,
+                                      const Measure& measure) {
     std::vector<std::string> lines(1);
     for (std::string word : words_of(text)) {
-        const int room = width - display_width(lines.back()) - (lines.back().empty() ? 0 : 1);
-        if (display_width(word) <= room) {
-            lines.back() += (lines.back().empty() ? "" : " ") + word;
+        const std::string longer = lines.back() + (lines.back().empty() ? "" : " ") + word;
+        if (measure(longer) <= width) {
+            lines.back() = longer;
             continue;
         }
         if (!lines.back().empty())
             lines.emplace_back();
-        while (display_width(word) > width) {
-            const std::size_t bytes = bytes_that_fit(word, width);
+        while (measure(word) > width) {
+            const std::size_t bytes = bytes_that_fit(word, width, measure);
             if (bytes == word.size())
                 break;
             lines.back() = word.substr(0, bytes);
@@ -221,6 +222,10 @@ std::vector<std::string> wrapped_lines(const std::string& text, int width) {
         lines.back() = word;
     }
     return lines;
+}
+
+std::vector<std::string> wrapped_lines(const std::string& text, int width) {
+    return lines_within(text, width, [](const std::string& t) { return display_width(t); });
 }
 
 std::string table_text(const Table& table, int width) {

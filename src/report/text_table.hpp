@@ -3,6 +3,7 @@
 // names wrapped where the page is narrow.
 #pragma once
 
+#include <functional>
 #include <string>
 #include <vector>
 
@@ -23,6 +24,11 @@ struct Table {
 
 /// Words of `text` in lines of at most `width` columns; a longer word is broken.
 std::vector<std::string> wrapped_lines(const std::string& text, int width);
+
+/// The same for letters of any width: `measure` says how wide a text is.
+std::vector<std::string>
+lines_within(const std::string& text, double width,
+             const std::function<double(const std::string& text)>& measure);
 
 /// Head, rule and rows, each line ended; none ends in blanks. Names give way first where the page
 /// is narrow, then rectangles break after their ×; a line is wider than `width` only if numbers

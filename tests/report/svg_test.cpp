@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: MIT
 #include "job.hpp"
+#include "report/draw/label.hpp"
+#include "report/draw/svg.hpp"
 #include "report/facts.hpp"
-#include "report/svg_fit.hpp"
-#include "report/svg_label.hpp"
 #include "report/svg_text.hpp"
 
 #include <doctest/doctest.h>
@@ -13,6 +13,9 @@
 
 using namespace pelt;
 using namespace pelt::report;
+using draw::LabelForm;
+using draw::LabelSpace;
+using draw::PieceLabel;
 
 namespace {
 
@@ -55,8 +58,19 @@ int count_of(const std::string& text, const std::string& part) {
     return count;
 }
 
-SvgRing square(double side) {
+draw::Ring square(double side) {
     return {{0, 0}, {side, 0}, {side, side}, {0, side}};
+}
+
+const draw::LabelSizes sizes{{150, 120, 100, 84, 70, 58, 48},
+                             {120, 100, 84, 70, 58, 48, 38, 30, 22}};
+
+std::optional<draw::SetLabel> set(const PieceLabel& label, const draw::Ring& room) {
+    return draw::set_label(label, LabelSpace(room, {}), sizes, draw::UnknownLetters());
+}
+
+std::string svg_of(const draw::SetLabel& label) {
+    return draw::to_svg(draw::picture_of(label, draw::UnknownLetters()));
 }
 
 } // namespace
@@ -68,7 +82,8 @@ TEST_CASE("a drawing is well-formed and has one group a piece, with title and de
     CHECK(well_formed(svg) > 0);
     CHECK(count_of(svg, "<g class=\"piece ") == pieces);
     CHECK(count_of(svg, "<desc>") == pieces);
-    CHECK(count_of(svg, "<title>") == pieces + 1);
+    const int rolls = static_cast<int>(sheet.plan.layout().rolls.size());
+    CHECK(count_of(svg, "<title>") == pieces + rolls + 1);
     CHECK(count_of(svg, "<style>") == 1);
     CHECK(count_of(svg, "<script") == 0);
     int cuts = 0;
@@ -114,8 +129,8 @@ TEST_CASE("a label goes where its box lies wholly inside") {
 }
 
 TEST_CASE("a label avoids the notch of a horseshoe") {
-    const SvgRing horseshoe{{0, 0},   {100, 0}, {100, 100}, {80, 100},
-                            {80, 20}, {20, 20}, {20, 100},  {0, 100}};
+    const draw::Ring horseshoe{{0, 0},   {100, 0}, {100, 100}, {80, 100},
+                               {80, 20}, {20, 20}, {20, 100},  {0, 100}};
     const LabelSpace space(horseshoe, {});
     const auto box = space.room_for(15, 60);
     REQUIRE(box);
@@ -125,13 +140,13 @@ TEST_CASE("a label avoids the notch of a horseshoe") {
 
 TEST_CASE("a piece too small for its name keeps its number, one too small for that has none") {
     const PieceLabel label{"7", {"front door, left", "1000 × 600"}, 0};
-    const auto large = set_label(label, LabelSpace(square(900), {}));
+    const auto large = set(label, square(900));
     REQUIRE(large);
     CHECK(large->form != LabelForm::number_only);
-    const auto small = set_label(label, LabelSpace(square(80), {}));
+    const auto small = set(label, square(80));
     REQUIRE(small);
     CHECK(small->form == LabelForm::number_only);
-    CHECK_FALSE(set_label(label, LabelSpace(square(20), {})));
+    CHECK_FALSE(set(label, square(20)));
     CHECK(svg_of(*large).find("front door, left") != std::string::npos);
     CHECK(svg_of(*small).find("front door") == std::string::npos);
 }

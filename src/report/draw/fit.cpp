@@ -1,18 +1,18 @@
 // SPDX-License-Identifier: MIT
-#include "report/svg_fit.hpp"
+#include "report/draw/fit.hpp"
 
 #include <algorithm>
 #include <tuple>
 
-namespace pelt::report {
+namespace pelt::report::draw {
 namespace {
 
 constexpr int grid = 24; ///< candidates a side
 
-SvgBox box_of(const SvgRing& ring) {
-    SvgPoint low = ring.front();
-    SvgPoint high = ring.front();
-    for (const SvgPoint& p : ring) {
+Box box_of(const Ring& ring) {
+    Point low = ring.front();
+    Point high = ring.front();
+    for (const Point& p : ring) {
         low = {std::min(low.x, p.x), std::min(low.y, p.y)};
         high = {std::max(high.x, p.x), std::max(high.y, p.y)};
     }
@@ -20,7 +20,7 @@ SvgBox box_of(const SvgRing& ring) {
 }
 
 /// Whether the segment has a point strictly inside the box (Liang and Barsky's clipping).
-bool enters(const SvgPoint& a, const SvgPoint& b, const SvgBox& box) {
+bool enters(const Point& a, const Point& b, const Box& box) {
     double from = 0;
     double to = 1;
     const auto clip = [&](double direction, double room) {
@@ -39,37 +39,49 @@ bool enters(const SvgPoint& a, const SvgPoint& b, const SvgBox& box) {
            clip(dy, box.y + box.height - a.y);
 }
 
+Box common(const Box& a, const Box& b) {
+    const double x = std::max(a.x, b.x);
+    const double y = std::max(a.y, b.y);
+    return {x, y, std::min(a.right(), b.right()) - x, std::min(a.bottom(), b.bottom()) - y};
+}
+
 template <class Visit>
-void each_segment(const SvgRing& ring, const Visit& visit) {
+void each_segment(const Ring& ring, const Visit& visit) {
     for (std::size_t i = 0; i < ring.size(); ++i)
         visit(ring[i], ring[(i + 1) % ring.size()]);
 }
 
 } // namespace
 
-LabelSpace::LabelSpace(const SvgRing& outer, const std::vector<SvgRing>& kept_clear) {
+LabelSpace::LabelSpace(const Ring& outer, const std::vector<Ring>& kept_clear)
+    : LabelSpace(outer, kept_clear, box_of(outer)) {}
+
+LabelSpace::LabelSpace(const Ring& outer, const std::vector<Ring>& kept_clear, const Box& within)
+    : within_(within) {
     rings_.push_back(outer);
     rings_.insert(rings_.end(), kept_clear.begin(), kept_clear.end());
-    const SvgBox box = box_of(outer);
+    const Box box = common(box_of(outer), within);
     middle_ = {box.x + box.width / 2, box.y + box.height / 2};
     for (int i = 1; i < grid; ++i)
         for (int j = 1; j < grid; ++j)
             centres_.push_back({box.x + box.width * i / grid, box.y + box.height * j / grid});
-    const auto key = [this](const SvgPoint& p) {
+    const auto key = [this](const Point& p) {
         const double dx = p.x - middle_.x;
         const double dy = p.y - middle_.y;
         return std::tuple(dx * dx + dy * dy, p.x, p.y);
     };
     std::sort(centres_.begin(), centres_.end(),
-              [&](const SvgPoint& a, const SvgPoint& b) { return key(a) < key(b); });
+              [&](const Point& a, const Point& b) { return key(a) < key(b); });
 }
 
-bool LabelSpace::holds(const SvgBox& box) const {
-    const SvgPoint centre{box.x + box.width / 2, box.y + box.height / 2};
+bool LabelSpace::holds(const Box& box) const {
+    if (!within_.holds(box))
+        return false;
+    const Point centre{box.x + box.width / 2, box.y + box.height / 2};
     bool inside = false;
     bool touched = false;
-    for (const SvgRing& ring : rings_)
-        each_segment(ring, [&](const SvgPoint& a, const SvgPoint& b) {
+    for (const Ring& ring : rings_)
+        each_segment(ring, [&](const Point& a, const Point& b) {
             touched = touched || enters(a, b, box);
             if ((a.y > centre.y) != (b.y > centre.y) &&
                 centre.x < a.x + (centre.y - a.y) / (b.y - a.y) * (b.x - a.x))
@@ -78,13 +90,13 @@ bool LabelSpace::holds(const SvgBox& box) const {
     return inside && !touched;
 }
 
-std::optional<SvgBox> LabelSpace::room_for(double width, double height) const {
-    for (const SvgPoint& c : centres_) {
-        const SvgBox box{c.x - width / 2, c.y - height / 2, width, height};
+std::optional<Box> LabelSpace::room_for(double width, double height) const {
+    for (const Point& c : centres_) {
+        const Box box{c.x - width / 2, c.y - height / 2, width, height};
         if (holds(box))
             return box;
     }
     return std::nullopt;
 }
 
-} // namespace pelt::report
+} // namespace pelt::report::draw

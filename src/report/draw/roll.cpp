@@ -1,0 +1,315 @@
+// SPDX-License-Identifier: MIT
+#include "report/draw/roll.hpp"
+
+#include "report/words.hpp"
+
+#include <algorithm>
+#include <set>
+
+namespace pelt::report::draw {
+namespace {
+
+// In terms of the type's size.
+constexpr double room_left = 4.2; ///< for "free end" and the film's arrow
+constexpr double tick_row = 1.3;
+constexpr double tick_length = 0.4;
+constexpr double leader_gap = 1.5; ///< between a leader's number and the roll
+constexpr double apart = 0.25;
+
+double in_mm(Um um) {
+    return static_cast<double>(um) / 1000.0;
+}
+
+class RollPainter {
+public:
+    RollPainter(const Sheet& sheet, std::size_t used_roll, const Measures& measures,
+                const RollView& view, const Letters& letters)
+        : job_(sheet.plan.job()), used_(sheet.plan.layout().rolls.at(used_roll)),
+          roll_(job_.rolls.at(used_.roll)), measures_(measures), view_(view), letters_(letters),
+          left_(room_left * view.type) {}
+
+    Picture painted(const std::vector<const PlacedPiece*>& pieces) {
+        frame_ = box_of({view_.from, 0}, {view_.to, roll_.width});
+        const bool clips = std::any_of(pieces.begin(), pieces.end(), [&](const PlacedPiece* p) {
+            const pelt::Box box = p->cut_box();
+            return box.low.x < view_.from || box.high.x > view_.to;
+        });
+        if (clips)
+            out_.marks.push_back(ClipBegin{frame_});
+        film();
+        for (const PlacedPiece* p : pieces)
+            piece(*p);
+        if (clips)
+            out_.marks.push_back(ClipEnd{});
+        add(labels_);
+        cuts();
+        add(numbers_);
+        const double rows = distances();
+        ends();
+        const double above =
+            leaders_.empty() ? 0.2 * view_.type : leader_gap * view_.type + view_.type;
+        Picture whole;
+        whole.width = std::max(frame_.right(), rightmost_) + 0.3 * view_.type;
+        whole.height = above + frame_.height + rows;
+        put(whole, out_, 0, above);
+        return whole;
+    }
+
+private:
+    // Roll frame to the drawing's: y turns over; the roll's upper left corner is (left_, 0).
+    Point point(GridPoint p) const {
+        return {left_ + in_mm(p.x - view_.from) * view_.scale,
+                in_mm(roll_.width - p.y) * view_.scale};
+    }
+    Ring ring(const pelt::Ring& r) const {
+        Ring out;
+        for (const GridPoint& p : r)
+            out.push_back(point(p));
+        return out;
+    }
+    Box box_of(GridPoint low, GridPoint high) const {
+        const Point a = point({low.x, high.y});
+        const Point b = point({high.x, low.y});
+        return {a.x, a.y, b.x - a.x, b.y - a.y};
+    }
+    std::vector<Ring> rings(const Polygon& polygon) const {
+        std::vector<Ring> out{ring(polygon.outer)};
+        for (const pelt::Ring& hole : polygon.holes)
+            out.push_back(ring(hole));
+        return out;
+    }
+    void add(const Picture& picture) { put(out_, picture, 0, 0); }
+    bool is_free(const Box& box) const {
+        return std::none_of(taken_.begin(), taken_.end(),
+                            [&](const Box& other) { return box.overlaps(other); });
+    }
+    bool in_view(Um x) const { return x >= view_.from && x <= view_.to; }
+
+    void film() {
+        const auto strip = [&](Look look, Um low, Um high) {
+            out_.marks.push_back(Rectangle{look, box_of({view_.from, low}, {view_.to, high})});
+        };
+        strip(Look::left_over, 0, roll_.width);
+        if (roll_.trim == 0)
+            return;
+        strip(Look::roll_edge, 0, roll_.trim);
+        strip(Look::roll_edge, roll_.width - roll_.trim, roll_.width);
+    }
+
+    std::string name_of_piece(const PlacedPiece& p) const {
+        return label_of(job_, p.id) +
+               (p.id.side == Side::centre ? "" : ", " + std::string(name_of(p.id.side)));
+    }
+
+    void piece(const PlacedPiece& p) {
+        const pelt::Box cut = p.cut_box();
+        if (cut.high.x <= view_.from || cut.low.x >= view_.to)
+            return;
+        const std::string number = std::to_string(p.number);
+        out_.marks.push_back(GroupBegin{"piece " + std::string(name_of(p.id.kind)),
+                                        "piece-" + number, number + " · " + name_of_piece(p),
+                                        description(p)});
+        out_.marks.push_back(Path{Look::blank, rings(p.outline)});
+        out_.marks.push_back(
+            Path{p.id.kind == PieceKind::inlay ? Look::inlay : Look::wrapped, rings(p.wrapped)});
+        label(p);
+        out_.marks.push_back(GroupEnd{});
+    }
+
+    std::string description(const PlacedPiece& p) const {
+        const pelt::Box cut = p.cut_box();
+        const pelt::Box finished = p.finished_box();
+        return "cut " + measures_.sides(cut.along(), cut.across()) + " " + measures_.size_unit() +
+               ", finished " + measures_.sides(finished.along(), finished.across()) +
+               ", from the free end " + measures_.size(cut.low.x) + ", from the near edge " +
+               measures_.size(cut.low.y - roll_.trim);
+    }
+
+    PieceLabel label_text(const PlacedPiece& p) const {
+        PieceLabel label{std::to_string(p.number), {}, {}};
+        if (!view_.says_sizes)
+            return label;
+        label.forward_degrees = p.turn.millidegrees / 1000.0;
+        label.lines = {name_of_piece(p)};
+        const pelt::Box cut = p.cut_box();
+        const pelt::Box finished = p.finished_box();
+        const std::string sides = measures_.sides(cut.along(), cut.across());
+        label.lines.push_back(view_.says_finished ? "cut " + sides : sides);
+        if (view_.says_finished)
+            label.lines.push_back("finished " +
+                                  measures_.sides(finished.along(), finished.across()));
+        return label;
+    }
+
+    void label(const PlacedPiece& p) {
+        std::vector<Ring> clear;
+        for (const std::vector<pelt::Ring>& holes : {p.outline.holes, p.wrapped.holes})
+            for (const pelt::Ring& hole : holes)
+                clear.push_back(ring(hole));
+        const LabelSpace space(ring(p.wrapped.outer), clear, frame_);
+        const PieceLabel text = label_text(p);
+        if (const auto set = set_label(text, space, view_.labels, letters_)) {
+            taken_.push_back(set->box);
+            // A label is part of its piece's group, and lies inside it.
+            put(out_, picture_of(*set, letters_), 0, 0);
+        } else if (in_view(p.cut_box().low.x)) {
+            leader_to(space.middle(), text.number);
+        }
+    }
+
+    void leader_to(const Point& piece, const std::string& number) {
+        const double size = view_.type;
+        const double width = letters_.width(number, size, Face::bold) + apart * size;
+        Box box{piece.x - width / 2, -(leader_gap + 0.8) * size, width, size};
+        const auto taken = [&] {
+            return std::find_if(leaders_.begin(), leaders_.end(),
+                                [&](const Box& other) { return box.overlaps(other); });
+        };
+        for (auto other = taken(); other != leaders_.end(); other = taken())
+            box.x = other->right() + 0.01 * size;
+        leaders_.push_back(box);
+        const double middle = box.x + width / 2;
+        rightmost_ = std::max(rightmost_, box.right());
+        labels_.marks.push_back(
+            Path{Look::leader, {{{middle, box.bottom() + 0.1 * size}, piece}}, false});
+        labels_.marks.push_back(Text{
+            number, {middle, box.y + box.height / 2}, size, Anchor::middle, Face::bold, false});
+    }
+
+    void cuts() {
+        for (std::size_t i = 0; i < used_.cuts.size(); ++i) {
+            const Cut& cut = used_.cuts[i];
+            const GridPoint from{std::max(std::min(cut.from.x, cut.to.x), view_.from),
+                                 std::min(cut.from.y, cut.to.y)};
+            const GridPoint to{std::min(std::max(cut.from.x, cut.to.x), view_.to),
+                               std::max(cut.from.y, cut.to.y)};
+            if (from.x > to.x || (from.x == to.x && from.y == to.y))
+                continue;
+            out_.marks.push_back(Path{Look::cut, {{point(from), point(to)}}, false});
+            if (is_numbered(static_cast<int>(i) + 1))
+                cut_number(point(from), point(to), std::to_string(i + 1));
+        }
+    }
+
+    bool is_numbered(int cut) const {
+        const std::vector<int>& some = view_.cuts_numbered;
+        return !view_.cut_sizes.empty() &&
+               (some.empty() || std::find(some.begin(), some.end(), cut) != some.end());
+    }
+
+    void cut_number(const Point& a, const Point& b, const std::string& text) {
+        for (const double size : view_.cut_sizes)
+            if (put_cut_number(a, b, size, text))
+                return;
+        // A cut too short for any number on it: the number goes above the roll, with a leader.
+        leader_to({(a.x + b.x) / 2, (a.y + b.y) / 2}, "cut " + text);
+    }
+
+    /// Slides the number along its cut until it lies over no other and no label.
+    bool put_cut_number(const Point& a, const Point& b, double size, const std::string& text) {
+        const double radius = std::max(0.62, letters_.width_em(text, Face::bold) / 2 + 0.2) * size;
+        const double length = std::abs(b.x - a.x) + std::abs(b.y - a.y);
+        for (double along = radius + 0.3 * size; along <= length - radius; along += radius) {
+            const double x = a.x + (b.x - a.x) / length * along;
+            const double y = a.y + (b.y - a.y) / length * along;
+            const Box box{x - radius, y - radius, 2 * radius, 2 * radius};
+            if (!is_free(box))
+                continue;
+            taken_.push_back(box);
+            numbers_.marks.push_back(Circle{Look::number_ring, {x, y}, radius});
+            numbers_.marks.push_back(Text{text, {x, y}, size, Anchor::middle, Face::bold, false});
+            return true;
+        }
+        return false;
+    }
+
+    bool crosses_the_roll(const Cut& cut) const {
+        return cut.from.x == cut.to.x && std::min(cut.from.y, cut.to.y) <= roll_.trim &&
+               std::max(cut.from.y, cut.to.y) >= roll_.width - roll_.trim;
+    }
+
+    /// Distances from the free end under the roll, in as many rows as keep them apart.
+    double distances() {
+        std::set<Um> places{view_.from, view_.to};
+        for (const Cut& c : used_.cuts)
+            if (crosses_the_roll(c) && in_view(c.from.x))
+                places.insert(c.from.x);
+        std::vector<double> row_ends;
+        const double type = view_.type;
+        for (const Um place : places) {
+            const std::string text = measures_.size(place);
+            const double x = point({place, 0}).x;
+            const double half = letters_.width(text, type, Face::bold) / 2 + apart * type;
+            std::size_t row = 0;
+            while (row < row_ends.size() && row_ends[row] > x - half)
+                ++row;
+            row_ends.resize(std::max(row_ends.size(), row + 1));
+            row_ends[row] = x + half;
+            rightmost_ = std::max(rightmost_, x + half);
+            const double y =
+                frame_.bottom() + (tick_length + tick_row * static_cast<double>(row)) * type;
+            out_.marks.push_back(Path{Look::tick, {{{x, frame_.bottom()}, {x, y}}}, false});
+            out_.marks.push_back(
+                Text{text, {x, y + tick_row * type / 2}, type, Anchor::middle, Face::bold, false});
+        }
+        return (tick_length + tick_row * static_cast<double>(row_ends.size())) * type;
+    }
+
+    void ends() {
+        const double type = view_.type;
+        const double middle = frame_.height / 2;
+        out_.marks.push_back(Text{view_.from == 0 ? "free end" : "towards the free end",
+                                  {left_ - type, middle},
+                                  type,
+                                  Anchor::middle,
+                                  Face::plain,
+                                  true});
+        if (job_.film.direction == Direction::any)
+            return;
+        const double reach = letters_.width("film arrow", type) / 2;
+        out_.marks.push_back(Arrow{{1.2 * type, middle - reach - 1.5 * type}, 2.2 * type, 0});
+        out_.marks.push_back(
+            Text{"film arrow", {1.2 * type, middle}, type, Anchor::middle, Face::plain, true});
+    }
+
+    const Job& job_;
+    const UsedRoll& used_;
+    const Roll& roll_;
+    const Measures& measures_;
+    const RollView& view_;
+    const Letters& letters_;
+    double left_;
+    Box frame_;
+    Picture out_;
+    Picture labels_;  ///< leaders, drawn outside the clip
+    Picture numbers_; ///< of cuts, over everything else
+    std::vector<Box> leaders_;
+    std::vector<Box> taken_; ///< where something is written
+    double rightmost_ = 0;
+};
+
+} // namespace
+
+RollView in_true_size(Um length) {
+    RollView view;
+    view.to = length;
+    view.labels = {{150, 120, 100, 84, 70, 58, 48}, {120, 100, 84, 70, 58, 48, 38, 30, 22}};
+    view.cut_sizes = {34, 26, 18, 13};
+    return view;
+}
+
+double room_beside_roll(const RollView& view) {
+    return (room_left + 1.5) * view.type;
+}
+
+Picture roll_picture(const Sheet& sheet, const std::vector<PlacedPiece>& pieces,
+                     std::size_t used_roll, const Measures& measures, const RollView& view,
+                     const Letters& letters) {
+    std::vector<const PlacedPiece*> own;
+    for (const PlacedPiece& p : pieces)
+        if (p.roll == used_roll)
+            own.push_back(&p);
+    return RollPainter(sheet, used_roll, measures, view, letters).painted(own);
+}
+
+} // namespace pelt::report::draw

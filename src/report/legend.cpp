@@ -1,0 +1,97 @@
+// SPDX-License-Identifier: MIT
+#include "report/legend.hpp"
+
+#include "report/facts.hpp"
+
+#include <algorithm>
+#include <vector>
+
+namespace pelt::report {
+namespace {
+
+using draw::Look;
+
+// In terms of the letters' size.
+constexpr double swatch_width = 2.1;
+constexpr double swatch_height = 1.0;
+constexpr double before_words = 0.7;
+constexpr double pitch = 1.5;
+constexpr double between = 1.6;
+
+struct Row {
+    Look look;
+    std::string words;
+};
+
+std::vector<Row> rows_of(const Sheet& sheet) {
+    std::vector<Row> rows{{Look::blank, "as cut from the roll"},
+                          {Look::wrapped, "stays on the vehicle"}};
+    const std::vector<PlacedPiece> pieces = pieces_by_number(sheet.plan);
+    if (std::any_of(pieces.begin(), pieces.end(),
+                    [](const PlacedPiece& p) { return p.id.kind == PieceKind::inlay; }))
+        rows.push_back({Look::inlay, "the same of an inlay"});
+    rows.push_back({Look::left_over, "left over"});
+    rows.push_back({Look::roll_edge, "roll edge not used"});
+    if (sheet.plan.job().by == CutBy::straight)
+        rows.push_back({Look::cut, "cuts, numbered in the order made"});
+    rows.push_back({Look::arrow, "forward on the vehicle"});
+    return rows;
+}
+
+void put_row(draw::Picture& picture, const Row& row, double x, double y, double size) {
+    const double width = swatch_width * size;
+    const double height = swatch_height * size;
+    const draw::Point middle{x + width / 2, y + height / 2};
+    if (row.look == Look::arrow)
+        picture.marks.push_back(draw::Arrow{middle, 0.95 * width, 0});
+    else if (row.look == Look::cut)
+        picture.marks.push_back(
+            draw::Path{Look::cut, {{{x, middle.y}, {x + width, middle.y}}}, false});
+    else
+        picture.marks.push_back(draw::Rectangle{row.look, {x, y, width, height}});
+    picture.marks.push_back(draw::Text{
+        row.words, {x + width + before_words * size, middle.y}, size, draw::Anchor::start});
+}
+
+double width_of(const Row& row, double size, const draw::Letters& letters) {
+    return (swatch_width + before_words) * size + letters.width(row.words, size);
+}
+
+} // namespace
+
+draw::Picture legend_picture(const Sheet& sheet, double size, const draw::Letters& letters) {
+    draw::Picture picture;
+    for (const Row& row : rows_of(sheet)) {
+        put_row(picture, row, 0, picture.height, size);
+        picture.width = std::max(picture.width, width_of(row, size, letters));
+        picture.height += pitch * size;
+    }
+    return picture;
+}
+
+draw::Picture legend_lines(const Sheet& sheet, double size, double width,
+                           const draw::Letters& letters) {
+    draw::Picture picture;
+    picture.width = width;
+    double x = 0;
+    for (const Row& row : rows_of(sheet)) {
+        const double room = width_of(row, size, letters);
+        if (x > 0 && x + room > width) {
+            x = 0;
+            picture.height += pitch * size;
+        }
+        put_row(picture, row, x, picture.height, size);
+        x += room + between * size;
+    }
+    picture.height += pitch * size;
+    return picture;
+}
+
+std::string roll_title(const Sheet& sheet, std::size_t used_roll, const Measures& measures) {
+    const UsedRoll& used = sheet.plan.layout().rolls.at(used_roll);
+    const Roll& roll = sheet.plan.job().rolls.at(used.roll);
+    return "Roll " + roll.name + ": " + measures.film(used.length) + " × " +
+           measures.size_with_unit(roll.width);
+}
+
+} // namespace pelt::report

@@ -1,0 +1,23 @@
+// SPDX-License-Identifier: MIT
+// What the marks on a drawing of a roll mean, and what a roll is called.
+#pragma once
+
+#include "report/draw/picture.hpp"
+#include "report/numbers.hpp"
+#include "report/report.hpp"
+
+#include <cstddef>
+#include <string>
+
+namespace pelt::report {
+
+/// One row a kind of mark that the sheet's drawings have, in letters of this size.
+draw::Picture legend_picture(const Sheet& sheet, double size, const draw::Letters& letters);
+/// The same in as few lines as fit a width.
+draw::Picture legend_lines(const Sheet& sheet, double size, double width,
+                           const draw::Letters& letters);
+
+/// "Roll new 1: 14.211 m × 1524 mm".
+std::string roll_title(const Sheet& sheet, std::size_t used_roll, const Measures& measures);
+
+} // namespace pelt::report

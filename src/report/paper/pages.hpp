@@ -1,0 +1,15 @@
+// SPDX-License-Identifier: MIT
+// The pages of a cut sheet before they become bytes.
+#pragma once
+
+#include "report/draw/picture.hpp"
+#include "report/report.hpp"
+
+#include <vector>
+
+namespace pelt::report::paper {
+
+std::vector<draw::Picture> sheet_pages(const Sheet& sheet, Paper paper,
+                                       const draw::Letters& letters);
+
+} // namespace pelt::report::paper

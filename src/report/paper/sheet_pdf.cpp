@@ -1,0 +1,92 @@
+// SPDX-License-Identifier: MIT
+#include "report/draw/roll.hpp"
+#include "report/facts.hpp"
+#include "report/figures.hpp"
+#include "report/legend.hpp"
+#include "report/paper/canvas.hpp"
+#include "report/paper/flow.hpp"
+#include "report/paper/overview.hpp"
+#include "report/paper/pages.hpp"
+#include "report/paper/strip_page.hpp"
+#include "report/sections.hpp"
+#include "report/words.hpp"
+
+#include <algorithm>
+
+namespace pelt::report {
+namespace paper {
+namespace {
+
+constexpr double plain_type = 3.0;
+/// Plain words on page one, and the height that they should leave for the whole roll: well, if that
+/// can be, else what is enough.
+struct FirstPage {
+    double type;
+    double for_the_roll;
+};
+constexpr FirstPage first_pages[] = {{3.2, 90},  {3.0, 85}, {2.8, 80},  {2.65, 75}, {2.8, 55},
+                                     {2.65, 50}, {2.5, 48}, {2.35, 45}, {2.2, 45}};
+
+PageSize size_of(Paper paper) {
+    return paper == Paper::a4 ? PageSize{210, 297} : PageSize{215.9, 279.4};
+}
+
+std::string foot_of(const Sheet& sheet) {
+    const Job& job = sheet.plan.job();
+    const std::string code = check_code_of(sheet);
+    return vehicles_of(job) + " · " + job.film.name + (code.empty() ? "" : " · files " + code) +
+           (sheet.date.empty() ? "" : " · " + sheet.date) +
+           (is_demonstration(job) ? " · DEMONSTRATION" : "");
+}
+
+/// Page one, in the largest letters that leave room for the roll.
+Flow first_page(const Sheet& sheet, PageSize size, const draw::Letters& letters) {
+    const Document document = first_page_of(sheet);
+    for (const FirstPage& wish : first_pages) {
+        Flow flow(size, wish.type, letters);
+        flow.add(document);
+        if (flow.page_count() == 1 && flow.room() >= wish.for_the_roll)
+            return flow;
+    }
+    Flow flow(size, first_pages[2].type, letters);
+    flow.add(document);
+    return flow;
+}
+
+} // namespace
+
+std::vector<draw::Picture> sheet_pages(const Sheet& sheet, Paper paper,
+                                       const draw::Letters& letters) {
+    const PageSize size = size_of(paper);
+    const Measures measures(sheet.unit);
+    const std::vector<PlacedPiece> pieces = pieces_by_number(sheet.plan);
+    const std::vector<Strip> strips = strips_of(sheet.plan, pieces);
+    Flow flow = first_page(sheet, size, letters);
+    add_overview(flow, sheet, pieces, strips, measures, letters);
+    std::vector<draw::Picture> pages = std::move(flow).pages();
+    for (std::size_t i = 0; i < strips.size(); ++i)
+        for (draw::Picture& page : strip_pages(sheet, pieces, strips, i, size, measures, letters))
+            pages.push_back(std::move(page));
+    Flow lists(size, plain_type, letters);
+    lists.add(after_the_cutting(sheet));
+    for (draw::Picture& page : std::move(lists).pages())
+        pages.push_back(std::move(page));
+    add_feet(pages, foot_of(sheet), letters);
+    return pages;
+}
+
+} // namespace paper
+
+std::string to_pdf(const Sheet& sheet, Paper size) {
+    const paper::PaperLetters letters;
+    return paper::to_pdf(paper::sheet_pages(sheet, size, letters),
+                         "Cut sheet: " + vehicles_of(sheet.plan.job()));
+}
+
+std::string what_paper_lacks() {
+    return paper::has_font() ? ""
+                             : std::string("the font ") + paper::font_family +
+                                   " is not installed, and a PDF is set in it";
+}
+
+} // namespace pelt::report

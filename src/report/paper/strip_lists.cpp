@@ -1,0 +1,80 @@
+// SPDX-License-Identifier: MIT
+#include "report/paper/strip_lists.hpp"
+
+#include "report/words.hpp"
+
+#include <algorithm>
+#include <cctype>
+
+namespace pelt::report::paper {
+namespace {
+
+std::string in_capitals(std::string text) {
+    std::transform(text.begin(), text.end(), text.begin(),
+                   [](unsigned char c) { return static_cast<char>(std::toupper(c)); });
+    return text;
+}
+
+std::string for_the_backing(const Job& job, const PlacedPiece& p) {
+    std::string text = std::to_string(p.number) + " · " + label_of(job, p.id);
+    if (p.id.side != Side::centre)
+        text += " · " + in_capitals(std::string(name_of(p.id.side)));
+    return text;
+}
+
+bool is_on(const PlacedPiece& p, const Strip& strip) {
+    const Box box = p.cut_box();
+    return p.roll == strip.roll && box.low.x < strip.to && box.high.x > strip.from;
+}
+
+std::string seam_words(const Seam& seam, const PlacedPiece& p, const Measures& measures) {
+    const bool upper = p.id.part == seam.upper_part;
+    const int other = upper ? seam.under_part : seam.upper_part;
+    return std::string(upper ? "lies over part " : "lies under part ") + std::to_string(other) +
+           ", lap " + measures.size_with_unit(seam.overlap) +
+           (upper ? ", laid after it" : ", laid before it");
+}
+
+std::vector<std::string> seams_on(const Job& job, const std::vector<const PlacedPiece*>& pieces,
+                                  const Measures& measures) {
+    std::vector<std::string> texts;
+    for (const PlacedPiece* p : pieces)
+        for (const Seam& seam : job.seams)
+            if (seam.vehicle == p->id.vehicle && seam.panel == p->id.panel &&
+                seam.side == p->id.side && p->id.kind == PieceKind::main &&
+                (seam.upper_part == p->id.part || seam.under_part == p->id.part))
+                texts.push_back(std::to_string(p->number) + ", " + label_of(job, p->id) + ": " +
+                                seam_words(seam, *p, measures) + ".");
+    return texts;
+}
+
+} // namespace
+
+Document lists_of_strip(const Sheet& sheet, const std::vector<PlacedPiece>& pieces,
+                        const Strip& strip, const Measures& measures) {
+    const Job& job = sheet.plan.job();
+    std::vector<const PlacedPiece*> own;
+    Table table;
+    table.columns = {{"done", Align::left, false},
+                     {"write on the backing", Align::left, true},
+                     {"arrow", Align::left, false},
+                     {"cut size", Align::right, false},
+                     {"finished", Align::right, false}};
+    for (const PlacedPiece& p : pieces) {
+        if (!is_on(p, strip))
+            continue;
+        own.push_back(&p);
+        const Box cut = p.cut_box();
+        const Box finished = p.finished_box();
+        table.rows.push_back({"[  ]", for_the_backing(job, p), arrow_of(p.turn),
+                              measures.sides(cut.along(), cut.across()),
+                              measures.sides(finished.along(), finished.across())});
+    }
+    Document document{table};
+    const std::vector<std::string> seams = seams_on(job, own, measures);
+    if (!seams.empty())
+        document.push_back(Items{"-", seams});
+    return document;
+}
+
+} // namespace pelt::report::paper

@@ -1,0 +1,18 @@
+// SPDX-License-Identifier: MIT
+// What stands under the drawing of a strip, besides its cuts.
+#pragma once
+
+#include "report/document.hpp"
+#include "report/facts.hpp"
+#include "report/numbers.hpp"
+#include "report/paper/strips.hpp"
+
+#include <vector>
+
+namespace pelt::report::paper {
+
+/// Its pieces, with what to write on the backing, and the seams between them.
+Document lists_of_strip(const Sheet& sheet, const std::vector<PlacedPiece>& pieces,
+                        const Strip& strip, const Measures& measures);
+
+} // namespace pelt::report::paper

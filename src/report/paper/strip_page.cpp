@@ -1,0 +1,136 @@
+// SPDX-License-Identifier: MIT
+#include "report/paper/strip_page.hpp"
+
+#include "report/draw/roll.hpp"
+#include "report/figures.hpp"
+#include "report/lists.hpp"
+#include "report/paper/strip_lists.hpp"
+
+#include <algorithm>
+#include <cmath>
+
+namespace pelt::report::paper {
+namespace {
+
+constexpr double type = 2.7;
+constexpr double drawing_type = 2.8;
+constexpr double least_drawing = 75; ///< height of the drawing below which lists go to a next page
+constexpr double largest_scale = 0.5;
+
+draw::RollView view_of(const Strip& strip, double scale, bool straight) {
+    draw::RollView view;
+    view.from = strip.from;
+    view.to = strip.to;
+    view.scale = scale;
+    view.type = drawing_type;
+    view.labels = {{11, 9.5, 8.2, 7, 6, 5.2}, {9, 8, 7, 6, 5, 4.2, 3.5, 3, 2.6}, 0.42};
+    if (straight)
+        view.cut_sizes = {3.4, 3.0, 2.6};
+    for (const CutStep& step : strip.steps)
+        view.cuts_numbered.push_back(step.number);
+    view.says_finished = true;
+    return view;
+}
+
+class StripPage {
+public:
+    StripPage(const Sheet& sheet, const std::vector<PlacedPiece>& pieces,
+              const std::vector<Strip>& strips, std::size_t which, const Measures& measures,
+              const draw::Letters& letters)
+        : sheet_(sheet), pieces_(pieces), strips_(strips), which_(which), measures_(measures),
+          letters_(letters) {}
+
+    std::vector<draw::Picture> set(PageSize upright) const {
+        const PageSize across{upright.height, upright.width};
+        return scale_on(across) > 1.15 * scale_on(upright) ? on(across) : on(upright);
+    }
+
+private:
+    const Strip& strip() const { return strips_[which_]; }
+    bool straight() const { return sheet_.plan.job().by == CutBy::straight; }
+
+    std::string title() const {
+        std::string text =
+            "STRIP " + std::to_string(which_ + 1) + " OF " + std::to_string(strips_.size());
+        if (sheet_.plan.layout().rolls.size() > 1)
+            text += " · ROLL " + roll_name(sheet_, strip().roll);
+        return text;
+    }
+    std::string place() const {
+        return measures_.size(strip().from) + " to " + measures_.size_with_unit(strip().to) +
+               " from the free end";
+    }
+
+    Document lists() const {
+        Document document;
+        if (straight()) {
+            document.push_back(cuts_to_tick(sheet_, strip().roll, strip().steps, measures_));
+            document.push_back(Line{how_to_set_the_ruler()});
+        }
+        for (const Block& block : lists_of_strip(sheet_, pieces_, strip(), measures_))
+            document.push_back(block);
+        return document;
+    }
+
+    double lists_height(PageSize size) const {
+        // Measured by setting them on a page without an end.
+        Flow flow({size.width, 1e6}, type, letters_);
+        const double before = flow.room();
+        flow.add(lists());
+        return before - flow.room();
+    }
+
+    double film_width() const {
+        const Roll& roll =
+            sheet_.plan.job().rolls.at(sheet_.plan.layout().rolls.at(strip().roll).roll);
+        return static_cast<double>(roll.width) / 1000;
+    }
+
+    /// What the drawing may take of a page.
+    double drawing_height(PageSize size) const {
+        const Flow flow(size, type, letters_);
+        const double whole = flow.room() - 9;
+        const double beside_lists = whole - lists_height(size);
+        return beside_lists >= least_drawing ? beside_lists : whole;
+    }
+
+    double scale_on(PageSize size) const {
+        const Flow flow(size, type, letters_);
+        const double beside = draw::room_beside_roll(view_of(strip(), 1, straight()));
+        const double around = 6 * drawing_type; // leaders above, distances below
+        const double length = static_cast<double>(strip().to - strip().from) / 1000;
+        return std::min({(flow.width() - beside) / length,
+                         (drawing_height(size) - around) / film_width(), largest_scale});
+    }
+
+    std::vector<draw::Picture> on(PageSize size) const {
+        Flow flow(size, type, letters_);
+        const double scale = scale_on(size);
+        flow.add(Title{title() + ": " + place(),
+                       "drawn 1 : " + std::to_string(std::llround(1 / scale))});
+        flow.space(1.5);
+        flow.add_centred(draw::roll_picture(sheet_, pieces_, strip().roll, measures_,
+                                            view_of(strip(), scale, straight()), letters_));
+        flow.space(1.5);
+        flow.add(lists());
+        return std::move(flow).pages();
+    }
+
+    const Sheet& sheet_;
+    const std::vector<PlacedPiece>& pieces_;
+    const std::vector<Strip>& strips_;
+    std::size_t which_;
+    const Measures& measures_;
+    const draw::Letters& letters_;
+};
+
+} // namespace
+
+std::vector<draw::Picture> strip_pages(const Sheet& sheet, const std::vector<PlacedPiece>& pieces,
+                                       const std::vector<Strip>& strips, std::size_t which,
+                                       PageSize size, const Measures& measures,
+                                       const draw::Letters& letters) {
+    return StripPage(sheet, pieces, strips, which, measures, letters).set(size);
+}
+
+} // namespace pelt::report::paper

@@ -1,0 +1,27 @@
+// SPDX-License-Identifier: MIT
+// A roll in strips: what comes off it in one go, one page each.
+#pragma once
+
+#include "report/cut_steps.hpp"
+
+#include <cstddef>
+#include <vector>
+
+namespace pelt::report::paper {
+
+/// From `from` to `to` along a roll.
+struct Strip {
+    std::size_t roll = 0;
+    Um from = 0;
+    Um to = 0;
+    std::vector<CutStep> steps; ///< the cut that takes it off the roll, and those through it
+};
+
+/// Straight cutting: from one cut across the whole roll to the next. Contour cutting: stretches of
+/// at most two metres that as few pieces as possible run out of; a piece that does is on both.
+std::vector<Strip> strips_of(const Plan& plan, const std::vector<PlacedPiece>& pieces);
+
+/// The strips of a roll put together into at most `rows` stretches, the longest as short as can be.
+std::vector<Strip> rows_of(const std::vector<Strip>& strips, std::size_t rows);
+
+} // namespace pelt::report::paper
