@@ -4,6 +4,7 @@
 #pragma once
 
 #include "develop/develop.hpp"
+#include "model/finish.hpp"
 #include "model/order.hpp"
 #include "model/panel_area.hpp"
 #include "model/plan.hpp"
@@ -88,6 +89,8 @@ std::vector<std::size_t> laying_order(const Job& job, const std::vector<PieceId>
 
 /// The same by piece and copy: each one's place in that order.
 std::vector<std::vector<std::size_t>> places_in_laying(const Job& job);
+/// Where film is tucked at a panel of a job and where it ends short; indices as in a PieceId.
+PanelFinish finish_of(const Job& job, int vehicle, int panel);
 
 /// One run of `pelt area`.
 struct AreaRequest {

@@ -4,6 +4,7 @@
 
 #include "model/blank.hpp"
 #include "model/film.hpp"
+#include "model/finish.hpp"
 #include "model/piece.hpp"
 
 #include <optional>
@@ -47,6 +48,10 @@ struct Way {
 std::vector<Way> ways_to_cut(const Panel& panel, const DevelopedPanel& developed, const Film& film,
                              const Wishes& wishes, int vehicle_index, int panel_index,
                              Faults& faults);
+
+/// What is done at every edge of a panel. Only film that stays on counts: margins and bleed do not.
+PanelFinish finish_of(const Panel& panel, const DevelopedPanel& developed, const Film& film,
+                      const std::vector<std::string>& left_on);
 
 /// What `pelt area` tells of a panel: its film in one piece however wide the roll, without seams
 /// and inlays.

@@ -14,6 +14,7 @@ const std::vector<LookRow>& looks() {
         {Look::inlay, "inlay", 0xf3ead2, 0x33475b, 0.18, {1.2, 0.7}},
         {Look::cut, "cut", none, 0x000000, 0.42, {3.3, 1.0}},
         {Look::number_ring, "number-ring", 0xffffff, 0x000000, 0.18},
+        {Look::plate, "plate", 0xffffff},
         {Look::arrow, "arrow", 0x4a5a68},
         {Look::tick, "tick", none, 0x000000, 0.18},
         {Look::leader, "leader", none, 0x000000, 0.18},

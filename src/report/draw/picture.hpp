@@ -43,6 +43,7 @@ enum class Look {
     inlay,       ///< the same of a piece laid into a recess
     cut,         ///< a straight cut
     number_ring, ///< around a cut's number
+    plate,       ///< white behind letters that stand on lines
     arrow,       ///< forward on the vehicle
     tick,
     leader,

@@ -187,7 +187,7 @@ private:
                 continue;
             out_.marks.push_back(Path{Look::cut, {{point(from), point(to)}}, false});
             if (is_numbered(static_cast<int>(i) + 1))
-                cut_number(point(from), point(to), std::to_string(i + 1));
+                cut_number(point(from), point(to), static_cast<int>(i) + 1);
         }
     }
 
@@ -197,30 +197,66 @@ private:
                (some.empty() || std::find(some.begin(), some.end(), cut) != some.end());
     }
 
-    void cut_number(const Point& a, const Point& b, const std::string& text) {
+    void cut_number(const Point& a, const Point& b, int number) {
+        const std::string text = std::to_string(number);
+        const auto ruler = view_.rulers.find(number);
+        if (ruler != view_.rulers.end())
+            for (const double size : view_.cut_sizes)
+                if (put_cut_number(a, b, size, text, ruler->second))
+                    return;
         for (const double size : view_.cut_sizes)
-            if (put_cut_number(a, b, size, text))
+            if (put_cut_number(a, b, size, text, ""))
                 return;
         // A cut too short for any number on it: the number goes above the roll, with a leader.
         leader_to({(a.x + b.x) / 2, (a.y + b.y) / 2}, "cut " + text);
     }
 
-    /// Slides the number along its cut until it lies over no other and no label.
-    bool put_cut_number(const Point& a, const Point& b, double size, const std::string& text) {
-        const double radius = std::max(0.62, letters_.width_em(text, Face::bold) / 2 + 0.2) * size;
+    /// Slides the number, and the ruler's measure after it, along its cut until they lie over no
+    /// other and no label.
+    bool put_cut_number(Point a, Point b, double size, const std::string& text,
+                        const std::string& ruler) {
+        const bool upwards = a.x == b.x;
+        if (upwards && a.y < b.y)
+            std::swap(a, b); // both read from the near edge, or from the left
+        const double radius =
+            std::max(0.62, letters_.width_em(text, Face::bold) / 2 + 0.2) * size;
+        const double tail =
+            ruler.empty() ? 0 : letters_.width(ruler, size, Face::bold) + 0.5 * size;
         const double length = std::abs(b.x - a.x) + std::abs(b.y - a.y);
-        for (double along = radius + 0.3 * size; along <= length - radius; along += radius) {
-            const double x = a.x + (b.x - a.x) / length * along;
-            const double y = a.y + (b.y - a.y) / length * along;
-            const Box box{x - radius, y - radius, 2 * radius, 2 * radius};
+        const auto at = [&](double along) {
+            return Point{a.x + (b.x - a.x) / length * along, a.y + (b.y - a.y) / length * along};
+        };
+        for (double along = radius + 0.3 * size; along <= length - radius - tail; along += radius) {
+            const Point middle = at(along);
+            const Point end = at(along + radius + tail);
+            const Box box{middle.x - radius, upwards ? end.y : middle.y - radius,
+                          upwards ? 2 * radius : end.x - middle.x + radius,
+                          upwards ? middle.y + radius - end.y : 2 * radius};
             if (!is_free(box))
                 continue;
             taken_.push_back(box);
-            numbers_.marks.push_back(Circle{Look::number_ring, {x, y}, radius});
-            numbers_.marks.push_back(Text{text, {x, y}, size, Anchor::middle, Face::bold, false});
+            if (!ruler.empty())
+                put_ruler(at(along + radius), at(along + radius + tail), size, ruler, upwards);
+            numbers_.marks.push_back(Circle{Look::number_ring, middle, radius});
+            numbers_.marks.push_back(
+                Text{text, middle, size, Anchor::middle, Face::bold, false});
             return true;
         }
         return false;
+    }
+
+    void put_ruler(const Point& from, const Point& to, double size, const std::string& ruler,
+                   bool upwards) {
+        const double half = 0.55 * size;
+        numbers_.marks.push_back(Rectangle{
+            Look::plate, upwards ? Box{from.x - half, to.y, 2 * half, from.y - to.y}
+                                 : Box{from.x, from.y - half, to.x - from.x, 2 * half}});
+        numbers_.marks.push_back(Text{ruler,
+                                      {(from.x + to.x) / 2, (from.y + to.y) / 2},
+                                      size,
+                                      Anchor::middle,
+                                      Face::bold,
+                                      upwards});
     }
 
     bool crosses_the_roll(const Cut& cut) const {

@@ -6,6 +6,7 @@
 #include "report/facts.hpp"
 #include "report/numbers.hpp"
 
+#include <map>
 #include <string>
 #include <vector>
 
@@ -20,6 +21,7 @@ struct RollView {
     LabelSizes labels = {};              ///< of pieces
     std::vector<double> cut_sizes = {};  ///< of a cut's number, the largest first; empty: none
     std::vector<int> cuts_numbered = {}; ///< which cuts have it; empty: all
+    std::map<int, std::string> rulers = {}; ///< by cut: where the ruler is set for it
     bool says_sizes = true;     ///< labels have names and sizes; else they are numbers only
     bool says_finished = false; ///< sizes as finished too
 };

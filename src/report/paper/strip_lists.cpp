@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "report/paper/strip_lists.hpp"
 
+#include "report/edges_text.hpp"
 #include "report/words.hpp"
 
 #include <algorithm>
@@ -8,6 +9,10 @@
 
 namespace pelt::report::paper {
 namespace {
+
+constexpr const char* how_to_read =
+    "Write on the backing also the arrow, and which edge is up: both as the piece lies here. The "
+    "upper edge is that of the panel's drawing: ↑ the far one, ← the one towards the free end.";
 
 std::string in_capitals(std::string text) {
     std::transform(text.begin(), text.end(), text.begin(),
@@ -58,20 +63,30 @@ Document lists_of_strip(const Sheet& sheet, const std::vector<PlacedPiece>& piec
     table.columns = {{"done", Align::left, false},
                      {"write on the backing", Align::left, true},
                      {"arrow", Align::left, false},
+                     {"upper edge", Align::left, true},
                      {"cut size", Align::right, false},
-                     {"finished", Align::right, false}};
+                     {"finished", Align::right, false},
+                     {"edges", Align::left, true}};
     for (const PlacedPiece& p : pieces) {
         if (!is_on(p, strip))
             continue;
         own.push_back(&p);
         const Box cut = p.cut_box();
         const Box finished = p.finished_box();
-        table.rows.push_back({"[  ]", for_the_backing(job, p), arrow_of(p.turn),
-                              measures.sides(cut.along(), cut.across()),
-                              measures.sides(finished.along(), finished.across())});
+        const bool begun = cut.low.x < strip.from;
+        table.rows.push_back(
+            {begun ? "" : "[  ]",
+             for_the_backing(job, p) + (begun                   ? " (from the strip before)"
+                                        : cut.high.x > strip.to ? " (goes on on the next strip)"
+                                                                : ""),
+             arrow_of(p.turn), upper_edge_of(job, p),
+             measures.sides(cut.along(), cut.across()),
+             measures.sides(finished.along(), finished.across()),
+             edges_text(job, p.id, measures)});
     }
     Document document{table};
     const std::vector<std::string> seams = seams_on(job, own, measures);
+    document.push_back(Line{how_to_read});
     if (!seams.empty())
         document.push_back(Items{"-", seams});
     return document;

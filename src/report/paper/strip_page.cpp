@@ -16,8 +16,9 @@ constexpr double type = 2.7;
 constexpr double drawing_type = 2.8;
 constexpr double least_drawing = 75; ///< height of the drawing below which lists go to a next page
 constexpr double largest_scale = 0.5;
+constexpr double title_room = 10;
 
-draw::RollView view_of(const Strip& strip, double scale, bool straight) {
+draw::RollView view_of(const Strip& strip, double scale, bool straight, const Measures& measures) {
     draw::RollView view;
     view.from = strip.from;
     view.to = strip.to;
@@ -26,8 +27,10 @@ draw::RollView view_of(const Strip& strip, double scale, bool straight) {
     view.labels = {{11, 9.5, 8.2, 7, 6, 5.2}, {9, 8, 7, 6, 5, 4.2, 3.5, 3, 2.6}, 0.42};
     if (straight)
         view.cut_sizes = {3.4, 3.0, 2.6};
-    for (const CutStep& step : strip.steps)
+    for (const CutStep& step : strip.steps) {
         view.cuts_numbered.push_back(step.number);
+        view.rulers[step.number] = measures.size(step.ruler);
+    }
     view.says_finished = true;
     return view;
 }
@@ -42,7 +45,10 @@ public:
 
     std::vector<draw::Picture> set(PageSize upright) const {
         const PageSize across{upright.height, upright.width};
-        return scale_on(across) > 1.15 * scale_on(upright) ? on(across) : on(upright);
+        if (!lists_fit(upright) && lists_fit(across))
+            return on(across);
+        const bool larger = scale_on(across) > 1.15 * scale_on(upright);
+        return larger && lists_fit(across) ? on(across) : on(upright);
     }
 
 private:
@@ -86,17 +92,21 @@ private:
         return static_cast<double>(roll.width) / 1000;
     }
 
+    double height_beside_lists(PageSize size) const {
+        return Flow(size, type, letters_).room() - title_room - lists_height(size);
+    }
+    /// Whether a drawing of fair size and the lists go on one page.
+    bool lists_fit(PageSize size) const { return height_beside_lists(size) >= least_drawing; }
+
     /// What the drawing may take of a page.
     double drawing_height(PageSize size) const {
-        const Flow flow(size, type, letters_);
-        const double whole = flow.room() - 9;
-        const double beside_lists = whole - lists_height(size);
-        return beside_lists >= least_drawing ? beside_lists : whole;
+        return lists_fit(size) ? height_beside_lists(size)
+                               : Flow(size, type, letters_).room() - title_room;
     }
 
     double scale_on(PageSize size) const {
         const Flow flow(size, type, letters_);
-        const double beside = draw::room_beside_roll(view_of(strip(), 1, straight()));
+        const double beside = draw::room_beside_roll(view_of(strip(), 1, straight(), measures_));
         const double around = 6 * drawing_type; // leaders above, distances below
         const double length = static_cast<double>(strip().to - strip().from) / 1000;
         return std::min({(flow.width() - beside) / length,
@@ -110,8 +120,10 @@ private:
                        "drawn 1 : " + std::to_string(std::llround(1 / scale))});
         flow.space(1.5);
         flow.add_centred(draw::roll_picture(sheet_, pieces_, strip().roll, measures_,
-                                            view_of(strip(), scale, straight()), letters_));
+                                            view_of(strip(), scale, straight(), measures_), letters_));
         flow.space(1.5);
+        if (!lists_fit(size))
+            flow.new_page();
         flow.add(lists());
         return std::move(flow).pages();
     }

@@ -1,0 +1,27 @@
+// SPDX-License-Identifier: MIT
+// How the edges of a panel are finished, for those who lay it.
+#pragma once
+
+#include "model/vehicle.hpp"
+
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace pelt {
+
+/// The film is tucked `tuck` round the edge, or ends `stop` short of it (then tuck is 0).
+struct EdgeFinish {
+    std::string number; ///< "2-3"; "top" and so on for girth panels
+    std::string name;   ///< `name:`, empty where there is none
+    Point normal;       ///< outward, in the panel's drawing
+    Um tuck = 0;
+    Um stop = 0;
+};
+
+struct PanelFinish {
+    std::optional<Heading> forward; ///< in the panel's drawing
+    std::vector<EdgeFinish> edges;  ///< in the order of the outline
+};
+
+} // namespace pelt

@@ -1,0 +1,164 @@
+// SPDX-License-Identifier: MIT
+#include "report/edges_text.hpp"
+
+#include "order/order.hpp"
+#include "report/words.hpp"
+
+#include <algorithm>
+#include <array>
+#include <cmath>
+#include <map>
+#include <utility>
+
+namespace pelt::report {
+namespace {
+
+using Edges = std::vector<const EdgeFinish*>;
+
+bool known(const Job& job, const PieceId& id) {
+    const auto v = static_cast<std::size_t>(id.vehicle);
+    return v < job.developed.size() &&
+           static_cast<std::size_t>(id.panel) < job.developed[v].size();
+}
+
+/// top, bottom, left, right as the files have it: within 45° of that way, ties to top and bottom.
+std::string side_of(const EdgeFinish& edge) {
+    if (std::abs(edge.normal.y) >= std::abs(edge.normal.x))
+        return edge.normal.y > 0 ? "top" : "bottom";
+    return edge.normal.x > 0 ? "right" : "left";
+}
+
+/// On a panel of the vehicle's side left and right are front and rear, whichever side it is.
+std::string on_the_vehicle(const std::string& side, Side where, std::optional<pelt::Heading> forward) {
+    if (where == Side::centre || (side != "left" && side != "right") ||
+        (forward != pelt::Heading::left && forward != pelt::Heading::right))
+        return side;
+    return (side == "left") == (forward == pelt::Heading::left) ? "front" : "rear";
+}
+
+class EdgeNames {
+public:
+    EdgeNames(const PanelFinish& finish, Side where) : finish_(finish), where_(where) {}
+
+    /// How the edges of a group are called together.
+    std::string of(const Edges& group) const {
+        std::vector<std::string> names;
+        std::vector<std::string> numbers;
+        for (const EdgeFinish* edge : group) {
+            const std::string side = side_of(*edge);
+            std::vector<std::string>& list = edge->name.empty() && !whole(side, group)
+                                                 ? numbers
+                                                 : names;
+            const std::string name =
+                !edge->name.empty()  ? edge->name
+                : whole(side, group) ? on_the_vehicle(side, where_, finish_.forward)
+                                     : edge->number;
+            if (std::find(list.begin(), list.end(), name) == list.end())
+                list.push_back(name);
+        }
+        names.insert(names.end(), numbers.begin(), numbers.end());
+        std::string text;
+        for (const std::string& name : names)
+            text += (text.empty() ? "" : " + ") + name;
+        return text;
+    }
+
+private:
+    /// Whether all nameless edges of that side are in the group.
+    bool whole(const std::string& side, const Edges& group) const {
+        return std::all_of(finish_.edges.begin(), finish_.edges.end(), [&](const EdgeFinish& e) {
+            return side_of(e) != side || !e.name.empty() ||
+                   std::find(group.begin(), group.end(), &e) != group.end();
+        });
+    }
+
+    const PanelFinish& finish_;
+    Side where_;
+};
+
+/// Edges that are finished alike, the most first.
+std::vector<std::pair<Um, Edges>> grouped(const Edges& edges, Um EdgeFinish::*what) {
+    std::vector<std::pair<Um, Edges>> groups;
+    for (const EdgeFinish* edge : edges) {
+        const auto same = std::find_if(groups.begin(), groups.end(),
+                                       [&](const auto& g) { return g.first == edge->*what; });
+        (same == groups.end() ? groups.emplace_back(edge->*what, Edges{}) : *same)
+            .second.push_back(edge);
+    }
+    std::stable_sort(groups.begin(), groups.end(),
+                     [](const auto& a, const auto& b) { return a.first > b.first; });
+    return groups;
+}
+
+} // namespace
+
+std::string edges_text(const Job& job, const PieceId& id, const Measures& measures) {
+    if (id.kind != PieceKind::main || !known(job, id))
+        return "";
+    const PanelFinish finish = order::finish_of(job, id.vehicle, id.panel);
+    Edges tucks;
+    Edges stops;
+    for (const EdgeFinish& edge : finish.edges)
+        (edge.stop > 0 ? stops : tucks).push_back(&edge);
+    const EdgeNames names(finish, id.side);
+    const auto listed_groups = [&](const Edges& edges, Um EdgeFinish::*what) {
+        const auto groups = grouped(edges, what);
+        const auto most = std::max_element(
+            groups.begin(), groups.end(),
+            [](const auto& a, const auto& b) { return a.second.size() < b.second.size(); });
+        std::string text;
+        std::string elsewhere;
+        for (auto g = groups.begin(); g != groups.end(); ++g) {
+            const std::string size = measures.size(g->first);
+            if (g->second.size() == finish.edges.size())
+                return size + " all round";
+            if (g == most && g->second.size() > 2 && groups.size() > 1)
+                elsewhere = ", " + size + " elsewhere";
+            else
+                text += (text.empty() ? "" : ", ") + size + " " + names.of(g->second);
+        }
+        return text + elsewhere;
+    };
+    std::string text;
+    if (!tucks.empty())
+        text = "tuck " + listed_groups(tucks, &EdgeFinish::tuck);
+    if (!stops.empty())
+        text += (text.empty() ? "ends short by " : "; ends short by ") +
+                listed_groups(stops, &EdgeFinish::stop);
+    return text;
+}
+
+std::string upper_edge_of(const Job& job, const PlacedPiece& p) {
+    constexpr int quarter = 90'000;
+    if (!known(job, p.id) || p.turn.millidegrees % quarter != 0)
+        return "";
+    const auto forward = order::finish_of(job, p.id.vehicle, p.id.panel).forward;
+    if (!forward)
+        return "";
+    // Quarter turns against the clock from forward to the drawing's upward, then from +x to where
+    // forward lies on the table. A mirrored piece has its y negated.
+    int turns = 0;
+    switch (*forward) {
+    case pelt::Heading::right:
+        turns = 1;
+        break;
+    case pelt::Heading::up:
+        turns = 0;
+        break;
+    case pelt::Heading::left:
+        turns = 3;
+        break;
+    case pelt::Heading::down:
+        turns = 2;
+        break;
+    }
+    const bool other_side = p.panel.sides == Sides::both && p.id.side == Side::right;
+    const bool inner_face = p.panel.faces == 2 && p.id.copy % 2 == 0;
+    if (other_side != inner_face)
+        turns = (4 - turns) % 4;
+    turns = (turns + p.turn.millidegrees / quarter) % 4;
+    static constexpr std::array<const char*, 4> arrows{"→", "↑", "←", "↓"};
+    return arrows[static_cast<std::size_t>(turns)];
+}
+
+} // namespace pelt::report
