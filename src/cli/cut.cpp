@@ -62,6 +62,7 @@ bool read_stock(Files& files, const Arguments& arguments, order::Request& reques
 }
 
 std::string rendered(const Target& target, const report::Sheet& sheet, const Context& context) {
+    const bool pattern = context.arguments.count(Opt::pattern) > 0;
     switch (target.format) {
     case Format::table:
         return report::to_table(sheet, style_for(target, context));
@@ -73,9 +74,10 @@ std::string rendered(const Target& target, const report::Sheet& sheet, const Con
     case Format::markdown:
         return report::to_markdown(sheet);
     case Format::svg:
-        return report::to_svg(sheet);
+        return pattern ? report::to_pattern_svg(sheet) : report::to_svg(sheet);
     case Format::pdf:
-        return report::to_pdf(sheet, paper_of(context.arguments));
+        return pattern ? report::to_pattern_pdf(sheet, paper_of(context.arguments))
+                       : report::to_pdf(sheet, paper_of(context.arguments));
     }
     throw ProgramError("no report is made as " + std::string(name_of(target.format)));
 }

@@ -96,6 +96,12 @@ bool asks_for_csv(const Arguments& arguments) {
     return file || arguments.value(Opt::format) == "csv";
 }
 
+using Paths = std::vector<std::string>;
+
+bool is_drawn(const Target& target) {
+    return target.format == Format::svg || target.format == Format::pdf;
+}
+
 /// A --format that no output follows is a wish that would be forgotten in silence.
 bool is_followed(Format asked, const std::vector<Target>& targets) {
     return std::any_of(targets.begin(), targets.end(), [&](const Target& t) {
@@ -118,11 +124,11 @@ std::vector<Target> targets_of(const Arguments& arguments, Faults& faults) {
     if (arguments.count(Opt::summary) > 0 && !asks_for_csv(arguments))
         faults.push_back(usage("--summary goes with CSV only", "add '--format csv'"));
     const auto outs = arguments.values.find(Opt::out);
-    if (outs == arguments.values.end())
-        return {{"-", printed}};
     std::vector<Target> targets;
+    if (outs == arguments.values.end())
+        targets = {{"-", printed}};
     std::set<std::string> seen;
-    for (const std::string& path : outs->second) {
+    for (const std::string& path : outs == arguments.values.end() ? Paths{} : outs->second) {
         if (!seen.insert(path).second)
             faults.push_back(usage("--out " + in_quotes(path) + " is given twice", "give it once"));
         else if (path == "-")
@@ -138,6 +144,9 @@ std::vector<Target> targets_of(const Arguments& arguments, Faults& faults) {
         if (!target.is_standard_output())
             if (const auto fault = cannot_write(target.path))
                 faults.push_back(*fault);
+    const bool draws = std::any_of(targets.begin(), targets.end(), is_drawn);
+    if (arguments.count(Opt::pattern) > 0 && faults.empty() && !draws)
+        faults.push_back(usage("--pattern goes with SVG and PDF only", "add '--out pieces.svg'"));
     return targets;
 }
 

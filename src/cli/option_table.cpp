@@ -354,10 +354,11 @@ std::vector<OptionRow> output_options() {
          .commands = {Command::cut},
          .group = Group::output,
          .line = "SVG and PDF of the cut outlines in true size",
-         .text = "With SVG: the cut outlines alone, one below the other, in true millimetres, for "
-                 "a plotter's own software. With PDF: every piece in full size, tiled over pages "
-                 "with marks to join them and a line of 100 mm to check the printer by.",
-         .works = false,
+         .text = "In place of the sheet's drawing. With SVG: the cut outlines alone, as they lie "
+                 "on the roll, in true millimetres, for a plotter's own software. With PDF: every "
+                 "piece in full size, tiled over pages, with marks to join them by and a line of "
+                 "100 mm to check the printer by; name the panels with --only, for a whole vehicle "
+                 "takes hundreds of pages.",
          .repeats = true},
         {.id = Opt::paper,
          .name = "paper",

@@ -77,6 +77,13 @@ enum class Paper { a4, letter };
 /// The cut sheet to print: page one, every strip of film on a page of its own, the lists, the
 /// cautions. The same sheet gives the same bytes; they hold no date but the sheet's own.
 std::string to_pdf(const Sheet& sheet, Paper paper);
+/// The cut outlines alone in true millimetres, as they lie on the rolls, for a plotter's software:
+/// a group a roll, in it a group a piece.
+std::string to_pattern_svg(const Sheet& sheet);
+/// Every piece in full size, tiled over pages: how they go together, then every tile that a line
+/// runs through, with marks to join it by and a line of 100 mm. Pieces that are cut alike once.
+std::string to_pattern_pdf(const Sheet& sheet, Paper paper);
+
 /// What paper needs and this machine does not have, in a sentence; empty: nothing.
 std::string what_paper_lacks();
 

@@ -27,6 +27,11 @@ std::string label_of(const Job& job, const PieceId& id) {
     return text;
 }
 
+std::string full_label_of(const Job& job, const PieceId& id) {
+    return label_of(job, id) +
+           (id.side == Side::centre ? "" : ", " + std::string(name_of(id.side)));
+}
+
 std::string arrow_of(Turn turn) {
     switch (turn.millidegrees) {
     case 0:

@@ -12,7 +12,9 @@ namespace pelt::report {
 /// What to call a piece: "front door", "roof, part 1 of 2", "front bumper, inlay lower grille",
 /// "step, no. 2"; the vehicle's name stands in front where there are several.
 std::string label_of(const Job& job, const PieceId& id);
-/// The same without part, inlay and copy.
+/// With its side, where it has one: "front door, left".
+std::string full_label_of(const Job& job, const PieceId& id);
+/// Without part, inlay, copy and side.
 std::string panel_label(const Job& job, int vehicle, int panel);
 /// "front door, left"; a centre panel is just its name.
 std::string panel_label(const Job& job, int vehicle, int panel, Side side);

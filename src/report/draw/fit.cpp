@@ -19,7 +19,20 @@ Box box_of(const Ring& ring) {
     return {low.x, low.y, high.x - low.x, high.y - low.y};
 }
 
-/// Whether the segment has a point strictly inside the box (Liang and Barsky's clipping).
+Box common(const Box& a, const Box& b) {
+    const double x = std::max(a.x, b.x);
+    const double y = std::max(a.y, b.y);
+    return {x, y, std::min(a.right(), b.right()) - x, std::min(a.bottom(), b.bottom()) - y};
+}
+
+template <class Visit>
+void each_segment(const Ring& ring, const Visit& visit) {
+    for (std::size_t i = 0; i < ring.size(); ++i)
+        visit(ring[i], ring[(i + 1) % ring.size()]);
+}
+
+} // namespace
+
 bool enters(const Point& a, const Point& b, const Box& box) {
     double from = 0;
     double to = 1;
@@ -38,20 +51,6 @@ bool enters(const Point& a, const Point& b, const Box& box) {
     return clip(-dx, a.x - box.x) && clip(dx, box.x + box.width - a.x) && clip(-dy, a.y - box.y) &&
            clip(dy, box.y + box.height - a.y);
 }
-
-Box common(const Box& a, const Box& b) {
-    const double x = std::max(a.x, b.x);
-    const double y = std::max(a.y, b.y);
-    return {x, y, std::min(a.right(), b.right()) - x, std::min(a.bottom(), b.bottom()) - y};
-}
-
-template <class Visit>
-void each_segment(const Ring& ring, const Visit& visit) {
-    for (std::size_t i = 0; i < ring.size(); ++i)
-        visit(ring[i], ring[(i + 1) % ring.size()]);
-}
-
-} // namespace
 
 LabelSpace::LabelSpace(const Ring& outer, const std::vector<Ring>& kept_clear)
     : LabelSpace(outer, kept_clear, box_of(outer)) {}

@@ -9,6 +9,10 @@
 
 namespace pelt::report::draw {
 
+/// Whether the stretch from a to b has a point strictly inside the box (Liang and Barsky's
+/// clipping).
+bool enters(const Point& a, const Point& b, const Box& box);
+
 /// The figure that labels must stay inside (first ring) and the rings that they must not touch.
 class LabelSpace {
 public:

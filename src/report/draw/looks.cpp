@@ -19,11 +19,13 @@ const std::vector<LookRow>& looks() {
         {Look::tick, "tick", none, 0x000000, 0.18},
         {Look::leader, "leader", none, 0x000000, 0.18},
         {Look::outline, "outline", none, 0x000000, 0.2},
+        {Look::finished_line, "finished-line", none, 0x33475b, 0.2, {3, 1.5}},
+        {Look::control_line, "control-line", none, 0x000000, 0.25},
+        {Look::field, "field", none, 0x8d979f, 0.12},
         {Look::rule, "rule", none, 0x8d979f, 0.12},
         {Look::frame, "frame", none, 0x000000, 0.5},
         {Look::tick_box, "tick-box", 0xffffff, 0x000000, 0.3},
         {Look::shade, "shade", 0xe9ecee},
-        {Look::break_line, "break-line", none, 0x4a5a68, 0.3, {0.6, 0.6}},
     };
     return table;
 }

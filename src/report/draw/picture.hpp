@@ -47,12 +47,14 @@ enum class Look {
     arrow,       ///< forward on the vehicle
     tick,
     leader,
-    outline, ///< a pattern in true size
-    rule,    ///< a line between things on a page
-    frame,   ///< a box around things that matter
+    outline,       ///< a pattern in true size, where it is cut
+    finished_line, ///< and where it ends on the vehicle
+    control_line,  ///< of a known length
+    field,         ///< one page of a pattern
+    rule,          ///< a line between things on a page
+    frame,         ///< a box around things that matter
     tick_box,
     shade, ///< behind the head of a table
-    break_line,
 };
 
 struct Path {

@@ -96,19 +96,14 @@ private:
         strip(Look::roll_edge, roll_.width - roll_.trim, roll_.width);
     }
 
-    std::string name_of_piece(const PlacedPiece& p) const {
-        return label_of(job_, p.id) +
-               (p.id.side == Side::centre ? "" : ", " + std::string(name_of(p.id.side)));
-    }
-
     void piece(const PlacedPiece& p) {
         const pelt::Box cut = p.cut_box();
         if (cut.high.x <= view_.from || cut.low.x >= view_.to)
             return;
         const std::string number = std::to_string(p.number);
-        out_.marks.push_back(GroupBegin{"piece " + std::string(name_of(p.id.kind)),
-                                        "piece-" + number, number + " · " + name_of_piece(p),
-                                        description(p)});
+        out_.marks.push_back(
+            GroupBegin{"piece " + std::string(name_of(p.id.kind)), "piece-" + number,
+                       number + " · " + full_label_of(job_, p.id), description(p)});
         out_.marks.push_back(Path{Look::blank, rings(p.outline)});
         out_.marks.push_back(
             Path{p.id.kind == PieceKind::inlay ? Look::inlay : Look::wrapped, rings(p.wrapped)});
@@ -130,7 +125,7 @@ private:
         if (!view_.says_sizes)
             return label;
         label.forward_degrees = p.turn.millidegrees / 1000.0;
-        label.lines = {name_of_piece(p)};
+        label.lines = {full_label_of(job_, p.id)};
         const pelt::Box cut = p.cut_box();
         const pelt::Box finished = p.finished_box();
         const std::string sides = measures_.sides(cut.along(), cut.across());
@@ -218,8 +213,7 @@ private:
         const bool upwards = a.x == b.x;
         if (upwards && a.y < b.y)
             std::swap(a, b); // both read from the near edge, or from the left
-        const double radius =
-            std::max(0.62, letters_.width_em(text, Face::bold) / 2 + 0.2) * size;
+        const double radius = std::max(0.62, letters_.width_em(text, Face::bold) / 2 + 0.2) * size;
         const double tail =
             ruler.empty() ? 0 : letters_.width(ruler, size, Face::bold) + 0.5 * size;
         const double length = std::abs(b.x - a.x) + std::abs(b.y - a.y);
@@ -238,8 +232,7 @@ private:
             if (!ruler.empty())
                 put_ruler(at(along + radius), at(along + radius + tail), size, ruler, upwards);
             numbers_.marks.push_back(Circle{Look::number_ring, middle, radius});
-            numbers_.marks.push_back(
-                Text{text, middle, size, Anchor::middle, Face::bold, false});
+            numbers_.marks.push_back(Text{text, middle, size, Anchor::middle, Face::bold, false});
             return true;
         }
         return false;
@@ -248,9 +241,9 @@ private:
     void put_ruler(const Point& from, const Point& to, double size, const std::string& ruler,
                    bool upwards) {
         const double half = 0.55 * size;
-        numbers_.marks.push_back(Rectangle{
-            Look::plate, upwards ? Box{from.x - half, to.y, 2 * half, from.y - to.y}
-                                 : Box{from.x, from.y - half, to.x - from.x, 2 * half}});
+        numbers_.marks.push_back(
+            Rectangle{Look::plate, upwards ? Box{from.x - half, to.y, 2 * half, from.y - to.y}
+                                           : Box{from.x, from.y - half, to.x - from.x, 2 * half}});
         numbers_.marks.push_back(Text{ruler,
                                       {(from.x + to.x) / 2, (from.y + to.y) / 2},
                                       size,

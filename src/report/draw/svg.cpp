@@ -121,15 +121,18 @@ std::string to_svg(const Picture& picture) {
     return Writer().written(picture);
 }
 
-std::string svg_file(const std::string& title, const std::string& style, const Picture& picture) {
+std::string svg_file(const std::string& title, const std::string& style, const Picture& picture,
+                     Ground ground) {
     const std::string width = exact(picture.width);
     const std::string height = exact(picture.height);
-    return "<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n"
-           "<svg xmlns=\"http://www.w3.org/2000/svg\" width=\"" +
-           width + "mm\" height=\"" + height + "mm\" viewBox=\"0 0 " + width + " " + height +
-           "\">\n<title>" + xml_text(title) + "</title>\n<style>\n" + style +
-           "</style>\n<rect width=\"" + width + "\" height=\"" + height + "\" fill=\"#fff\"/>\n" +
-           to_svg(picture) + "</svg>\n";
+    std::string text = "<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n"
+                       "<svg xmlns=\"http://www.w3.org/2000/svg\" width=\"" +
+                       width + "mm\" height=\"" + height + "mm\" viewBox=\"0 0 " + width + " " +
+                       height + "\">\n<title>" + xml_text(title) + "</title>\n<style>\n" + style +
+                       "</style>\n";
+    if (ground == Ground::white)
+        text += "<rect width=\"" + width + "\" height=\"" + height + "\" fill=\"#fff\"/>\n";
+    return text + to_svg(picture) + "</svg>\n";
 }
 
 } // namespace pelt::report::draw

@@ -159,6 +159,16 @@ void Flow::add_centred(const draw::Picture& picture) {
     add(whole);
 }
 
+void add_page_numbers(std::vector<draw::Picture>& pages) {
+    for (std::size_t i = 0; i < pages.size(); ++i)
+        pages[i].marks.push_back(
+            draw::Text{"page " + std::to_string(i + 1) + " of " + std::to_string(pages.size()),
+                       {pages[i].width - right_margin, pages[i].height - bottom_margin / 2},
+                       foot_size,
+                       draw::Anchor::end,
+                       draw::Face::bold});
+}
+
 void add_feet(std::vector<draw::Picture>& pages, const std::string& left,
               const draw::Letters& letters) {
     for (std::size_t i = 0; i < pages.size(); ++i) {

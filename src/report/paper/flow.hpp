@@ -56,5 +56,7 @@ private:
 /// Foot lines: `left` on every page, "page 2 of 7" on the right.
 void add_feet(std::vector<draw::Picture>& pages, const std::string& left,
               const draw::Letters& letters);
+/// "page 2 of 7" alone, at the lower right corner.
+void add_page_numbers(std::vector<draw::Picture>& pages);
 
 } // namespace pelt::report::paper

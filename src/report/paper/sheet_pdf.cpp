@@ -27,10 +27,6 @@ struct FirstPage {
 constexpr FirstPage first_pages[] = {{3.2, 90},  {3.0, 85}, {2.8, 80},  {2.65, 75}, {2.8, 55},
                                      {2.65, 50}, {2.5, 48}, {2.35, 45}, {2.2, 45}};
 
-PageSize size_of(Paper paper) {
-    return paper == Paper::a4 ? PageSize{210, 297} : PageSize{215.9, 279.4};
-}
-
 std::string foot_of(const Sheet& sheet) {
     const Job& job = sheet.plan.job();
     const std::string code = check_code_of(sheet);
@@ -54,6 +50,10 @@ Flow first_page(const Sheet& sheet, PageSize size, const draw::Letters& letters)
 }
 
 } // namespace
+
+PageSize size_of(Paper paper) {
+    return paper == Paper::a4 ? PageSize{210, 297} : PageSize{215.9, 279.4};
+}
 
 std::vector<draw::Picture> sheet_pages(const Sheet& sheet, Paper paper,
                                        const draw::Letters& letters) {

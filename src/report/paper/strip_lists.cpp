@@ -11,8 +11,8 @@ namespace pelt::report::paper {
 namespace {
 
 constexpr const char* how_to_read =
-    "Write on the backing also the arrow, and which edge is up: both as the piece lies here. The "
-    "upper edge is that of the panel's drawing: ↑ the far one, ← the one towards the free end.";
+    "Write the arrow and the upper edge on the backing too, as the piece lies here (upper: of the "
+    "panel's drawing; ↑ is the far edge, ← the one towards the free end).";
 
 std::string in_capitals(std::string text) {
     std::transform(text.begin(), text.end(), text.begin(),
@@ -60,12 +60,9 @@ Document lists_of_strip(const Sheet& sheet, const std::vector<PlacedPiece>& piec
     const Job& job = sheet.plan.job();
     std::vector<const PlacedPiece*> own;
     Table table;
-    table.columns = {{"done", Align::left, false},
-                     {"write on the backing", Align::left, true},
-                     {"arrow", Align::left, false},
-                     {"upper edge", Align::left, true},
-                     {"cut size", Align::right, false},
-                     {"finished", Align::right, false},
+    table.columns = {{"done", Align::left, false},      {"write on the backing", Align::left, true},
+                     {"arrow", Align::left, false},     {"upper edge", Align::left, false},
+                     {"cut size", Align::right, false}, {"finished", Align::right, false},
                      {"edges", Align::left, true}};
     for (const PlacedPiece& p : pieces) {
         if (!is_on(p, strip))
@@ -79,10 +76,8 @@ Document lists_of_strip(const Sheet& sheet, const std::vector<PlacedPiece>& piec
              for_the_backing(job, p) + (begun                   ? " (from the strip before)"
                                         : cut.high.x > strip.to ? " (goes on on the next strip)"
                                                                 : ""),
-             arrow_of(p.turn), upper_edge_of(job, p),
-             measures.sides(cut.along(), cut.across()),
-             measures.sides(finished.along(), finished.across()),
-             edges_text(job, p.id, measures)});
+             arrow_of(p.turn), upper_edge_of(job, p), measures.sides(cut.along(), cut.across()),
+             measures.sides(finished.along(), finished.across()), edges_text(job, p.id, measures)});
     }
     Document document{table};
     const std::vector<std::string> seams = seams_on(job, own, measures);
