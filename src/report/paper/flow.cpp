@@ -92,6 +92,7 @@ public:
             flow_.line(text, flow_.type_, draw::Face::plain, indent);
         }
     }
+    void operator()(const RollSketch&) const {} // paper has drawings to scale
     void operator()(const Table& table) const {
         const SetTable set = set_table(table, flow_.width(), flow_.type_, flow_.letters_);
         if (set.rows.empty())
