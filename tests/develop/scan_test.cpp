@@ -88,7 +88,7 @@ TEST_CASE("a scan of a half pipe: its true size, its lower left at 0, four edges
     opening.hole = 1;
     panel.openings.push_back(opening);
     Faults faults;
-    const DevelopedPanel out = develop(panel, faults, 10);
+    const DevelopedPanel out = develop(panel, faults, {10});
     CHECK(faults.empty());
     REQUIRE(out.blanks.size() == 1);
     const Blank& blank = out.blanks.front();
@@ -113,7 +113,7 @@ TEST_CASE("a scan of a half pipe: its true size, its lower left at 0, four edges
         CHECK(p.y < 250 + .01);
     }
     panel.openings.front().hole = 2;
-    develop(panel, faults, 10);
+    develop(panel, faults, {10});
     REQUIRE(faults.size() == 1);
     CHECK(faults[0].what == "opening 'hole' is not in the scan, which has one hole");
 }
@@ -122,11 +122,11 @@ TEST_CASE("the blank is cut for the film: within its limit, else as near as can 
     const Panel panel = panel_of(test::crown(600, 80, 400, 60, 18, 12));
     Faults faults;
     for (const double limit : {20.0, 6.5}) {
-        const DevelopedPanel out = develop(panel, faults, limit);
+        const DevelopedPanel out = develop(panel, faults, {limit});
         REQUIRE(out.map != nullptr);
         CHECK(out.map->peak_percent < limit + .05);
     }
-    const DevelopedPanel out = develop(panel, faults, 3);
+    const DevelopedPanel out = develop(panel, faults, {3});
     REQUIRE(out.map != nullptr);
     CHECK(std::abs(out.map->peak_percent - out.stretch.percent) < .05);
     CHECK(*out.stretch.bound_percent < out.stretch.percent);
