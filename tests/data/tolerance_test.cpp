@@ -73,7 +73,8 @@ void misread(Dice& dice, Panel& panel) {
 
 /// Without scans, which no tape has read.
 Vehicle measured_by_tape(const std::string& path) {
-    auto reading = read::vehicle(std::make_shared<const Source>(Source{path, text_of(path)}));
+    auto reading = read::vehicle(
+        std::make_shared<const Source>(Source{std::string(PELT_TOP) + "/" + path, text_of(path)}));
     REQUIRE(reading.value);
     std::erase_if(reading.value->panels, [](const Panel& panel) {
         return std::holds_alternative<SurfaceForm>(panel.form);
