@@ -5,6 +5,7 @@
 #include "model/length.hpp"
 #include "model/money.hpp"
 #include "model/piece.hpp"
+#include "model/stock.hpp"
 
 #include <optional>
 #include <string>
@@ -58,8 +59,9 @@ struct Order {
     std::vector<OrderLine> lines; ///< one per new roll of the plan, in their order
     std::optional<Money> total;   ///< none where a price is not known
     std::string currency;
-    std::optional<NextBest> next_best = std::nullopt;     ///< none: there is only one way
-    std::optional<Spare> spare = std::nullopt;            ///< none: not asked for, nothing is spare
+    std::optional<NextBest> next_best = std::nullopt; ///< none: there is only one way
+    std::optional<Spare> spare = std::nullopt;        ///< none: not asked for, nothing is spare
+    std::vector<CostOfLength> stock_costs = {}; ///< of the job's first rolls, those from stock
     std::optional<ShortStock> short_stock = std::nullopt; ///< none: nothing forces new film
     Length length() const {
         Length sum;

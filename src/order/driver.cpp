@@ -260,6 +260,7 @@ Outcome run(Request request) {
         out.rules_cost = weigh_the_rules(*job, *result.layout, request);
     out.order = buy(job->film, new_lengths(*job, *result.layout), spare ? spare->needed : 0);
     out.order.short_stock = std::move(short_stock);
+    out.order.stock_costs = shelf.costs;
     if (spare)
         out.order.spare =
             with_what_is_there(*std::move(spare), *job, *result.layout, out.order, out.faults);

@@ -53,6 +53,12 @@ std::vector<std::string> price_lines(const Sheet& sheet, const Measures& measure
     return {"Price: " + text + "."};
 }
 
+/// " (batch B12)"; nothing where it is not written down.
+std::string batch_of(const Roll& roll) {
+    const bool known = !roll.batch.empty() && roll.batch != "that of " + roll.name;
+    return known ? " (batch " + roll.batch + ")" : "";
+}
+
 std::vector<std::string> from_stock(const Sheet& sheet, const Measures& measures) {
     std::vector<std::string> out;
     const std::vector<UsedRoll>& rolls = sheet.plan.layout().rolls;
@@ -60,7 +66,12 @@ std::vector<std::string> from_stock(const Sheet& sheet, const Measures& measures
         const Roll& roll = sheet.plan.job().rolls.at(rolls[i].roll);
         if (roll.is_new)
             continue;
-        std::string text = "From " + roll.name + ": " + measures.film(rolls[i].length);
+        std::string text =
+            "From " + roll.name + batch_of(roll) + ": " + measures.film(rolls[i].length);
+        if (const Money worth = sheet.order.stock_costs.at(rolls[i].roll).of(rolls[i].length);
+            worth > Money{})
+            text += " (worth " +
+                    money(worth, sheet.plan.job().film.money_digits, sheet.order.currency) + ")";
         if (roll.available)
             text +=
                 ", left over " + measures.film(*roll.available - rolls[i].length, Rounding::down);

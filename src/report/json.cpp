@@ -253,7 +253,7 @@ Json rolls(const Sheet& sheet) {
 Json offcuts(const Sheet& sheet) {
     std::vector<Json> items;
     for (const Offcut& offcut : offcuts_of(sheet))
-        items.push_back(to_json(offcut));
+        items.push_back(to_json(offcut, sheet.plan.job().film.money_digits));
     return json_lines(items);
 }
 

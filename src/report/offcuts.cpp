@@ -2,6 +2,7 @@
 #include "report/offcuts.hpp"
 
 #include "report/cut_steps.hpp"
+#include "report/decimal.hpp"
 #include "report/facts.hpp"
 
 #include <algorithm>
@@ -48,8 +49,10 @@ public:
             const UsedRoll& used = sheet_.plan.layout().rolls[i];
             const Roll& roll = job_.rolls.at(used.roll);
             if (const auto available = available_of(sheet_, i))
-                keep(roll, {{used.length, 0}, {available->floor_um(), roll.width}}, roll.trim,
-                     name_on_shelf(roll));
+                if (keep(roll, {{used.length, 0}, {available->floor_um(), roll.width}}, roll.trim,
+                         name_on_shelf(roll)) &&
+                    !roll.is_new)
+                    kept_.back().cost = sheet_.order.stock_costs.at(used.roll);
             if (job_.by != CutBy::straight)
                 continue;
             int count = 0;
@@ -67,8 +70,15 @@ private:
         const WorthKeeping& least = job_.film.worth_keeping;
         if (part.along() < least.along || part.across() < least.across)
             return false;
-        kept_.push_back({std::move(name), job_.film.name, part.across(), part.along(), trim,
-                         roll.batch, roll.arrow_known, flaws_within(roll, part)});
+        kept_.push_back({std::move(name),
+                         job_.film.name,
+                         part.across(),
+                         part.along(),
+                         trim,
+                         roll.batch,
+                         roll.arrow_known,
+                         flaws_within(roll, part),
+                         {}});
         return true;
     }
 
@@ -107,6 +117,34 @@ std::string entry_of(const Flaw& flaw, const Measures& measures) {
     return text + "}";
 }
 
+std::string in_mm(Length length) {
+    return decimal(length.pm(), 9, 0);
+}
+
+/// To the last digit, whatever the currency's coins are.
+std::string amount(Money price, int digits) {
+    constexpr int exact = 6;
+    std::int64_t coin = 1;
+    for (int i = digits; i < exact; ++i)
+        coin *= 10;
+    return to_string(price, price.micros() % coin == 0 ? digits : exact);
+}
+
+std::string entry_of(const CostOfLength& cost, int digits) {
+    return cost.by == CostOfLength{}.by
+               ? amount(cost.price, digits)
+               : "{by: " + in_mm(cost.by) + " mm, price: " + amount(cost.price, digits) + "}";
+}
+
+Json json_of(const CostOfLength& cost, int digits) {
+    if (!(cost.price > Money{}))
+        return json_null;
+    return JsonObject()
+        .add("by_mm", json_mm(cost.by))
+        .add("price", json_text(amount(cost.price, digits)))
+        .on_one_line();
+}
+
 Json json_of(const Flaw& flaw) {
     return JsonObject()
         .add("from_mm", json_mm(flaw.from))
@@ -132,13 +170,15 @@ std::string stock_entry(const Offcut& offcut, const Film& film, const Measures& 
         text += ", batch: " + as_yaml(offcut.batch);
     if (!offcut.arrow_known)
         text += ", arrow: unknown";
+    if (offcut.cost.price > Money{})
+        text += ", cost: " + entry_of(offcut.cost, film.money_digits);
     std::string flaws;
     for (const Flaw& flaw : offcut.flaws)
         flaws += (flaws.empty() ? "" : ", ") + entry_of(flaw, measures);
     return text + (flaws.empty() ? "}" : ", flaws: [" + flaws + "]}");
 }
 
-Json to_json(const Offcut& offcut) {
+Json to_json(const Offcut& offcut, int money_digits) {
     std::vector<Json> flaws;
     for (const Flaw& flaw : offcut.flaws)
         flaws.push_back(json_of(flaw));
@@ -151,6 +191,7 @@ Json to_json(const Offcut& offcut) {
         .add("batch", json_text_or_null(offcut.batch))
         .add("arrow_known", json_bool(offcut.arrow_known))
         .add("flaws", json_array(flaws))
+        .add("cost", json_of(offcut.cost, money_digits))
         .on_one_line();
 }
 

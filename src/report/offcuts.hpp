@@ -20,6 +20,7 @@ struct Offcut {
     std::string batch;
     bool arrow_known = true;
     std::vector<Flaw> flaws; ///< from its own free end and near edge
+    CostOfLength cost;       ///< what stays on a roll is worth what the roll was; else 0
 };
 
 /// What stays on the rolls, and in straight cutting what the cuts let fall, where it is at least as
@@ -29,6 +30,6 @@ std::vector<Offcut> offcuts_of(const Sheet& sheet);
 /// An entry of `stock`, as pelt-stock(5) has it.
 std::string stock_entry(const Offcut& offcut, const Film& film, const Measures& measures);
 
-Json to_json(const Offcut& offcut);
+Json to_json(const Offcut& offcut, int money_digits);
 
 } // namespace pelt::report
