@@ -3,6 +3,7 @@
 
 #include "report/words.hpp"
 
+#include <algorithm>
 #include <cmath>
 #include <cstdint>
 #include <map>
@@ -26,6 +27,15 @@ std::string by_chance(const Job& job, const std::vector<RedoChance>& chances, bo
 std::string what_is_there(const Sheet& sheet, const Measures& measures) {
     return sheet.order.lines.empty() ? "with what is left of its batch"
                                      : "the order of " + measures.film(sheet.order.length());
+}
+
+/// What cannot be cut from two ends is counted all the same.
+std::string counted_together(const Sheet& sheet) {
+    const std::vector<Roll>& rolls = sheet.plan.job().rolls;
+    const auto in_stock =
+        std::count_if(rolls.begin(), rolls.end(), [](const Roll& roll) { return !roll.is_new; });
+    const bool several = sheet.order.lines.empty() ? in_stock > 1 : sheet.order.lines.size() > 1;
+    return several ? " What is left on several rolls counts as one length." : "";
 }
 
 } // namespace
@@ -54,7 +64,7 @@ std::vector<std::string> about_the_spare(const Sheet& sheet, const Measures& mea
         ", to be enough in " + of_jobs(spare.sure_percent) + ". Without any spare the film is " +
         "enough in " + of_jobs(spare.bare_percent) + ", " + what_is_there(sheet, measures) +
         (sheet.order.lines.empty() ? " it is" : " is") + " enough in " +
-        of_jobs(spare.enough_percent) + "."};
+        of_jobs(spare.enough_percent) + "." + counted_together(sheet)};
     if (spare.costliest_film > 0)
         out.push_back("Most of the spare is for the " +
                       panel_label(job, spare.costliest_vehicle, spare.costliest_panel) +
