@@ -47,7 +47,8 @@ int run_words(const std::vector<std::string>& args) {
     const Arguments arguments = parse(args, faults);
     const Messages messages(
         to_standard_error, loudness_of(arguments),
-        wants_colour(arguments.value_or_initial(Opt::color), world, world.errors_are_terminal));
+        wants_colour(arguments.value_or_initial(Opt::color), world, world.errors_are_terminal),
+        unit_named(arguments.value_or_initial(Opt::units)).value_or(Unit::mm));
     if (arguments.count(Opt::help) > 0)
         return print(arguments.command ? help_of_command(*arguments.command) : main_help(),
                      messages);

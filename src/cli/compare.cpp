@@ -34,12 +34,12 @@ std::vector<std::optional<Um>> widths_of(const Arguments& arguments) {
     return out;
 }
 
-std::string first_problem(const Faults& faults) {
+std::string first_problem(const Faults& faults, Unit unit) {
     for (const Fault& fault : faults)
         if (stops({fault})) {
             Fault alone = fault;
             alone.place = {};
-            return to_string(alone, false);
+            return to_string(alone, false, unit);
         }
     return "";
 }
@@ -89,7 +89,7 @@ private:
         Searched found = search(std::move(request), context_);
         told.add(found.outcome.faults, choice.name());
         report::ComparisonRow row{choice.film.name, choice.roll_width(), std::nullopt,
-                                  first_problem(found.outcome.faults)};
+                                  first_problem(found.outcome.faults, unit_of(context_.arguments))};
         if (choice.roll_width() != choice.film.width)
             row.priced_width = choice.film.width;
         if (found.outcome.plan)

@@ -7,6 +7,17 @@
 #include <utility>
 
 namespace pelt::cli {
+namespace {
+
+/// Behind what panels have in common, so that those with the same films stay together.
+void add_films(Fault& fault, const std::string& films) {
+    const std::size_t at = fault.common.empty() ? fault.what.size() : fault.common.size();
+    fault.what.insert(at, films);
+    if (!fault.common.empty())
+        fault.common += films;
+}
+
+} // namespace
 
 void FaultsOfFilms::add(const Faults& faults, const std::string& film) {
     for (const Fault& fault : faults) {
@@ -26,7 +37,7 @@ Faults FaultsOfFilms::all() const {
     Faults out;
     for (Found found : found_) {
         if (found.films.size() < films_)
-            found.fault.what += " (film " + read::listed(found.films, "and") + ")";
+            add_films(found.fault, " (film " + read::listed(found.films, "and") + ")");
         out.push_back(std::move(found.fault));
     }
     return out;

@@ -28,11 +28,11 @@ std::string_view word_for(Severity severity) {
     return "";
 }
 
-/// The sentence alone: what stands behind the place.
-std::string sentence_of(const Fault& fault) {
+/// What stands behind the place.
+std::string behind_place(const Fault& fault, Unit unit) {
     Fault alone = fault;
     alone.place = {};
-    return to_string(alone, false);
+    return to_string(alone, false, unit);
 }
 
 std::string place_of(const Fault& fault) {
@@ -59,8 +59,8 @@ std::string coloured_excerpt(const std::string& excerpt) {
 
 } // namespace
 
-Messages::Messages(Sink sink, Loudness loudness, bool colour)
-    : sink_(std::move(sink)), loudness_(loudness), colour_(colour) {}
+Messages::Messages(Sink sink, Loudness loudness, bool colour, Unit unit)
+    : sink_(std::move(sink)), loudness_(loudness), colour_(colour), unit_(unit) {}
 
 bool Messages::shows(Severity severity) const {
     if (severity == Severity::note)
@@ -73,17 +73,17 @@ void Messages::tell(const Fault& fault) const {
         return;
     const std::string word(word_for(fault.severity));
     if (!colour_) {
-        sink_(place_of(fault) + word + sentence_of(fault) + excerpt_of(fault) + "\n");
+        sink_(place_of(fault) + word + behind_place(fault, unit_) + excerpt_of(fault) + "\n");
         return;
     }
     std::string text = std::string(bold) + place_of(fault) + std::string(plain);
     if (!word.empty())
         text += std::string(yellow) + word + std::string(plain);
-    sink_(text + sentence_of(fault) + coloured_excerpt(excerpt_of(fault)) + "\n");
+    sink_(text + behind_place(fault, unit_) + coloured_excerpt(excerpt_of(fault)) + "\n");
 }
 
 void Messages::tell(const Faults& faults) const {
-    for (const Fault& fault : faults)
+    for (const Fault& fault : told_together(faults))
         tell(fault);
 }
 

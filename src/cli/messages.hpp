@@ -21,12 +21,14 @@ class Messages {
 public:
     using Sink = std::function<void(std::string_view)>;
 
-    Messages(Sink sink, Loudness loudness, bool colour);
+    /// `unit`: of lengths in sentences.
+    Messages(Sink sink, Loudness loudness, bool colour, Unit unit = Unit::mm);
 
     /// A fault as `file:line:column: panel 'NAME': what; remedy`, with the line and a caret below;
     /// "pelt:" stands where there is no file. Warnings say that they are some. Quiet drops
     /// warnings, notes are shown when verbose.
     void tell(const Fault& fault) const;
+    /// What several panels have in common is told as one.
     void tell(const Faults& faults) const;
     /// "FILE: and N more" for faults beyond those that are listed.
     void tell_unlisted(const std::string& file, std::size_t count) const;
@@ -41,6 +43,7 @@ private:
     Sink sink_;
     Loudness loudness_;
     bool colour_;
+    Unit unit_;
 };
 
 /// Writes to standard error; nothing can be done when that fails.

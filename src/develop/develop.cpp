@@ -7,6 +7,7 @@
 #include "develop/inlays.hpp"
 #include "develop/outline.hpp"
 #include "develop/surface/surface_panel.hpp"
+#include "model/marked_length.hpp"
 
 #include <cmath>
 #include <string>
@@ -52,9 +53,9 @@ Bow bow_of(double extent, double rise, const Crown& crown, const Panel& panel, F
     if (const std::optional<Bow> bow = bow_along(extent, rise))
         return *bow;
     faults.push_back({Severity::file, panel.place, panel.name,
-                      "a crown of " + std::to_string(std::lround(std::abs(rise))) +
-                          " mm cannot rise over " + std::to_string(std::lround(extent)) +
-                          " mm measured along the surface",
+                      "a crown of " + marked_mm(std::abs(rise), Told::nearest) +
+                          " cannot rise over " + marked_mm(extent, Told::nearest) +
+                          " measured along the surface",
                       "leave out 'measured: over' where the tape ran straight across"});
     return bow_over(extent, 0);
 }

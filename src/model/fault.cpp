@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "model/fault.hpp"
 
+#include "model/marked_length.hpp"
 #include "model/utf8.hpp"
 
 #include <algorithm>
@@ -66,11 +67,40 @@ bool stops(const Faults& faults) {
                        [](const Fault& f) { return f.severity > Severity::warning; });
 }
 
-std::string to_string(const Fault& fault, bool with_source) {
-    std::string text = prefix_of(fault) + fault.what;
-    if (!fault.remedy.empty())
-        text += "; " + fault.remedy;
-    text = printable(text);
+Faults told_together(const Faults& faults) {
+    Faults out;
+    for (const Fault& fault : faults) {
+        const auto alike = std::find_if(out.begin(), out.end(), [&](const Fault& other) {
+            return !fault.common.empty() && other.common == fault.common &&
+                   other.severity == fault.severity && other.remedy == fault.remedy &&
+                   other.place.source == fault.place.source;
+        });
+        if (fault.common.empty()) {
+            out.push_back(fault);
+            continue;
+        }
+        const std::string own = fault.panel + " " + fault.what.substr(fault.common.size() + 2);
+        if (alike == out.end()) {
+            out.push_back({fault.severity,
+                           {fault.place.source, 0, 0},
+                           "",
+                           fault.common + ": " + own,
+                           fault.remedy,
+                           fault.common});
+        } else if (alike->what.find(": " + own) == std::string::npos &&
+                   alike->what.find("; " + own) == std::string::npos) {
+            alike->what += "; " + own;
+        }
+    }
+    return out;
+}
+
+std::string sentence_of(const Fault& fault, Unit unit) {
+    return in_unit(fault.remedy.empty() ? fault.what : fault.what + "; " + fault.remedy, unit);
+}
+
+std::string to_string(const Fault& fault, bool with_source, Unit unit) {
+    const std::string text = printable(prefix_of(fault) + sentence_of(fault, unit));
     if (!with_source || !fault.place.source || fault.place.line == 0)
         return text;
     const std::string line = line_of(*fault.place.source, fault.place.line);

@@ -3,6 +3,8 @@
 // a fault: it is a ProgramError (error.hpp).
 #pragma once
 
+#include "model/length.hpp"
+
 #include <cstddef>
 #include <memory>
 #include <string>
@@ -33,13 +35,17 @@ enum class Severity {
     job,     ///< the job cannot be met: exit 1
 };
 
-/// One sentence for one mistake: "what; remedy", the place and the panel in front.
+/// One sentence for one mistake: "what; remedy", the place and the panel in front. Lengths in it
+/// may be marked (marked_length.hpp); they are to be told in the user's unit.
 struct Fault {
     Severity severity = Severity::file;
     Place place;
     std::string panel; ///< empty: not about one panel
     std::string what;
     std::string remedy; ///< empty: none to give
+    /// What several panels may have in common: `what` then is this, ": " and what is the panel's
+    /// own. Empty: nothing.
+    std::string common = {};
 };
 
 using Faults = std::vector<Fault>;
@@ -47,8 +53,15 @@ using Faults = std::vector<Fault>;
 /// True when something in the list stops the job (worse than a warning).
 bool stops(const Faults& faults);
 
+/// Faults that have their severity, file, `common` and remedy in common as one, where the first of
+/// them stood: "COMMON: PANEL OWN; PANEL OWN; REMEDY". Others stay as they are.
+Faults told_together(const Faults& faults);
+
+/// The sentence alone: "what; remedy", lengths in the unit.
+std::string sentence_of(const Fault& fault, Unit unit = Unit::mm);
+
 /// `file:line:column: panel 'NAME': what; remedy`, then the source line and a caret when
 /// `with_source`. Without a place the text begins at the panel.
-std::string to_string(const Fault& fault, bool with_source = true);
+std::string to_string(const Fault& fault, bool with_source = true, Unit unit = Unit::mm);
 
 } // namespace pelt

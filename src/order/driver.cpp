@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MIT
 #include "model/error.hpp"
+#include "model/marked_length.hpp"
 #include "order/binding.hpp"
 #include "order/buying.hpp"
 #include "order/canonical.hpp"
@@ -167,10 +168,9 @@ Choice best_choice(Job& job, const std::vector<Ways>& panels, const Request& req
     return choice;
 }
 
-std::string size_in_mm(const Piece& piece) {
+std::string size_of(const Piece& piece) {
     const Box box = box_of(piece.shapes.front().outline.outer);
-    const auto mm = [](Um um) { return std::to_string((um + um_per_mm - 1) / um_per_mm); };
-    return mm(box.along()) + " mm along × " + mm(box.across()) + " mm across";
+    return marked(box.along(), Told::up) + " along × " + marked(box.across(), Told::up) + " across";
 }
 
 /// Pieces that no roll takes although they are narrow enough: they are longer than a roll.
@@ -180,7 +180,7 @@ void tell_misfits(const Job& job, const std::vector<std::size_t>& misfits, Fault
         const Panel& panel = job.vehicles[static_cast<std::size_t>(id.vehicle)]
                                  .panels[static_cast<std::size_t>(id.panel)];
         faults.push_back({Severity::job, panel.place, panel.name,
-                          "its piece, " + size_in_mm(job.pieces[i]) + ", fits on no roll" +
+                          "its piece, " + size_of(job.pieces[i]) + ", fits on no roll" +
                               (job.table ? " or is longer than the table" : ""),
                           job.table
                               ? "a seam line, a longer table (--table) or a wider film would help"

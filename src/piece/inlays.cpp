@@ -2,6 +2,7 @@
 #include "piece/inlays.hpp"
 
 #include "geometry/geometry.hpp"
+#include "model/marked_length.hpp"
 #include "piece/frame.hpp"
 
 #include <utility>
@@ -18,16 +19,12 @@ Part part_of(const BlankInlay& inlay, Um overlap, Heading heading) {
     return {film, film, {}};
 }
 
-std::string whole_mm(Um length) {
-    return std::to_string((length + um_per_mm - 1) / um_per_mm) + " mm";
-}
-
 Fault too_wide(const InlayPiece& piece, const Inlay& inlay, const PanelJob& job) {
     const Box film = box_of(piece.part.wrapped.outer);
     return {Severity::job, inlay.place, job.panel->name,
             "the inlay '" + piece.name + "' is too wide for the film: with its overlap it is " +
-                whole_mm(film.along()) + " along × " + whole_mm(film.across()) +
-                " across the roll; the usable width is " + whole_mm(job.allowed.usable),
+                marked(film.along(), Told::up) + " along × " + marked(film.across(), Told::up) +
+                " across the roll; the usable width is " + marked(job.allowed.usable, Told::down),
             "a wider film, or two smaller inlays, would help"};
 }
 

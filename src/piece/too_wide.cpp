@@ -1,15 +1,13 @@
 // SPDX-License-Identifier: MIT
 #include "piece/too_wide.hpp"
 
+#include "model/marked_length.hpp"
+
 #include <algorithm>
 #include <string>
 
 namespace pelt::piece {
 namespace {
-
-std::string whole_mm(Um length) {
-    return std::to_string((length + um_per_mm - 1) / um_per_mm) + " mm";
-}
 
 /// What is needed beside the finished film on both sides.
 Um least_beside(const PanelJob& job) {
@@ -17,7 +15,7 @@ Um least_beside(const PanelJob& job) {
 }
 
 std::string beside_in_words(const PanelJob& job) {
-    const std::string each = whole_mm(least_beside(job));
+    const std::string each = marked(least_beside(job), Told::up);
     return job.by == CutBy::straight ? "a margin of " + each + " on either side"
                                      : each + " to trim off on either side";
 }
@@ -38,14 +36,14 @@ std::string seam_advice(const PanelJob& job) {
 Fault too_wide_fault(const PanelJob& job) {
     const Box film = box_of(job.whole.wrapped.front().outer);
     const Um beside = 2 * least_beside(job);
-    std::string what = "is too wide for the film: with its tuck it is " + whole_mm(film.along()) +
-                       " along × " + whole_mm(film.across()) + " across the roll, and needs " +
-                       beside_in_words(job) + "; the usable width is " +
-                       whole_mm(job.allowed.usable);
+    std::string what =
+        "is too wide for the film: with its tuck it is " + marked(film.along(), Told::up) +
+        " along × " + marked(film.across(), Told::up) + " across the roll, and needs " +
+        beside_in_words(job) + "; the usable width is " + marked(job.allowed.usable, Told::down);
     const bool turns = job.allowed.direction == Direction::any;
     const Um narrower = std::min(film.along(), film.across());
-    std::string remedy =
-        "a film with a usable width of " + whole_mm((turns ? narrower : film.across()) + beside);
+    std::string remedy = "a film with a usable width of " +
+                         marked((turns ? narrower : film.across()) + beside, Told::up);
     if (!turns && film.along() + beside <= job.allowed.usable)
         remedy += ", or 'direction: any' for the panel";
     const std::string seam = seam_advice(job);

@@ -13,7 +13,8 @@ namespace pelt::piece {
 /// radius r the film is stretched by w / (r - w), on a bulging one gathered by w / (r + w) (trade
 /// rule: the film's rim has the length of the circle on which it started). Radii are those of arcs,
 /// of finely divided edges from the turning over the tuck's width. Sharp corners are not looked at:
-/// there the film is cut in. Says the longest tuck that holds. Nothing is said when the film's file
+/// there the film is cut in. Names every such edge and the longest tuck that holds on it, in one
+/// fault for hollow edges and one for bulging ones. Nothing is said when the film's file
 /// gives no limit.
 void check_tucks(const Panel& panel, const Blank& blank, const Work& work, const Film& film,
                  Faults& faults);

@@ -101,6 +101,12 @@ constexpr Key form_keys[] = {
      .name = "up",
      .kind = vector,
      .text = "The way up in the scan's frame; a scan needs it."},
+    {.in = In::panel,
+     .name = "outside",
+     .kind = vector,
+     .text = "The way from the vehicle out through the panel, in the scan's frame. A scan whose "
+             "triangles face the other way is turned; without it they are believed, with a warning "
+             "where something speaks against them."},
 };
 
 constexpr Key panel_keys[] = {

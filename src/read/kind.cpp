@@ -6,6 +6,7 @@
 #include "read/suggest.hpp"
 #include "read/yaml.hpp"
 
+#include <algorithm>
 #include <array>
 #include <string>
 #include <vector>
@@ -56,6 +57,32 @@ std::optional<FileKind> told_kind(const Node& root, Context& context) {
     return found;
 }
 
+bool begins_with_key(std::string_view line, FileKind kind) {
+    const std::string_view name = name_of(kind);
+    return line.substr(0, name.size()) == name && line.substr(name.size(), 1) == ":";
+}
+
+/// The kind of a file whose first line that is no remark is 'KIND: …', where no other line could be
+/// such a key: it then is one, whatever follows, and parsing the file can be left to its reader.
+std::optional<FileKind> plainly_told(std::string_view text) {
+    std::optional<FileKind> found;
+    while (!text.empty()) {
+        const std::string_view line = text.substr(0, text.find('\n'));
+        text.remove_prefix(std::min(text.size(), line.size() + 1));
+        if (line.empty() || line[0] == '#' || line[0] == ' ')
+            continue;
+        const auto kind = std::find_if(kinds.begin(), kinds.end(),
+                                       [&](FileKind k) { return begins_with_key(line, k); });
+        const bool is_key = kind != kinds.end();
+        if (found ? is_key || line[0] == '"' || line[0] == '\'' || line[0] == '?'
+                  : !is_key || !works(*kind))
+            return std::nullopt;
+        if (!found)
+            found = *kind;
+    }
+    return found;
+}
+
 } // namespace
 
 std::string_view name_of(FileKind kind) {
@@ -80,6 +107,9 @@ bool works(FileKind kind) {
 
 Reading<FileKind> kind_of(std::shared_ptr<const Source> source) {
     Reading<FileKind> out;
+    out.value = plainly_told(source->text);
+    if (out.value)
+        return out;
     Context context;
     Context unheard;
     Faults faults;

@@ -90,7 +90,7 @@ void read_form(const Fields& fields, Panel& panel, Context& context) {
 
 /// Keys that only a scan has.
 void refuse_scan_keys(const Fields& fields, Context& context) {
-    for (const std::string_view name : {"surface units", "up"})
+    for (const std::string_view name : {"surface units", "up", "outside"})
         if (const Entry* entry = fields.entry(name))
             context.fault(entry->place, "'" + std::string(name) + "' is for panels with 'surface'",
                           "take it out");

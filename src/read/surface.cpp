@@ -1,11 +1,13 @@
 // SPDX-License-Identifier: MIT
 #include "read/surface.hpp"
 
+#include "geometry/mesh/facing.hpp"
 #include "geometry/space.hpp"
 #include "read/bytes_of_file.hpp"
 #include "read/document.hpp"
 #include "read/mesh/mesh_file.hpp"
 #include "read/quantities.hpp"
+#include "read/scan_side.hpp"
 
 #include <algorithm>
 #include <array>
@@ -40,18 +42,6 @@ std::string digest_of(std::string_view bytes) {
     return out;
 }
 
-/// Area times unit normal, summed.
-Point3 facing(const Surface& surface) {
-    Point3 sum;
-    for (const Triangle& t : surface.triangles) {
-        const auto at = [&](std::size_t k) {
-            return surface.points[static_cast<std::size_t>(t[k])];
-        };
-        sum = sum + cross(at(1) - at(0), at(2) - at(0));
-    }
-    return sum;
-}
-
 Point3 in_plane(Point3 v, Point3 normal) {
     return v - dot(v, normal) * normal;
 }
@@ -76,8 +66,11 @@ public:
             form_.file = *file;
             load_scan();
         }
-        if (form_.surface && forward && up)
+        const auto outside = direction_if_given("outside");
+        if (scan_ && forward && up && right_side_out(*forward, *up, outside))
             set_frame(*forward, *up);
+        if (scan_)
+            form_.surface = std::make_shared<const Surface>(*std::move(scan_));
         panel_.form = std::move(form_);
     }
 
@@ -89,12 +82,15 @@ private:
                                std::string(name) + ": [1, 0, 0]'");
             return std::nullopt;
         }
+        return direction_if_given(name);
+    }
+
+    std::optional<Point3> direction_if_given(std::string_view name) {
         const auto v = read_vector(fields_, name, context_);
         if (v && !(norm(*v) > 0)) {
             context_.fault(fields_.entry(name)->place,
                            "'" + std::string(name) + "' has no direction",
-                           "one number at least "
-                           "is not 0");
+                           "one number at least is not 0");
             return std::nullopt;
         }
         return v ? std::optional(geometry::unit(*v)) : std::nullopt;
@@ -134,7 +130,7 @@ private:
         if (!found.surface)
             context_.fault(entry_.value.place, name + " " + found.what, found.remedy);
         else if (right_size(*found.surface, name))
-            form_.surface = std::make_shared<const Surface>(std::move(*found.surface));
+            scan_ = std::move(found.surface);
     }
 
     bool right_size(const Surface& surface, const std::string& name) {
@@ -154,15 +150,39 @@ private:
         return false;
     }
 
-    void set_frame(Point3 forward, Point3 up) {
-        const Point3 sum = facing(*form_.surface);
-        const Point3 normal = unit(sum);
-        const double area = 2 * geometry::area_of(form_.surface->points, form_.surface->triangles);
-        if (norm(sum) < .05 * area) {
+    /// Turned where `outside` says so; a warning where it is not given and the scan's own outside
+    /// is in doubt.
+    bool right_side_out(Point3 forward, Point3 up, std::optional<Point3> outside) {
+        constexpr double all_round = .05;
+        constexpr double along = .2;
+        geometry::Facing facing = geometry::facing_of(*scan_);
+        const std::string name = "the scan " + quoted(form_.file);
+        if (facing.share < all_round) {
             context_.fault(entry_.value.place, "the scan faces no way on the whole",
                            "cut it where a seam may lie");
-            return;
+            return false;
         }
+        if (outside && std::abs(dot(*outside, facing.normal)) < along) {
+            context_.fault(fields_.entry("outside")->place, "'outside' runs along the panel",
+                           "it is the way from the vehicle out through the panel");
+            return false;
+        }
+        if (outside && dot(*outside, facing.normal) < 0) {
+            geometry::turn_inside_out(*scan_);
+            facing.normal = -1.0 * facing.normal;
+            context_.add({{Severity::note, entry_.value.place, panel_.name,
+                           name + " was inside out, and is turned by 'outside'", ""}});
+        }
+        if (const auto doubt =
+                outside ? std::nullopt : doubt_about(facing, forward, up, panel_.sides))
+            context_.add({{Severity::warning, entry_.value.place, panel_.name,
+                           name + " " + doubt->what, doubt->remedy}});
+        normal_ = facing.normal;
+        return true;
+    }
+
+    void set_frame(Point3 forward, Point3 up) {
+        const Point3 normal = normal_;
         const Point3 ahead = in_plane(forward, normal);
         const Point3 upward = in_plane(up, normal);
         const bool has_up = norm(upward) >= within_the_panel;
@@ -203,6 +223,8 @@ private:
     Context& context_;
     const Entry& entry_;
     SurfaceForm form_;
+    std::optional<Surface> scan_;
+    Point3 normal_; ///< the way the scan faces on the whole
 };
 
 } // namespace

@@ -152,11 +152,12 @@ std::vector<std::string> stretch_texts(const AreaSheet& sheet) {
     return texts;
 }
 
-std::vector<std::string> warning_texts(const Faults& faults) {
+std::vector<std::string> warning_texts(const Faults& faults, Unit unit) {
     std::vector<std::string> texts;
-    for (const Fault& fault : faults)
+    for (const Fault& fault : told_together(faults))
         if (fault.severity == Severity::warning)
-            texts.push_back((fault.panel.empty() ? "" : fault.panel + ": ") + sentence_of(fault));
+            texts.push_back((fault.panel.empty() ? "" : fault.panel + ": ") +
+                            sentence_of(fault, unit));
     return texts;
 }
 
@@ -202,7 +203,7 @@ Document area_report(const AreaSheet& sheet) {
                            (sheet.stretch_limit
                                 ? ", gives " + percent(*sheet.stretch_limit) + " stretch on a panel"
                                 : ", stretch not known")});
-    const std::vector<std::string> warnings = warning_texts(sheet.warnings);
+    const std::vector<std::string> warnings = warning_texts(sheet.warnings, sheet.unit);
     if (!warnings.empty())
         out.push_back(Items{"!", warnings});
     out.push_back(Heading{"PANELS"});

@@ -161,10 +161,6 @@ std::int64_t waste_micropercent(const Areas& areas) {
         divided_nearest((areas.film - areas.wrapped) * hundred_percent, areas.film));
 }
 
-std::string sentence_of(const Fault& fault) {
-    return fault.remedy.empty() ? fault.what : fault.what + "; " + fault.remedy;
-}
-
 bool is_demonstration(const Job& job) {
     return job.film.demonstration || std::any_of(job.vehicles.begin(), job.vehicles.end(),
                                                  [](const Vehicle& v) { return v.demonstration; });

@@ -58,9 +58,6 @@ Um handling_least_of(const Plan& plan);
 /// 1 − wrapped / film in millionths of a percent, to the nearest.
 std::int64_t waste_micropercent(const Areas& areas);
 
-/// "what; remedy".
-std::string sentence_of(const Fault& fault);
-
 bool is_demonstration(const Job& job);
 /// The vehicles' names, joined.
 std::string vehicles_of(const Job& job);

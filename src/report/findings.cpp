@@ -46,11 +46,16 @@ bool is_of_this_job(const Sheet& sheet, const std::string& panel) {
            });
 }
 
-std::vector<Finding> warnings_of(const Sheet& sheet) {
+std::vector<Finding> warnings_of(const Sheet& sheet, Unit unit, bool together) {
+    Faults warnings;
+    std::copy_if(sheet.warnings.begin(), sheet.warnings.end(), std::back_inserter(warnings),
+                 [&](const Fault& fault) {
+                     return fault.severity == Severity::warning &&
+                            is_of_this_job(sheet, fault.panel);
+                 });
     std::vector<Finding> out;
-    for (const Fault& fault : sheet.warnings)
-        if (fault.severity == Severity::warning && is_of_this_job(sheet, fault.panel))
-            out.push_back({fault.panel, sentence_of(fault)});
+    for (const Fault& fault : together ? told_together(warnings) : warnings)
+        out.push_back({fault.panel, sentence_of(fault, unit)});
     return out;
 }
 
@@ -174,11 +179,12 @@ std::vector<Finding> added_seams(const Sheet& sheet, const Measures& measures) {
     return out;
 }
 
-std::vector<Finding> other_findings(const Sheet& sheet, const Measures& measures) {
+std::vector<Finding> other_findings(const Sheet& sheet, const Measures& measures, bool together) {
     std::vector<Finding> out;
     for (const std::vector<Finding>& some :
-         {over_the_stretch_limit(sheet), warnings_of(sheet), narrow_margins(sheet, measures),
-          stretch_not_checked(sheet), keep_clear(sheet), about_the_length(sheet, measures)})
+         {over_the_stretch_limit(sheet), warnings_of(sheet, measures.unit(), together),
+          narrow_margins(sheet, measures), stretch_not_checked(sheet), keep_clear(sheet),
+          about_the_length(sheet, measures)})
         for (const Finding& finding : some)
             if (std::find(out.begin(), out.end(), finding) == out.end())
                 out.push_back(finding);

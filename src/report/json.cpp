@@ -215,7 +215,8 @@ Json stopped(const Sheet& sheet) {
 Json warnings(const Sheet& sheet) {
     const Measures measures(Unit::mm);
     std::vector<Json> items;
-    for (const auto& findings : {added_seams(sheet, measures), other_findings(sheet, measures)})
+    for (const auto& findings :
+         {added_seams(sheet, measures), other_findings(sheet, measures, false)})
         for (const Finding& finding : findings)
             items.push_back(JsonObject()
                                 .add("panel", json_text_or_null(finding.panel))

@@ -25,6 +25,8 @@ class Measures {
 public:
     explicit Measures(Unit unit) : unit_(unit) {}
 
+    Unit unit() const { return unit_; }
+
     /// The step to which sizes are rounded.
     Um size_step() const;
     /// "mm", "cm", "m" or "in".

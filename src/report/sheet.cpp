@@ -110,7 +110,7 @@ private:
     }
 
     void decisions() {
-        std::vector<std::string> texts = texts_of(other_findings(sheet_, measures_));
+        std::vector<std::string> texts = texts_of(other_findings(sheet_, measures_, true));
         for (const std::string& text : cautions_of_this_job(sheet_, measures_))
             texts.push_back(text);
         if (texts.empty())

@@ -78,21 +78,21 @@ void timed(const char* name, const test::Mesh& mesh) {
     const Panel panel = panel_of(mesh);
     const double read = now();
     Faults faults;
-    const DevelopedPanel out = develop::develop(panel, faults, 6.0);
+    const DevelopedPanel out = develop::develop(panel, faults, {6.0});
     const double done = now();
     std::printf("%-24s %7zu triangles: %.2f s to mend, %.2f s to lay flat; least %.3f %%, natural "
                 "%.3f %%; peak memory %.0f MB\n",
                 name, mesh.triangles.size(), read - start, done - read, out.stretch.percent,
                 out.stretch.natural_percent.value_or(-1), megabytes());
     for (const Fault& fault : faults)
-        std::printf("    %s\n", fault.what.c_str());
+        std::printf("    %s\n", sentence_of(fault).c_str());
 }
 
 void two_at_once(const test::Mesh& mesh) {
     const Panel panel = panel_of(mesh);
     const auto once = [&] {
         Faults faults;
-        develop::develop(panel, faults, 6.0);
+        develop::develop(panel, faults, {6.0});
     };
     const double start = by_the_clock();
     once();

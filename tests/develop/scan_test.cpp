@@ -3,6 +3,7 @@
 // in surface_test.cpp.
 #include "develop/develop.hpp"
 #include "develop/surface/decimate.hpp"
+#include "develop/surface/laid_scan.hpp"
 #include "develop/surface/noise.hpp"
 #include "geometry/mesh/mesh.hpp"
 #include "meshes.hpp"
@@ -14,6 +15,7 @@
 #include <cstdint>
 #include <memory>
 #include <numbers>
+#include <optional>
 #include <utility>
 
 namespace pelt::develop {
@@ -132,6 +134,71 @@ TEST_CASE("the blank is cut for the film: within its limit, else as near as can 
     CHECK(*out.stretch.bound_percent < out.stretch.percent);
     CHECK(*out.stretch.natural_percent > out.stretch.percent);
     CHECK(faults.empty());
+}
+
+TEST_CASE("a scan is laid flat once for all films, to the same blanks as by itself") {
+    const Panel panel = panel_of(test::crown(600, 80, 400, 60, 18, 12));
+    const auto scans = std::make_shared<LaidScans>();
+    Faults faults;
+    const auto ring_for = [&](std::optional<double> percent, bool kept) {
+        const DevelopedPanel out = develop(panel, faults, {percent, false, kept ? scans : nullptr});
+        CHECK(out.map == nullptr);
+        CHECK(!out.stretch.bound_percent.has_value());
+        return out.blanks.front().outline.points;
+    };
+    const SurfaceForm& form = std::get<SurfaceForm>(panel.form);
+    const auto laid = scans->kept().of(form.surface);
+    for (const std::optional<double> percent :
+         {std::optional<double>(6), std::optional<double>(3), std::optional<double>(20),
+          std::optional<double>(6), std::optional<double>()})
+        CHECK(ring_for(percent, true) == ring_for(percent, false));
+    CHECK(scans->kept().of(form.surface) == laid);
+    // One layout for the limit of 6 %, asked for twice; where it does not bind it is the natural
+    // one.
+    CHECK(&laid->layout(.06) == &laid->layout(.06));
+    CHECK(&laid->layout(.06) != &laid->layout(.065));
+    CHECK(&laid->layout(.2) == &laid->layout(std::nullopt));
+    CHECK(faults.empty());
+}
+
+TEST_CASE("holes count by the scan's own rims, whatever thinning does to their lengths") {
+    // Two holes of nearly the same rim, cut along the cells, so that thinning shortens both much.
+    const auto hole = [](double u, double v, double x, double y, double r) {
+        return std::hypot(900 * (u - x), 600 * (v - y)) < r;
+    };
+    test::Mesh plate = test::grid(180, 120, [](double u, double v) {
+        return Point3{900 * u, 600 * v, 40 * (1 - std::pow(2 * u - 1, 2))};
+    });
+    std::erase_if(plate.triangles, [&](const Triangle& t) {
+        double u = 0;
+        double v = 0;
+        for (const int corner : t) {
+            u += plate.points[static_cast<std::size_t>(corner)].x / 2700;
+            v += plate.points[static_cast<std::size_t>(corner)].y / 1800;
+        }
+        return hole(u, v, .25, .5, 62) || hole(u, v, .75, .5, 60);
+    });
+    const Surface fine = surface_of(plate);
+    REQUIRE(fine.loops.size() == 3);
+    const auto middle_x = [](const Surface& s, const std::vector<int>& loop) {
+        double sum = 0;
+        for (const int i : loop)
+            sum += s.points[static_cast<std::size_t>(i)].x;
+        return sum / static_cast<double>(loop.size());
+    };
+    for (const std::size_t most : {20'000U, 6'000U, 1'500U, 900U}) {
+        const Thinned thin = thinned(fine, most);
+        REQUIRE(thin.surface.loops.size() == 3);
+        for (std::size_t i = 1; i < 3; ++i)
+            CHECK(std::abs(middle_x(thin.surface, thin.surface.loops[i]) -
+                           middle_x(fine, fine.loops[i])) < 30);
+    }
+    // The order that the thinned rims would have by themselves, made the wrong way round.
+    Surface swapped = fine;
+    std::swap(swapped.loops[1], swapped.loops[2]);
+    const Thinned thin = thinned(swapped, 1'500);
+    CHECK(std::abs(middle_x(thin.surface, thin.surface.loops[1]) -
+                   middle_x(swapped, swapped.loops[1])) < 30);
 }
 
 TEST_CASE("what is no disc is refused with what to do") {

@@ -2,6 +2,7 @@
 // "Seams and inlays", and what happens to a panel that is too wide.
 #include "cutting.hpp"
 #include "geos_referee.hpp"
+#include "model/marked_length.hpp"
 #include "random_figures.hpp"
 
 #include <doctest/doctest.h>
@@ -261,12 +262,12 @@ TEST_CASE("too wide: 'seam: at lines' adds none of its own, 'never' and the wish
     CHECK(at_lines.ways.empty());
     REQUIRE(at_lines.faults.size() == 1);
     CHECK(at_lines.faults[0].severity == Severity::job);
-    CHECK(at_lines.faults[0].what ==
+    CHECK(in_unit(at_lines.faults[0].what, Unit::mm) ==
           "is too wide for the film: with its tuck it is 1000 mm along × 2000 mm across the roll, "
           "and needs a margin of 0 mm on either side; the usable width is 1512 mm");
-    CHECK(at_lines.faults[0].remedy == "a film with a usable width of 2000 mm, or 'direction: any' "
-                                       "for the panel, or another seam line, or 'seam: anywhere' "
-                                       "would help");
+    CHECK(in_unit(at_lines.faults[0].remedy, Unit::mm) ==
+          "a film with a usable width of 2000 mm, or 'direction: any' for the panel, or another seam "
+          "line, or 'seam: anywhere' would help");
     drawn.seam = SeamRule::never;
     CHECK(cut(drawn, lapping(10)).faults.at(0).remedy.find("'seam: anywhere' for the panel") !=
           std::string::npos);

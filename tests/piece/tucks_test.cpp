@@ -41,9 +41,8 @@ TEST_CASE("a wheel arch: w / (r - w), and the longest tuck that holds") {
     CHECK(said(panel, 4).empty());
     panel.edges = {test::wrap("arch", 14)};
     const std::string text = said(panel, 4);
-    CHECK(has(text, "turning 14 mm of film round the edge 'arch' stretches it by 4.3 % (film: 4 % "
-                    "on an edge); it is hollow, radius 340 mm"));
-    CHECK(has(text, "a tuck of 13 mm holds"));
+    CHECK(has(text, "turned round a hollow edge the film stretches by more than it may on an edge "
+                    "(4 %): 'arch' (14 mm asks 4.3 %, 13 mm holds); "));
     CHECK(said(panel, 5).empty());
 }
 
@@ -53,12 +52,17 @@ TEST_CASE("a round rim bulges: w / (r + w); its hole is hollow") {
     // 6 / 156 = 3.85 %, 7 / 157 = 4.46 %; 150 × 0.04 / 0.96 = 6.25 mm.
     CHECK(said(disc, 4).empty());
     disc.edges = {test::wrap("all", 7)};
-    CHECK(has(said(disc, 4), "gathers it by 4.5 % (film: 4 % on an edge); it is bulging, radius "));
+    CHECK(has(said(disc, 4),
+              "turned round a bulging edge the film gathers by more than it may on an "
+              "edge (4 %): 1-2 to 2-1 (7 mm asks 4.5 %, 6 mm holds); "));
     disc.edges = {test::wrap("all", 0)};
     Opening hole = test::opening("lamp", test::circle({0, 0}, 80));
     hole.wrap = 8 * um_per_mm;
     disc.openings = {hole};
-    CHECK(has(said(disc, 4), "the opening 'lamp' stretches it by 11.1 %"));
+    CHECK(has(said(disc, 4), "opening 'lamp' (8 mm asks 11.1 %, 3 mm holds)"));
+    // No tuck at all holds round a hole as small as this.
+    disc.openings.front().form = test::circle({0, 0}, 20);
+    CHECK(has(said(disc, 4), "opening 'lamp' (8 mm asks 66.8 %, none holds)"));
 }
 
 TEST_CASE("straight edges and sharp corners ask nothing; without a limit nothing is said") {
@@ -82,10 +86,8 @@ TEST_CASE("an arch drawn by many points is bent as the arc is") {
         points.push_back(p);
     Panel panel = test::panel(test::corners(points));
     panel.edges = {test::wrap("all", 14)};
-    // Every chord is an edge of its own: the worst is named, the others are counted.
-    const std::string text = said(panel, 4);
-    CHECK(has(text, "more like it stretches it by 4.3 % (film: 4 % on an edge); it is hollow, "
-                    "radius 3"));
+    // Every chord is an edge of its own: those side by side are named from the first to the last.
+    CHECK(has(said(panel, 4), "(4 %): 2-3 to 36-37 (14 mm asks 4.3 %, 13 mm holds)"));
     CHECK(said(panel, 5).empty());
 }
 

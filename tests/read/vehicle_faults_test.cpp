@@ -100,6 +100,11 @@ TEST_CASE("a hundred faults are listed, the rest are counted") {
 
 TEST_CASE("the kind of a file is told by its key") {
     const auto kind = [](const std::string& text) { return read::kind_of(file(text)); };
+    // Without parsing, where the first line tells it and no other one could.
+    CHECK(kind("# mine\n\nfilm: x\nroll: [\n").value == read::FileKind::film);
+    CHECK(!kind("film: x\nvehicle: y\n").value.has_value());
+    CHECK(!kind("film: x\n'vehicle': y\n").value.has_value());
+    CHECK(kind("units: mm\nvehicle: y\n").value == read::FileKind::vehicle);
     CHECK(kind("vehicle: V\nnonsense: 1\n").value == read::FileKind::vehicle);
     CHECK(kind("roll: {width: 1}\nfilm: F\n").value == read::FileKind::film);
     CHECK(told(kind("vehicle: V\nfilm: F\n")) ==
@@ -112,7 +117,8 @@ TEST_CASE("the kind of a file is told by its key") {
     CHECK(told(kind("panels: {}\n")) ==
           std::vector<std::string>{"t.yaml:1:1: the file names neither a vehicle nor a film; begin "
                                    "it with 'vehicle: NAME' or 'film: NAME'"});
-    CHECK(told(kind("vehicle: [\n")).size() == 1);
+    CHECK(told(kind("vehicle: [\n")).empty()); // its reader tells
+    CHECK(told(kind("units: mm\nvehicle: [\n")).size() == 1);
 }
 
 } // namespace

@@ -46,6 +46,7 @@ std::optional<Flattened> flattened(const Sheet3& sheet) {
     auto patch = Patch::of(sheet.points, sheet.triangles, sheet.own);
     if (!patch)
         return std::nullopt;
+    patch->trust(sheet.trusted);
     const auto start = good_start(*patch, sheet);
     if (!start)
         return std::nullopt;

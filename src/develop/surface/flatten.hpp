@@ -18,6 +18,7 @@ struct Sheet3 {
     std::size_t own = 0;        ///< how many triangles are the surface's own
     std::vector<int> outline;   ///< the loop around it
     std::vector<int> rims = {}; ///< the points around its openings
+    double trusted = 1;         ///< see Patch
 };
 
 /// Largest film stretches as shares: 0.09 is 9 %.

@@ -16,6 +16,8 @@ namespace {
 
 constexpr double spacings_wanted = 25; ///< to the noise
 constexpr double spacings_needed = 10;
+constexpr double spacings_of_a_clean_one = 200;
+constexpr double trusted_of_a_rough_one = .999; ///< of its area
 
 /// How many triangles are enough, and fine enough for the noise. Triangles of one side h have the
 /// area h² √3 / 4.
@@ -57,6 +59,8 @@ LaidScan::LaidScan(std::shared_ptr<const Surface> scan) : scan_(std::move(scan))
     spacing_mm_ =
         std::sqrt(area / static_cast<double>(surface_.triangles.size()) * 4 / std::sqrt(3.0));
     sheet_ = sheet_of(surface_);
+    if (noise_mm_ * spacings_of_a_clean_one > spacing_mm_)
+        sheet_.trusted = trusted_of_a_rough_one;
     flat_ = flattened(sheet_);
 }
 

@@ -139,6 +139,32 @@ int turned_over(const Patch& patch, const std::vector<Linear>& maps) {
         std::count_if(maps.begin(), end, [](const Linear& m) { return !(m.smaller() > 0); }));
 }
 
+namespace {
+
+/// The factor that is exceeded on the rest of the area only.
+double trusted_largest(const Patch& patch, const std::vector<Linear>& maps) {
+    struct Spread {
+        double factor;
+        double area;
+    };
+    std::vector<Spread> all;
+    for (std::size_t t = 0; t < patch.own(); ++t)
+        all.push_back({maps[t].larger(), patch.facets()[t].area});
+    const auto less = [](const Spread& a, const Spread& b) { return a.factor < b.factor; };
+    std::make_heap(all.begin(), all.end(), less);
+    double left_out = 0;
+    while (all.size() > 1) {
+        left_out += all.front().area;
+        if (left_out > (1 - patch.trusted()) * patch.area())
+            break;
+        std::pop_heap(all.begin(), all.end(), less);
+        all.pop_back();
+    }
+    return all.front().factor;
+}
+
+} // namespace
+
 Range range_of(const Patch& patch, const std::vector<Linear>& maps) {
     Range range{maps.front().larger(), maps.front().smaller()};
     for (std::size_t t = 0; t < patch.own(); ++t) {
@@ -147,6 +173,8 @@ Range range_of(const Patch& patch, const std::vector<Linear>& maps) {
         range.largest = std::max(range.largest, z + w);
         range.smallest = std::min(range.smallest, z - w);
     }
+    if (patch.trusted() < 1)
+        range.largest = trusted_largest(patch, maps);
     return range;
 }
 

@@ -39,6 +39,11 @@ public:
     /// Of the surface's own triangles.
     double area() const { return area_; }
 
+    /// The share of the area whose largest factors count: 1, or a little less where the surface is
+    /// a rough scan, of which single triangles say nothing.
+    double trusted() const { return trusted_; }
+    void trust(double share) { trusted_ = share; }
+
     /// What a flat layout does to every triangle.
     std::vector<Linear> maps(const Flat& flat) const;
     void maps(const Flat& flat, std::vector<Linear>& out) const;
@@ -54,6 +59,7 @@ private:
     std::vector<Facet> facets_;
     Factor laplacian_;
     double area_;
+    double trusted_ = 1;
 };
 
 /// The triangles of a surface as facets; none where one has no area.
@@ -66,7 +72,8 @@ std::vector<Entry> laplacian_of(const std::vector<Facet>& facets);
 /// Triangles of the surface's own that a layout turns over or closes up.
 int turned_over(const Patch& patch, const std::vector<Linear>& maps);
 
-/// The largest and the smallest factor by which a layout changes a length anywhere on the surface.
+/// The largest and the smallest factor by which a layout changes a length anywhere on the surface;
+/// of the largest ones only what the patch trusts.
 struct Range {
     double largest = 0;
     double smallest = 0;

@@ -3,6 +3,7 @@
 
 #include "geometry/mesh/mesh.hpp"
 #include "geometry/space.hpp"
+#include "model/marked_length.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -77,8 +78,7 @@ private:
                                panel_.place, panel_.name,
                                "its scan has " + std::to_string(covered) +
                                    (covered == 1 ? " hole that is" : " holes that are") +
-                                   " covered, the longest rim " +
-                                   std::to_string(std::lround(longest)) + " mm",
+                                   " covered, the longest rim " + marked_mm(longest, Told::nearest),
                                "name a hole under 'openings' to have it cut out"});
     }
 

@@ -11,6 +11,7 @@
 #include "geometry/mesh/mesh.hpp"
 #include "geometry/predicates.hpp"
 #include "geometry/space.hpp"
+#include "model/marked_length.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -88,11 +89,6 @@ double shorter_side(const std::vector<Point>& ring) {
     return std::min(high.x - low.x, high.y - low.y);
 }
 
-std::string tenths(double mm) {
-    const long long n = std::llround(10 * mm);
-    return std::to_string(n / 10) + "." + std::to_string(n % 10);
-}
-
 void tell_quality(const LaidScan& laid, const SurfaceForm& form, const Panel& panel,
                   Faults& faults) {
     const std::size_t before = laid.scan().triangles.size();
@@ -101,13 +97,14 @@ void tell_quality(const LaidScan& laid, const SurfaceForm& form, const Panel& pa
         faults.push_back({Severity::note, form.place, panel.name,
                           "the scan '" + form.file + "' was thinned out from " +
                               std::to_string(before) + " to " + std::to_string(after) +
-                              " triangles, off by " + tenths(laid.off_mm()) + " mm at most",
+                              " triangles, off by " + marked_mm(laid.off_mm(), Told::finely) +
+                              " at most",
                           ""});
     if (laid.too_rough())
         faults.push_back({Severity::warning, form.place, panel.name,
                           "its stretch is not checked: the scan is rough by " +
-                              tenths(laid.noise_mm()) + " mm, too much for points " +
-                              tenths(laid.spacing_mm()) + " mm apart",
+                              marked_mm(laid.noise_mm(), Told::finely) + ", too much for points " +
+                              marked_mm(laid.spacing_mm(), Told::finely) + " apart",
                           "scan it again, or let the scanner's program smooth it without "
                           "shrinking it"});
 }
