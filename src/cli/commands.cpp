@@ -21,6 +21,7 @@ CommandRow cut_row() {
             {"pelt cut van.yaml film.yaml --only roof,hood", "two panels of your own van"},
             {"pelt cut van.yaml film.yaml -o sheet.txt -o roll.svg",
              "the sheet and a drawing of the roll"},
+            {"pelt cut town-hatchback satin-hybrid -o plan.pdf", "the sheet to print and tick off"},
         },
         true};
 }
@@ -104,10 +105,11 @@ CommandRow list_row() {
             1,
             "the vehicles and films that are installed",
             "Lists the vehicles and films that can be called by their name alone. With NAME it "
-            "prints that file, to copy and edit.",
+            "prints that file, to copy and edit. With --form it makes a form to measure by.",
             {
                 {"pelt list", "what there is"},
                 {"pelt list town-hatchback > mine.yaml", "a start for a file of your own"},
+                {"pelt list --form -o form.pdf", "a form to measure by"},
             },
             true};
 }

@@ -1,7 +1,12 @@
 // SPDX-License-Identifier: MIT
+#include "cli/complaints.hpp"
 #include "cli/context.hpp"
 #include "cli/files.hpp"
+#include "cli/formats.hpp"
 #include "cli/installed.hpp"
+#include "cli/output.hpp"
+#include "cli/values.hpp"
+#include "report/report.hpp"
 
 #include <algorithm>
 
@@ -43,9 +48,67 @@ std::string section(const std::vector<InstalledFile>& files, bool films) {
     return (films ? "Films:\n" : "Vehicles:\n") + (text.empty() ? "  none\n" : text);
 }
 
+/// Files that `--out` names; all are PDF.
+std::vector<Target> form_targets(const Arguments& arguments, Faults& faults) {
+    std::vector<Target> targets;
+    const auto outs = arguments.values.find(Opt::out);
+    if (outs == arguments.values.end())
+        return {{"-", Format::pdf}};
+    for (const std::string& path : outs->second) {
+        targets.push_back({path, Format::pdf});
+        if (targets.back().is_standard_output())
+            continue;
+        if (!path.ends_with(".pdf"))
+            faults.push_back(
+                usage("--out " + in_quotes(path) + ": a form is a PDF", "end the name in .pdf"));
+        if (const auto fault = cannot_write(path))
+            faults.push_back(*fault);
+    }
+    return targets;
+}
+
+int make_form(const Context& context) {
+    Files files(context);
+    Faults faults;
+    const std::vector<Target> targets = form_targets(context.arguments, faults);
+    for (const Fault& fault : faults_of_paper(targets, context.world))
+        faults.push_back(fault);
+    files.tell(faults);
+    if (stops(faults))
+        return files.status();
+    std::optional<Vehicle> vehicle;
+    if (!context.arguments.operands.empty()) {
+        vehicle = files.vehicle(context.arguments.operands.front());
+        if (!vehicle)
+            return files.status();
+    }
+    const report::Paper paper = paper_of(context.arguments);
+    return write_results(
+        targets,
+        [&](const Target&) { return report::measuring_form(vehicle ? &*vehicle : nullptr, paper); },
+        context.messages);
+}
+
+/// Options that mean nothing for a list.
+Faults wishes_without_form(const Arguments& arguments) {
+    Faults faults;
+    for (const Opt option : {Opt::out, Opt::paper})
+        if (arguments.count(option) > 0)
+            faults.push_back(usage(spelled(row_of(option)) + " goes with --form only",
+                                   "add --form, or copy a file with 'pelt list NAME > FILE'"));
+    return faults;
+}
+
 } // namespace
 
 int run_list(const Context& context) {
+    if (context.arguments.count(Opt::form) > 0)
+        return make_form(context);
+    if (const Faults faults = wishes_without_form(context.arguments); !faults.empty()) {
+        Files files(context);
+        files.tell(faults);
+        return files.status();
+    }
     if (context.arguments.operands.empty()) {
         const auto files = installed_files(context.world);
         return print(section(files, false) + "\n" + section(files, true), context.messages);

@@ -324,7 +324,7 @@ std::vector<OptionRow> output_options() {
          .letter = 'o',
          .kind = Kind::file,
          .value = "FILE",
-         .commands = selecting(),
+         .commands = {Command::cut, Command::area, Command::compare, Command::strip, Command::list},
          .group = Group::output,
          .line = "write to FILE; its ending says the format",
          .text = "Writes to FILE instead of standard output, in the format that the name's ending "
@@ -374,9 +374,9 @@ std::vector<OptionRow> output_options() {
          .commands = {Command::list},
          .group = Group::output,
          .line = "a blank form for measuring, as PDF",
-         .text = "Prints a blank form to write measures on, as PDF. With NAME, a vehicle, it has "
-                 "that vehicle's panels.",
-         .works = false,
+         .text = "Makes a form to write measures on, as PDF: how to measure, a list of panels, and "
+                 "squared paper with a table of points. With NAME, a vehicle, its panels are "
+                 "listed, and each has its page. Give it a file with --out.",
          .repeats = true},
         {.id = Opt::date,
          .name = "date",

@@ -84,6 +84,10 @@ std::string to_pattern_svg(const Sheet& sheet);
 /// runs through, with marks to join it by and a line of 100 mm. Pieces that are cut alike once.
 std::string to_pattern_pdf(const Sheet& sheet, Paper paper);
 
+/// A blank form to measure by, as PDF: how, a list of panels, and a page to sketch a panel on; with
+/// a vehicle its panels are listed and each has its page.
+std::string measuring_form(const Vehicle* vehicle, Paper paper);
+
 /// What paper needs and this machine does not have, in a sentence; empty: nothing.
 std::string what_paper_lacks();
 

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: MIT
 #include "report/draw/picture.hpp"
 
+#include <algorithm>
+
 namespace pelt::report::draw {
 namespace {
 
@@ -49,13 +51,24 @@ void put(Picture& whole, const Picture& part, double x, double y) {
         whole.marks.push_back(std::visit(Mover{x, y}, mark));
 }
 
+namespace {
+
+/// Digits, capitals and the signs between them stay above the line.
+bool descends(const std::string& words) {
+    return std::any_of(words.begin(), words.end(), [](char c) {
+        return !(c >= '0' && c <= '9') && !(c >= 'A' && c <= 'Z') && c != ' ' && c != '.';
+    });
+}
+
+} // namespace
+
 Box box_of(const Text& text, const Letters& letters) {
     const double length = letters.width(text.words, text.size, text.face);
     const double before = text.anchor == Anchor::start ? 0
                           : text.anchor == Anchor::end ? length
                                                        : length / 2;
     const double up = capital_height / 2 * text.size;
-    const double down = (capital_height / 2 + descent) * text.size;
+    const double down = (capital_height / 2 + (descends(text.words) ? descent : 0)) * text.size;
     if (text.turned)
         return {text.at.x - up, text.at.y - (length - before), up + down, length};
     return {text.at.x - before, text.at.y - up, length, up + down};

@@ -13,7 +13,7 @@ namespace {
 constexpr double room_left = 4.2; ///< for "free end" and the film's arrow
 constexpr double tick_row = 1.3;
 constexpr double tick_length = 0.4;
-constexpr double leader_gap = 1.5; ///< between a leader's number and the roll
+constexpr double leader_gap = 2.2; ///< between a leader's number and the roll
 constexpr double apart = 0.25;
 
 double in_mm(Um um) {
@@ -46,8 +46,9 @@ public:
         add(numbers_);
         const double rows = distances();
         ends();
-        const double above =
-            leaders_.empty() ? 0.2 * view_.type : leader_gap * view_.type + view_.type;
+        double above = overhang() + 0.2 * view_.type;
+        for (const Box& box : leaders_)
+            above = std::max(above, 0.2 * view_.type - box.y);
         Picture whole;
         whole.width = std::max(frame_.right(), rightmost_) + 0.3 * view_.type;
         whole.height = above + frame_.height + rows;
@@ -56,6 +57,9 @@ public:
     }
 
 private:
+    /// How far the number of a cut along the roll's edge stands out.
+    double overhang() const { return view_.cut_sizes.empty() ? 0 : 0.9 * view_.cut_sizes.front(); }
+
     // Roll frame to the drawing's: y turns over; the roll's upper left corner is (left_, 0).
     Point point(GridPoint p) const {
         return {left_ + in_mm(p.x - view_.from) * view_.scale,
@@ -152,16 +156,26 @@ private:
         }
     }
 
+    /// Above the roll, as near to x as there is room; a second row where the first is full.
+    Box free_place(double x, double width, double size) const {
+        const double step = 0.25 * size;
+        const double right = std::max(frame_.right() - width, left_);
+        for (int row = 0;; ++row)
+            for (int i = 0; i * step <= frame_.width; ++i)
+                for (const int way : {1, -1}) {
+                    const double at =
+                        std::clamp(x - width / 2 + way * i * step, std::min(left_, right), right);
+                    const Box box{at, -(leader_gap + 0.8 + 1.1 * row) * size, width, size};
+                    if (std::none_of(leaders_.begin(), leaders_.end(),
+                                     [&](const Box& other) { return box.overlaps(other); }))
+                        return box;
+                }
+    }
+
     void leader_to(const Point& piece, const std::string& number) {
         const double size = view_.type;
         const double width = letters_.width(number, size, Face::bold) + apart * size;
-        Box box{piece.x - width / 2, -(leader_gap + 0.8) * size, width, size};
-        const auto taken = [&] {
-            return std::find_if(leaders_.begin(), leaders_.end(),
-                                [&](const Box& other) { return box.overlaps(other); });
-        };
-        for (auto other = taken(); other != leaders_.end(); other = taken())
-            box.x = other->right() + 0.01 * size;
+        const Box box = free_place(piece.x, width, size);
         leaders_.push_back(box);
         const double middle = box.x + width / 2;
         rightmost_ = std::max(rightmost_, box.right());
@@ -275,13 +289,13 @@ private:
             row_ends.resize(std::max(row_ends.size(), row + 1));
             row_ends[row] = x + half;
             rightmost_ = std::max(rightmost_, x + half);
-            const double y =
-                frame_.bottom() + (tick_length + tick_row * static_cast<double>(row)) * type;
+            const double y = frame_.bottom() + overhang() +
+                             (tick_length + tick_row * static_cast<double>(row)) * type;
             out_.marks.push_back(Path{Look::tick, {{{x, frame_.bottom()}, {x, y}}}, false});
             out_.marks.push_back(
                 Text{text, {x, y + tick_row * type / 2}, type, Anchor::middle, Face::bold, false});
         }
-        return (tick_length + tick_row * static_cast<double>(row_ends.size())) * type;
+        return overhang() + (tick_length + tick_row * static_cast<double>(row_ends.size())) * type;
     }
 
     void ends() {

@@ -14,6 +14,10 @@ PageSize size_of(Paper paper);
 
 std::vector<draw::Picture> sheet_pages(const Sheet& sheet, Paper paper,
                                        const draw::Letters& letters);
+/// A form to measure by; with a vehicle, for its panels.
+std::vector<draw::Picture> form_pages(const Vehicle* vehicle, Paper paper,
+                                      const draw::Letters& letters);
+
 /// Patterns in full size.
 std::vector<draw::Picture> pattern_pages(const Sheet& sheet, Paper paper,
                                          const draw::Letters& letters);

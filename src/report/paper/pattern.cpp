@@ -108,6 +108,14 @@ public:
           tile_height_(size.height - 2 * tile_margin - foot_room),
           columns_(count(pattern.width, tile_width_)), rows_(count(pattern.height, tile_height_)) {}
 
+    std::size_t printed() const {
+        std::size_t sum = 0;
+        for (std::size_t row = 0; row < rows_; ++row)
+            for (std::size_t column = 0; column < columns_; ++column)
+                sum += is_printed(column, row) ? 1 : 0;
+        return sum;
+    }
+
     std::vector<draw::Picture> set() {
         if (columns_ * rows_ > 1)
             key_page();
@@ -197,14 +205,6 @@ private:
             {tile_margin + scale * pattern_.width / 2, y + scale * pattern_.height / 2}, 14, 0});
     }
 
-    std::size_t printed() const {
-        std::size_t sum = 0;
-        for (std::size_t row = 0; row < rows_; ++row)
-            for (std::size_t column = 0; column < columns_; ++column)
-                sum += is_printed(column, row) ? 1 : 0;
-        return sum;
-    }
-
     void tile_page(std::size_t column, std::size_t row) {
         draw::Picture& page = add_page();
         const draw::Box box = tile(column, row);
@@ -283,9 +283,13 @@ std::vector<draw::Picture> pattern_pages(const Sheet& sheet, Paper paper,
                                          const draw::Letters& letters) {
     const Measures measures(sheet.unit);
     std::vector<draw::Picture> pages;
-    for (const Pattern& pattern : patterns_of(sheet, measures))
-        for (draw::Picture& page : PatternPages(pattern, size_of(paper), letters).set())
+    const PageSize upright = size_of(paper);
+    for (const Pattern& pattern : patterns_of(sheet, measures)) {
+        PatternPages tall(pattern, upright, letters);
+        PatternPages broad(pattern, {upright.height, upright.width}, letters);
+        for (draw::Picture& page : broad.printed() < tall.printed() ? broad.set() : tall.set())
             pages.push_back(std::move(page));
+    }
     add_page_numbers(pages);
     return pages;
 }
