@@ -77,6 +77,28 @@ void check_sheet(const std::string& vehicle, CutBy by, Unit unit, report::Paper 
     CHECK(all == "");
 }
 
+/// Every word that is drawn, page by page.
+std::vector<std::set<std::string>> words_drawn(const std::vector<draw::Picture>& pages) {
+    std::vector<std::set<std::string>> out;
+    for (const draw::Picture& page : pages) {
+        out.emplace_back();
+        for (const draw::Mark& mark : page.marks)
+            if (const auto* text = std::get_if<draw::Text>(&mark)) {
+                std::istringstream stream(text->words);
+                for (std::string word; stream >> word;)
+                    out.back().insert(word);
+            }
+    }
+    return out;
+}
+
+void check_quarter(std::size_t which) {
+    const std::vector<std::string> vehicles = files_of("vehicles");
+    REQUIRE(vehicles.size() >= 4);
+    for (std::size_t i = which; i < vehicles.size(); i += 4)
+        check_sheet(vehicles[i], CutBy::contour, Unit::in, report::Paper::letter);
+}
+
 } // namespace
 
 TEST_CASE("no label lies over another or leaves its piece: straight cuts") {
@@ -84,9 +106,43 @@ TEST_CASE("no label lies over another or leaves its piece: straight cuts") {
         check_sheet(vehicle, CutBy::straight, Unit::mm, report::Paper::a4);
 }
 
-TEST_CASE("no label lies over another or leaves its piece: contour cuts, inches, letter paper") {
-    for (const std::string& vehicle : files_of("vehicles"))
-        check_sheet(vehicle, CutBy::contour, Unit::in, report::Paper::letter);
+// In quarters, for laying out whole vehicles takes a while.
+TEST_CASE("no label lies over another or leaves its piece: contour cuts, inches, first vehicles") {
+    check_quarter(0);
+}
+TEST_CASE("no label lies over another or leaves its piece: contour cuts, inches, second ones") {
+    check_quarter(1);
+}
+TEST_CASE("no label lies over another or leaves its piece: contour cuts, inches, third ones") {
+    check_quarter(2);
+}
+TEST_CASE("no label lies over another or leaves its piece: contour cuts, inches, last ones") {
+    check_quarter(3);
+}
+
+TEST_CASE("pdftotext (poppler) finds every word of a sheet on its page") {
+    const report::Sheet sheet = sheet_of("vehicles/town-hatchback.yaml", CutBy::straight, Unit::mm);
+    const report::paper::PaperLetters letters;
+    const auto drawn = words_drawn(report::paper::sheet_pages(sheet, report::Paper::a4, letters));
+    const support::ScratchFolder folder;
+    folder.write("sheet.pdf", report::to_pdf(sheet, report::Paper::a4));
+    std::string missing;
+    std::size_t words = 0;
+    for (std::size_t page = 1; page <= drawn.size(); ++page) {
+        const std::string number = std::to_string(page);
+        const support::Result found = support::run(
+            {.words = {"/usr/bin/pdftotext", "-f", number, "-l", number, "sheet.pdf", "-"},
+             .folder = folder.path(),
+             .environment = {{"LC_ALL", "C.UTF-8"}}});
+        REQUIRE(found.status == 0);
+        for (const std::string& word : drawn[page - 1]) {
+            ++words;
+            if (found.output.find(word) == std::string::npos)
+                missing += "page " + number + ": " + word + "\n";
+        }
+    }
+    CHECK(missing == "");
+    CHECK(words > 500);
 }
 
 } // namespace pelt::data_test

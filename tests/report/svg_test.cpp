@@ -138,6 +138,18 @@ TEST_CASE("a label avoids the notch of a horseshoe") {
     CHECK_FALSE(space.room_for(30, 30));
 }
 
+// Once a number stood in the middle of a ring whose hole is cut at the table: the hole's rims, of
+// the blank and of what stays on, lie in one another.
+TEST_CASE("a label stays out of a hole within a hole") {
+    const draw::Ring rim{{30, 30}, {70, 30}, {70, 70}, {30, 70}};
+    const draw::Ring hole{{34, 34}, {66, 34}, {66, 66}, {34, 66}};
+    const LabelSpace space(square(100), {rim, hole});
+    const auto box = space.room_for(12, 12);
+    REQUIRE(box);
+    CHECK_FALSE(box->overlaps({30, 30, 40, 40}));
+    CHECK_FALSE(draw::Box{30, 30, 40, 40}.holds({space.middle().x, space.middle().y, 0, 0}));
+}
+
 TEST_CASE("a piece too small for its name keeps its number, one too small for that has none") {
     const PieceLabel label{"7", {"front door, left", "1000 × 600"}, 0};
     const auto large = set(label, square(900));

@@ -31,6 +31,15 @@ void each_segment(const Ring& ring, const Visit& visit) {
         visit(ring[i], ring[(i + 1) % ring.size()]);
 }
 
+bool is_in_ring(const Ring& ring, const Point& p) {
+    bool inside = false;
+    each_segment(ring, [&](const Point& a, const Point& b) {
+        if ((a.y > p.y) != (b.y > p.y) && p.x < a.x + (p.y - a.y) / (b.y - a.y) * (b.x - a.x))
+            inside = !inside;
+    });
+    return inside;
+}
+
 } // namespace
 
 bool enters(const Point& a, const Point& b, const Box& box) {
@@ -71,22 +80,28 @@ LabelSpace::LabelSpace(const Ring& outer, const std::vector<Ring>& kept_clear, c
     };
     std::sort(centres_.begin(), centres_.end(),
               [&](const Point& a, const Point& b) { return key(a) < key(b); });
+    const auto first = std::find_if(centres_.begin(), centres_.end(),
+                                    [this](const Point& p) { return is_inside(p); });
+    if (first != centres_.end() && !is_inside(middle_))
+        middle_ = *first;
+}
+
+bool LabelSpace::is_inside(const Point& p) const {
+    // In the outer ring and in none of the others, which may lie in one another.
+    for (std::size_t i = 0; i < rings_.size(); ++i)
+        if (is_in_ring(rings_[i], p) != (i == 0))
+            return false;
+    return true;
 }
 
 bool LabelSpace::holds(const Box& box) const {
-    if (!within_.holds(box))
+    if (!within_.holds(box) || !is_inside({box.x + box.width / 2, box.y + box.height / 2}))
         return false;
-    const Point centre{box.x + box.width / 2, box.y + box.height / 2};
-    bool inside = false;
     bool touched = false;
     for (const Ring& ring : rings_)
-        each_segment(ring, [&](const Point& a, const Point& b) {
-            touched = touched || enters(a, b, box);
-            if ((a.y > centre.y) != (b.y > centre.y) &&
-                centre.x < a.x + (centre.y - a.y) / (b.y - a.y) * (b.x - a.x))
-                inside = !inside;
-        });
-    return inside && !touched;
+        each_segment(
+            ring, [&](const Point& a, const Point& b) { touched = touched || enters(a, b, box); });
+    return !touched;
 }
 
 std::optional<Box> LabelSpace::room_for(double width, double height) const {

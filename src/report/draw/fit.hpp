@@ -22,9 +22,11 @@ public:
 
     /// A box of this size inside the figure, the middle preferred; none where there is no room.
     std::optional<Box> room_for(double width, double height) const;
+    /// A point of the figure, near its middle.
     Point middle() const { return middle_; }
 
 private:
+    bool is_inside(const Point& p) const;
     bool holds(const Box& box) const;
     std::vector<Ring> rings_;
     std::vector<Point> centres_; ///< candidates, nearest to the middle first
