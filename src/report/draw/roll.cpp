@@ -159,12 +159,11 @@ private:
     /// Above the roll, as near to x as there is room; a second row where the first is full.
     Box free_place(double x, double width, double size) const {
         const double step = 0.25 * size;
-        const double right = std::max(frame_.right() - width, left_);
+        const double right = std::max({frame_.right(), view_.width, left_ + width}) - width;
         for (int row = 0;; ++row)
-            for (int i = 0; i * step <= frame_.width; ++i)
+            for (int i = 0; i * step <= right - left_; ++i)
                 for (const int way : {1, -1}) {
-                    const double at =
-                        std::clamp(x - width / 2 + way * i * step, std::min(left_, right), right);
+                    const double at = std::clamp(x - width / 2 + way * i * step, left_, right);
                     const Box box{at, -(leader_gap + 0.8 + 1.1 * row) * size, width, size};
                     if (std::none_of(leaders_.begin(), leaders_.end(),
                                      [&](const Box& other) { return box.overlaps(other); }))
@@ -298,21 +297,23 @@ private:
         return overhang() + (tick_length + tick_row * static_cast<double>(row_ends.size())) * type;
     }
 
+    /// Smaller than other words where the film is drawn low.
     void ends() {
-        const double type = view_.type;
+        const std::string end = view_.from == 0 ? "free end" : "towards the free end";
+        const double longest = std::max(letters_.width_em(end, Face::plain),
+                                        letters_.width_em("film arrow", Face::plain) + 3.2);
+        const double size = std::min(view_.type, frame_.height / longest);
         const double middle = frame_.height / 2;
-        out_.marks.push_back(Text{view_.from == 0 ? "free end" : "towards the free end",
-                                  {left_ - type, middle},
-                                  type,
-                                  Anchor::middle,
-                                  Face::plain,
-                                  true});
+        out_.marks.push_back(
+            Text{end, {left_ - view_.type, middle}, size, Anchor::middle, Face::plain, true});
         if (job_.film.direction == Direction::any)
             return;
-        const double reach = letters_.width("film arrow", type) / 2;
-        out_.marks.push_back(Arrow{{1.2 * type, middle - reach - 1.5 * type}, 2.2 * type, 0});
+        const double length = letters_.width("film arrow", size);
+        const double x = 1.2 * view_.type;
+        const double below = middle + (length + 3.2 * size) / 2;
         out_.marks.push_back(
-            Text{"film arrow", {1.2 * type, middle}, type, Anchor::middle, Face::plain, true});
+            Text{"film arrow", {x, below - length / 2}, size, Anchor::middle, Face::plain, true});
+        out_.marks.push_back(Arrow{{x, below - length - 1.6 * size}, 2.2 * size, 0});
     }
 
     const Job& job_;

@@ -16,11 +16,12 @@ namespace pelt::report::draw {
 struct RollView {
     Um from = 0; ///< along the roll; pieces beyond are cut off by the frame
     Um to = 0;
-    double scale = 1;                    ///< millimetres of the drawing a millimetre of film
-    double type = 48;                    ///< size of distances and other plain words
-    LabelSizes labels = {};              ///< of pieces
-    std::vector<double> cut_sizes = {};  ///< of a cut's number, the largest first; empty: none
-    std::vector<int> cuts_numbered = {}; ///< which cuts have it; empty: all
+    double scale = 1;       ///< millimetres of the drawing a millimetre of film
+    double width = 0;       ///< leaders may go so far to the right; at least to the film's end
+    double type = 48;       ///< size of distances and other plain words
+    LabelSizes labels = {}; ///< of pieces
+    std::vector<double> cut_sizes = {};     ///< of a cut's number, the largest first; empty: none
+    std::vector<int> cuts_numbered = {};    ///< which cuts have it; empty: all
     std::map<int, std::string> rulers = {}; ///< by cut: where the ruler is set for it
     bool says_sizes = true;     ///< labels have names and sizes; else they are numbers only
     bool says_finished = false; ///< sizes as finished too

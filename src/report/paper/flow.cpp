@@ -11,6 +11,7 @@ namespace {
 // In terms of plain words.
 constexpr double pitch = 1.38;
 constexpr double title_size = 1.75;
+constexpr double least_of_title = 0.7; ///< of its size, to stand in one line
 constexpr double heading_size = 1.12;
 constexpr double before_heading = 1.0;
 constexpr double item_indent = 1.6;
@@ -27,22 +28,9 @@ public:
     explicit BlockSetter(Flow& flow) : flow_(flow) {}
 
     void operator()(const Title& title) const {
-        const double size = title_size * flow_.type_;
-        const double right = flow_.letters_.width(title.right, size, draw::Face::bold);
-        const double left = flow_.letters_.width(title.text, size, draw::Face::bold);
-        if (!title.right.empty()) {
-            const bool beside = left + right + size <= flow_.width();
-            flow_.need(2 * pitch * size);
-            draw::Picture& page = flow_.pages_.back();
-            page.marks.push_back(
-                draw::Text{title.right,
-                           {flow_.size_.width - right_margin, flow_.y_ + pitch * size / 2},
-                           size,
-                           draw::Anchor::end,
-                           draw::Face::bold});
-            if (!beside)
-                flow_.y_ += pitch * size;
-        }
+        double size = title_size * flow_.type_;
+        if (!title.right.empty())
+            size = put_right(title, size);
         flow_.line(title.text, size, draw::Face::bold);
     }
     void operator()(const Heading& heading) const {
@@ -110,6 +98,24 @@ public:
     }
 
 private:
+    /// Both in one line, smaller if need be, else the right one above. The size of the left one.
+    double put_right(const Title& title, double size) const {
+        const double both = flow_.letters_.width_em(title.right, draw::Face::bold) +
+                            flow_.letters_.width_em(title.text, draw::Face::bold) + 1;
+        const bool beside = both * least_of_title * size <= flow_.width();
+        const double fitted = beside ? std::min(size, flow_.width() / both) : size;
+        flow_.need(2 * pitch * fitted);
+        flow_.pages_.back().marks.push_back(
+            draw::Text{title.right,
+                       {flow_.size_.width - right_margin, flow_.y_ + pitch * fitted / 2},
+                       fitted,
+                       draw::Anchor::end,
+                       draw::Face::bold});
+        if (!beside)
+            flow_.y_ += pitch * fitted;
+        return fitted;
+    }
+
     Flow& flow_;
 };
 

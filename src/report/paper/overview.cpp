@@ -12,12 +12,17 @@ namespace {
 
 constexpr double type = 2.5;
 constexpr double note = 2.5;
+constexpr double gap = 2; ///< above the drawing
+constexpr double title_height = 1.9 * note;
+constexpr double around_row = 7.5; ///< leaders above a row, distances below, in terms of the type
 constexpr double largest_scale = 0.125;
-constexpr double least_scale = 0.008; ///< below it numbers are hard to read: another page
+constexpr double least_scale = 1.0 / 150; ///< below it numbers are hard to read: another page
 constexpr std::size_t most_rows = 8;
+constexpr int most_steps = 12;
 
-draw::RollView view_of(const Strip& row, double scale) {
+draw::RollView view_of(const Strip& row, double scale, double width) {
     draw::RollView view;
+    view.width = width - type;
     view.from = row.from;
     view.to = row.to;
     view.scale = scale;
@@ -27,8 +32,13 @@ draw::RollView view_of(const Strip& row, double scale) {
     return view;
 }
 
-struct Overview {
+struct RowPlan {
+    std::vector<Strip> rows;
     double scale = 0;
+};
+
+struct Overview {
+    RowPlan plan;
     std::vector<draw::Picture> pictures; ///< a title before the rows of every roll
     double height = 0;
 };
@@ -41,72 +51,56 @@ public:
         : sheet_(sheet), pieces_(pieces), strips_(strips), measures_(measures), letters_(letters),
           width_(width) {}
 
-    /// The largest that is no higher than `height`; the smallest where nothing is.
+    /// The largest that is no higher than `height`, if there is one.
     Overview within(double height) const {
-        std::optional<Overview> best;
-        for (std::size_t rows = 1; rows <= most_rows; ++rows) {
-            Overview next = in_rows(rows, height);
-            const bool better = !best ||
-                                (next.height <= height && next.scale > best->scale + 1e-9) ||
-                                (best->height > height && next.height < best->height);
-            if (better)
-                best = std::move(next);
-        }
-        return std::move(*best);
-    }
-
-private:
-    std::vector<Strip> strips_on(std::size_t roll) const {
-        std::vector<Strip> own;
-        for (const Strip& strip : strips_)
-            if (strip.roll == roll)
-                own.push_back(strip);
-        return own;
-    }
-
-    Overview in_rows(std::size_t rows, double height) const {
-        std::vector<std::vector<Strip>> all;
-        Um longest = 1;
-        std::size_t count = 0;
-        for (std::size_t roll = 0; roll < sheet_.plan.layout().rolls.size(); ++roll) {
-            all.push_back(rows_of(strips_on(roll), rows));
-            count += all.back().size();
-            for (const Strip& row : all.back())
-                longest = std::max(longest, row.to - row.from);
-        }
-        const double beside = draw::room_beside_roll(view_of({}, 1));
-        const double by_width = (width_ - beside) * 1000 / static_cast<double>(longest);
-        double scale = std::min(by_width, largest_scale);
-        Overview out = drawn(all, scale);
-        // What is too high by a little is drawn smaller.
-        const double film = film_height(all) * scale;
-        if (out.height > height && film > 0) {
-            scale *= std::max(0.3, (film - (out.height - height)) / film) * 0.98;
-            out = drawn(all, scale);
-        }
+        Overview out = drawn(best_plan(height));
+        for (int step = 0; step < most_steps && out.height > height; ++step)
+            out = drawn({out.plan.rows, out.plan.scale * 0.94});
         return out;
     }
 
-    double film_height(const std::vector<std::vector<Strip>>& all) const {
-        double sum = 0;
-        for (const std::vector<Strip>& rows : all)
-            for (const Strip& row : rows)
-                sum += static_cast<double>(width_of_roll(row.roll)) / 1000;
-        return sum;
+    /// The number of rows that promises the largest scale.
+    RowPlan best_plan(double height) const {
+        const std::size_t rolls = sheet_.plan.layout().rolls.size();
+        RowPlan best;
+        for (std::size_t count = rolls; count < rolls + most_rows; ++count) {
+            const Um longest = row_length(strips_, count);
+            RowPlan plan{rows_within(strips_, longest), 0};
+            plan.scale = std::min({largest_scale, scale_by_width(longest),
+                                   scale_by_height(plan.rows, rolls, height)});
+            if (plan.scale > best.scale || best.rows.empty())
+                best = std::move(plan);
+        }
+        return best;
     }
 
-    Um width_of_roll(std::size_t roll) const {
-        return sheet_.plan.job().rolls.at(sheet_.plan.layout().rolls.at(roll).roll).width;
+private:
+    double scale_by_width(Um longest) const {
+        return (width_ - draw::room_beside_roll(view_of({}, 1, width_))) * 1000 /
+               static_cast<double>(longest);
     }
 
-    Overview drawn(const std::vector<std::vector<Strip>>& all, double scale) const {
-        Overview out;
-        out.scale = scale;
-        for (const std::vector<Strip>& rows : all) {
-            out.pictures.push_back(title_of(rows.front().roll, scale));
-            for (const Strip& row : rows)
-                out.pictures.push_back(draw::roll_picture(sheet_, pieces_, row.roll, measures_,
-                                                          view_of(row, scale), letters_));
+    double scale_by_height(const std::vector<Strip>& rows, std::size_t rolls, double height) const {
+        double film = 0;
+        for (const Strip& row : rows)
+            film += static_cast<double>(sheet_.plan.job()
+                                            .rolls.at(sheet_.plan.layout().rolls.at(row.roll).roll)
+                                            .width) /
+                    1000;
+        const double words = static_cast<double>(rows.size()) * around_row * type +
+                             static_cast<double>(rolls) * title_height;
+        return std::max(1e-3, (height - words) / film);
+    }
+
+    Overview drawn(RowPlan plan) const {
+        Overview out{std::move(plan), {}, 0};
+        const std::vector<Strip>& rows = out.plan.rows;
+        for (std::size_t i = 0; i < rows.size(); ++i) {
+            if (i == 0 || rows[i].roll != rows[i - 1].roll)
+                out.pictures.push_back(title_of(rows[i].roll, out.plan.scale));
+            out.pictures.push_back(draw::roll_picture(sheet_, pieces_, rows[i].roll, measures_,
+                                                      view_of(rows[i], out.plan.scale, width_),
+                                                      letters_));
         }
         for (const draw::Picture& picture : out.pictures)
             out.height += picture.height;
@@ -116,7 +110,7 @@ private:
     draw::Picture title_of(std::size_t roll, double scale) const {
         draw::Picture out;
         out.width = width_;
-        out.height = 1.9 * note;
+        out.height = title_height;
         out.marks.push_back(
             draw::Text{roll_title(sheet_, roll, measures_) +
                            " · drawn 1 : " + std::to_string(std::llround(1 / scale)) +
@@ -138,6 +132,17 @@ private:
 
 } // namespace
 
+double overview_scale(const Flow& flow, const Sheet& sheet, const std::vector<Strip>& strips,
+                      const draw::Letters& letters) {
+    if (strips.empty())
+        return largest_scale;
+    const double legend = legend_lines(sheet, note, flow.width(), letters).height;
+    const Measures measures(sheet.unit);
+    return OverviewSetter(sheet, {}, strips, measures, letters, flow.width())
+        .best_plan(flow.room() - legend - gap)
+        .scale;
+}
+
 void add_overview(Flow& flow, const Sheet& sheet, const std::vector<PlacedPiece>& pieces,
                   const std::vector<Strip>& strips, const Measures& measures,
                   const draw::Letters& letters) {
@@ -145,9 +150,8 @@ void add_overview(Flow& flow, const Sheet& sheet, const std::vector<PlacedPiece>
         return;
     const OverviewSetter setter(sheet, pieces, strips, measures, letters, flow.width());
     const draw::Picture legend = legend_lines(sheet, note, flow.width(), letters);
-    const double gap = 2;
     Overview overview = setter.within(flow.room() - legend.height - gap);
-    if (overview.height > flow.room() || overview.scale < least_scale) {
+    if (overview.height > flow.room() - legend.height - gap || overview.plan.scale < least_scale) {
         flow.new_page();
         overview = setter.within(flow.room() - legend.height - gap);
     }

@@ -18,4 +18,8 @@ void add_overview(Flow& flow, const Sheet& sheet, const std::vector<PlacedPiece>
                   const std::vector<Strip>& strips, const Measures& measures,
                   const draw::Letters& letters);
 
+/// How large the rolls come out in that room, as add_overview finds it before it draws.
+double overview_scale(const Flow& flow, const Sheet& sheet, const std::vector<Strip>& strips,
+                      const draw::Letters& letters);
+
 } // namespace pelt::report::paper

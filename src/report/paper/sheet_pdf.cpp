@@ -18,14 +18,12 @@ namespace paper {
 namespace {
 
 constexpr double plain_type = 3.0;
-/// Plain words on page one, and the height that they should leave for the whole roll: well, if that
-/// can be, else what is enough.
-struct FirstPage {
-    double type;
-    double for_the_roll;
-};
-constexpr FirstPage first_pages[] = {{3.2, 90},  {3.0, 85}, {2.8, 80},  {2.65, 75}, {2.8, 55},
-                                     {2.65, 50}, {2.5, 48}, {2.35, 45}, {2.2, 45}};
+/// Sizes of plain words to try on page one, and scales that the whole roll should have there: good
+/// ones, else what can still be read.
+constexpr double first_page_types[] = {3.2, 3.0, 2.8, 2.65, 2.5, 2.4};
+constexpr double good_scale = 1.0 / 80;
+constexpr double fair_scale = 1.0 / 110;
+constexpr double poor_scale = 1.0 / 148;
 
 std::string foot_of(const Sheet& sheet) {
     const Job& job = sheet.plan.job();
@@ -36,15 +34,17 @@ std::string foot_of(const Sheet& sheet) {
 }
 
 /// Page one, in the largest letters that leave room for the roll.
-Flow first_page(const Sheet& sheet, PageSize size, const draw::Letters& letters) {
+Flow first_page(const Sheet& sheet, PageSize size, const std::vector<Strip>& strips,
+                const draw::Letters& letters) {
     const Document document = first_page_of(sheet);
-    for (const FirstPage& wish : first_pages) {
-        Flow flow(size, wish.type, letters);
-        flow.add(document);
-        if (flow.page_count() == 1 && flow.room() >= wish.for_the_roll)
-            return flow;
-    }
-    Flow flow(size, first_pages[2].type, letters);
+    for (const double scale : {good_scale, fair_scale, poor_scale})
+        for (const double type : first_page_types) {
+            Flow flow(size, type, letters);
+            flow.add(document);
+            if (flow.page_count() == 1 && overview_scale(flow, sheet, strips, letters) >= scale)
+                return flow;
+        }
+    Flow flow(size, plain_type, letters);
     flow.add(document);
     return flow;
 }
@@ -61,7 +61,7 @@ std::vector<draw::Picture> sheet_pages(const Sheet& sheet, Paper paper,
     const Measures measures(sheet.unit);
     const std::vector<PlacedPiece> pieces = pieces_by_number(sheet.plan);
     const std::vector<Strip> strips = strips_of(sheet.plan, pieces);
-    Flow flow = first_page(sheet, size, letters);
+    Flow flow = first_page(sheet, size, strips, letters);
     add_overview(flow, sheet, pieces, strips, measures, letters);
     std::vector<draw::Picture> pages = std::move(flow).pages();
     for (std::size_t i = 0; i < strips.size(); ++i)

@@ -16,7 +16,7 @@ constexpr double type = 2.7;
 constexpr double drawing_type = 2.8;
 constexpr double least_drawing = 75; ///< height of the drawing below which lists go to a next page
 constexpr double largest_scale = 0.5;
-constexpr double title_room = 10;
+constexpr double gap = 1.5;
 
 draw::RollView view_of(const Strip& strip, double scale, bool straight, const Measures& measures) {
     draw::RollView view;
@@ -67,6 +67,11 @@ private:
                " from the free end";
     }
 
+    Block title_with(double scale) const {
+        return Title{title() + ": " + place(),
+                     "drawn 1 : " + std::to_string(std::llround(1 / scale))};
+    }
+
     Document lists() const {
         Document document;
         if (straight()) {
@@ -93,15 +98,19 @@ private:
     }
 
     double height_beside_lists(PageSize size) const {
-        return Flow(size, type, letters_).room() - title_room - lists_height(size);
+        return height_under_title(size) - lists_height(size);
+    }
+    double height_under_title(PageSize size) const {
+        Flow flow(size, type, letters_);
+        flow.add(title_with(1));
+        return flow.room() - 2 * gap - 0.5;
     }
     /// Whether a drawing of fair size and the lists go on one page.
     bool lists_fit(PageSize size) const { return height_beside_lists(size) >= least_drawing; }
 
     /// What the drawing may take of a page.
     double drawing_height(PageSize size) const {
-        return lists_fit(size) ? height_beside_lists(size)
-                               : Flow(size, type, letters_).room() - title_room;
+        return lists_fit(size) ? height_beside_lists(size) : height_under_title(size);
     }
 
     double scale_on(PageSize size) const {
@@ -118,10 +127,11 @@ private:
         const double scale = scale_on(size);
         flow.add(Title{title() + ": " + place(),
                        "drawn 1 : " + std::to_string(std::llround(1 / scale))});
-        flow.space(1.5);
+        flow.space(gap);
         flow.add_centred(draw::roll_picture(sheet_, pieces_, strip().roll, measures_,
-                                            view_of(strip(), scale, straight(), measures_), letters_));
-        flow.space(1.5);
+                                            view_of(strip(), scale, straight(), measures_),
+                                            letters_));
+        flow.space(gap);
         if (!lists_fit(size))
             flow.new_page();
         flow.add(lists());

@@ -66,16 +66,6 @@ std::vector<Strip> contour_strips(const Plan& plan, const std::vector<PlacedPiec
     return strips;
 }
 
-std::vector<Strip> joined_within(const std::vector<Strip>& strips, Um longest) {
-    std::vector<Strip> rows;
-    for (const Strip& strip : strips)
-        if (!rows.empty() && strip.to - rows.back().from <= longest)
-            rows.back().to = strip.to;
-        else
-            rows.push_back({strip.roll, strip.from, strip.to, {}});
-    return rows;
-}
-
 } // namespace
 
 std::vector<Strip> strips_of(const Plan& plan, const std::vector<PlacedPiece>& pieces) {
@@ -89,19 +79,29 @@ std::vector<Strip> strips_of(const Plan& plan, const std::vector<PlacedPiece>& p
     return all;
 }
 
-std::vector<Strip> rows_of(const std::vector<Strip>& strips, std::size_t rows) {
+std::vector<Strip> rows_within(const std::vector<Strip>& strips, Um longest) {
+    std::vector<Strip> rows;
+    for (const Strip& strip : strips)
+        if (!rows.empty() && rows.back().roll == strip.roll &&
+            strip.to - rows.back().from <= longest)
+            rows.back().to = strip.to;
+        else
+            rows.push_back({strip.roll, strip.from, strip.to, {}});
+    return rows;
+}
+
+Um row_length(const std::vector<Strip>& strips, std::size_t rows) {
     std::set<Um> lengths;
-    for (std::size_t i = 0; i < strips.size(); ++i)
-        for (std::size_t k = i; k < strips.size(); ++k)
+    Um longest_strip = 0;
+    for (std::size_t i = 0; i < strips.size(); ++i) {
+        longest_strip = std::max(longest_strip, strips[i].to - strips[i].from);
+        for (std::size_t k = i; k < strips.size() && strips[k].roll == strips[i].roll; ++k)
             lengths.insert(strips[k].to - strips[i].from);
-    for (const Um longest : lengths) {
-        const std::vector<Strip> joined = joined_within(strips, longest);
-        const bool fits = std::all_of(joined.begin(), joined.end(),
-                                      [&](const Strip& s) { return s.to - s.from <= longest; });
-        if (fits && joined.size() <= rows)
-            return joined;
     }
-    return strips;
+    for (const Um longest : lengths)
+        if (longest >= longest_strip && rows_within(strips, longest).size() <= rows)
+            return longest;
+    return lengths.empty() ? 0 : *lengths.rbegin();
 }
 
 } // namespace pelt::report::paper

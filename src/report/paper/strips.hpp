@@ -21,7 +21,10 @@ struct Strip {
 /// at most two metres that as few pieces as possible run out of; a piece that does is on both.
 std::vector<Strip> strips_of(const Plan& plan, const std::vector<PlacedPiece>& pieces);
 
-/// The strips of a roll put together into at most `rows` stretches, the longest as short as can be.
-std::vector<Strip> rows_of(const std::vector<Strip>& strips, std::size_t rows);
+/// Strips put together into rows of at most `longest`, as far as single strips allow.
+std::vector<Strip> rows_within(const std::vector<Strip>& strips, Um longest);
+
+/// How long rows must be for all strips of every roll to go into so many.
+Um row_length(const std::vector<Strip>& strips, std::size_t rows);
 
 } // namespace pelt::report::paper
