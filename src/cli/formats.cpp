@@ -98,8 +98,12 @@ bool asks_for_csv(const Arguments& arguments) {
 
 using Paths = std::vector<std::string>;
 
+bool is_pdf(const Target& target) {
+    return target.format == Format::pdf;
+}
+
 bool is_drawn(const Target& target) {
-    return target.format == Format::svg || target.format == Format::pdf;
+    return target.format == Format::svg || is_pdf(target);
 }
 
 /// A --format that no output follows is a wish that would be forgotten in silence.
@@ -147,12 +151,14 @@ std::vector<Target> targets_of(const Arguments& arguments, Faults& faults) {
     const bool draws = std::any_of(targets.begin(), targets.end(), is_drawn);
     if (arguments.count(Opt::pattern) > 0 && faults.empty() && !draws)
         faults.push_back(usage("--pattern goes with SVG and PDF only", "add '--out pieces.svg'"));
+    const bool prints = std::any_of(targets.begin(), targets.end(), is_pdf);
+    if (arguments.count(Opt::paper) > 0 && faults.empty() && !prints)
+        faults.push_back(usage("--paper goes with PDF only", "add '--out sheet.pdf'"));
     return targets;
 }
 
 Faults faults_of_paper(const std::vector<Target>& targets, const World& world) {
     Faults faults;
-    const auto is_pdf = [](const Target& t) { return t.format == Format::pdf; };
     if (std::none_of(targets.begin(), targets.end(), is_pdf))
         return faults;
     if (world.output_is_terminal &&

@@ -17,8 +17,7 @@ using Edges = std::vector<const EdgeFinish*>;
 
 bool known(const Job& job, const PieceId& id) {
     const auto v = static_cast<std::size_t>(id.vehicle);
-    return v < job.developed.size() &&
-           static_cast<std::size_t>(id.panel) < job.developed[v].size();
+    return v < job.developed.size() && static_cast<std::size_t>(id.panel) < job.developed[v].size();
 }
 
 /// top, bottom, left, right as the files have it: within 45° of that way, ties to top and bottom.
@@ -29,7 +28,8 @@ std::string side_of(const EdgeFinish& edge) {
 }
 
 /// On a panel of the vehicle's side left and right are front and rear, whichever side it is.
-std::string on_the_vehicle(const std::string& side, Side where, std::optional<pelt::Heading> forward) {
+std::string on_the_vehicle(const std::string& side, Side where,
+                           std::optional<pelt::Heading> forward) {
     if (where == Side::centre || (side != "left" && side != "right") ||
         (forward != pelt::Heading::left && forward != pelt::Heading::right))
         return side;
@@ -46,13 +46,12 @@ public:
         std::vector<std::string> numbers;
         for (const EdgeFinish* edge : group) {
             const std::string side = side_of(*edge);
-            std::vector<std::string>& list = edge->name.empty() && !whole(side, group)
-                                                 ? numbers
-                                                 : names;
-            const std::string name =
-                !edge->name.empty()  ? edge->name
-                : whole(side, group) ? on_the_vehicle(side, where_, finish_.forward)
-                                     : edge->number;
+            std::vector<std::string>& list =
+                edge->name.empty() && !whole(side, group) ? numbers : names;
+            const std::string name = !edge->name.empty() ? edge->name
+                                     : whole(side, group)
+                                         ? on_the_vehicle(side, where_, finish_.forward)
+                                         : edge->number;
             if (std::find(list.begin(), list.end(), name) == list.end())
                 list.push_back(name);
         }
@@ -103,9 +102,10 @@ std::string edges_text(const Job& job, const PieceId& id, const Measures& measur
     const EdgeNames names(finish, id.side);
     const auto listed_groups = [&](const Edges& edges, Um EdgeFinish::*what) {
         const auto groups = grouped(edges, what);
-        const auto most = std::max_element(
-            groups.begin(), groups.end(),
-            [](const auto& a, const auto& b) { return a.second.size() < b.second.size(); });
+        const auto most =
+            std::max_element(groups.begin(), groups.end(), [](const auto& a, const auto& b) {
+                return a.second.size() < b.second.size();
+            });
         std::string text;
         std::string elsewhere;
         for (auto g = groups.begin(); g != groups.end(); ++g) {
@@ -119,6 +119,10 @@ std::string edges_text(const Job& job, const PieceId& id, const Measures& measur
         }
         return text + elsewhere;
     };
+    const bool flat = std::all_of(finish.edges.begin(), finish.edges.end(),
+                                  [](const EdgeFinish& e) { return e.tuck == 0 && e.stop == 0; });
+    if (flat)
+        return "no tuck";
     std::string text;
     if (!tucks.empty())
         text = "tuck " + listed_groups(tucks, &EdgeFinish::tuck);

@@ -11,8 +11,10 @@ double em_of(char32_t c) {
         return 0.64;
     if (std::u32string_view(U"mwMW@%×→←↑↓").find(c) != std::u32string_view::npos)
         return 1.0;
+    if (std::u32string_view(U"#+<=>^~&").find(c) != std::u32string_view::npos)
+        return 0.85;
     if (std::u32string_view(U"ijlI|.,:;'! ").find(c) != std::u32string_view::npos)
-        return 0.37;
+        return 0.4;
     if (c >= U'A' && c <= U'Z')
         return 0.79;
     return display_width(utf8(c)) == 2 ? 1.05 : 0.66;
