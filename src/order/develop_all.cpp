@@ -62,24 +62,32 @@ void develop_each(std::vector<Developing>& panels, int threads, const develop::P
 
 void develop_all(Job& job, int threads, const std::shared_ptr<develop::LaidScans>& scans,
                  Faults& faults) {
+    struct Destination {
+        DevelopedPanel* out;
+        bool is_cut;
+    };
     std::vector<Developing> panels;
-    std::vector<DevelopedPanel*> out;
+    std::vector<Destination> destinations;
     job.developed.resize(job.vehicles.size());
     for (std::size_t v = 0; v < job.vehicles.size(); ++v) {
         job.developed[v].resize(job.vehicles[v].panels.size());
         for (std::size_t p = 0; p < job.vehicles[v].panels.size(); ++p) {
             const Panel& panel = job.vehicles[v].panels[p];
-            if (is_scan(panel) &&
-                is_left_out(job.left_out, static_cast<int>(v), static_cast<int>(p), panel.sides))
+            const bool is_cut =
+                !is_left_out(job.left_out, static_cast<int>(v), static_cast<int>(p), panel.sides);
+            if (!is_cut && is_scan(panel))
                 continue;
             panels.push_back({&panel});
-            out.push_back(&job.developed[v][p]);
+            destinations.push_back({&job.developed[v][p], is_cut});
         }
     }
     develop_each(panels, threads, {job.film.stretch_panel_percent, false, scans});
     for (std::size_t i = 0; i < panels.size(); ++i) {
-        *out[i] = std::move(panels[i].developed);
-        faults.insert(faults.end(), panels[i].faults.begin(), panels[i].faults.end());
+        *destinations[i].out = std::move(panels[i].developed);
+        // Of a panel that is left out only what is wrong with the file is told.
+        for (const Fault& fault : panels[i].faults)
+            if (destinations[i].is_cut || stops({fault}))
+                faults.push_back(fault);
     }
 }
 
