@@ -185,21 +185,42 @@ std::optional<Purchase> cheapest_order(const Film& film, const std::vector<Um>& 
                        sum_of(lengths) + Length::from_um(spare));
 }
 
+namespace {
+
+/// What is sold otherwise than these lines.
+Film without_offers_of(Film film, const std::vector<OrderLine>& lines) {
+    std::erase_if(film.sold, [&](const Offer& offer) {
+        return std::any_of(lines.begin(), lines.end(), [&](const OrderLine& line) {
+            return offer.by == line.by && offer.price == *line.price;
+        });
+    });
+    return film;
+}
+
+} // namespace
+
 std::optional<Purchase> next_best_order(const Film& film, const std::vector<Um>& lengths, Um spare,
                                         const Purchase& best) {
+    if (!best.cost)
+        return std::nullopt;
+    const Length least = sum_of(lengths) + Length::from_um(spare);
+    const std::vector<OrderLine> extra =
+        spare > 0 ? lines_for(film, 1, spare) : std::vector<OrderLine>{};
     std::optional<Purchase> next;
-    for (std::size_t i = 0; i < lengths.size() && best.cost; ++i) {
-        Film others = film;
-        std::erase_if(others.sold, [&](const Offer& offer) {
-            return offer.by == best.lines[i].by && offer.price == *best.lines[i].price;
-        });
-        std::vector<std::vector<OrderLine>> choices = choices_for(film, lengths, spare);
-        choices[i] = lines_for(others, lengths[i], lengths[i] + spare);
-        const std::vector<OrderLine> extra =
-            spare > 0 ? lines_for(film, 1, spare) : std::vector<OrderLine>{};
-        const auto found = cheapest_of(choices, extra, sum_of(lengths) + Length::from_um(spare));
+    const auto consider = [&](std::optional<Purchase> found) {
         if (found && (!next || *found->cost < *next->cost))
-            next = found;
+            next = std::move(found);
+    };
+    for (std::size_t i = 0; i < lengths.size(); ++i) {
+        std::vector<std::vector<OrderLine>> choices = choices_for(film, lengths, spare);
+        choices[i] =
+            lines_for(without_offers_of(film, {best.lines[i]}), lengths[i], lengths[i] + spare);
+        consider(cheapest_of(choices, extra, least));
+    }
+    if (spare > 0) {
+        std::vector<std::vector<OrderLine>> choices = choices_for(film, lengths, spare);
+        choices.push_back(lines_for(without_offers_of(film, best.lines), 1, spare));
+        consider(cheapest_of(choices, {}, least));
     }
     return next;
 }

@@ -39,8 +39,9 @@ struct Purchase {
 /// equally cheap ones the longest. None when no offer reaches.
 std::optional<Purchase> cheapest_order(const Film& film, const std::vector<Um>& lengths, Um spare);
 
-/// The cheapest one of which at least one roll is bought by another offer. None where there is
-/// none, or no prices are known.
+/// The cheapest one of which at least one roll is bought by another offer, or the spare alone on a
+/// roll of its own by an offer that the best one does not take. None where there is none, or no
+/// prices are known.
 std::optional<Purchase> next_best_order(const Film& film, const std::vector<Um>& lengths, Um spare,
                                         const Purchase& best);
 

@@ -179,6 +179,20 @@ TEST_CASE("the next best way and what it costs more") {
     CHECK_FALSE(order::next_best_order(one_way, {4'500'000}, 0, *best));
 }
 
+TEST_CASE("the next best way may be a roll for the spare alone") {
+    Film made = film("roll: {width: 1000 mm, length: 3 m}\ndirection: one-way\n");
+    made.sold = {{Length::from_mm(1'000), Money::from_micros(10'000'000), Length::from_mm(2'000)},
+                 {Length::from_mm(1'000), Money::from_micros(12'000'000), std::nullopt,
+                  Length::from_mm(1'000)}};
+    const auto best = order::cheapest_order(made, {2'340'000, 1'980'000}, 1'480'000);
+    REQUIRE(best);
+    CHECK(to_string(*best->cost, 2) == "60.00"); // twice three metres
+    const auto next = order::next_best_order(made, {2'340'000, 1'980'000}, 1'480'000, *best);
+    REQUIRE(next);
+    CHECK(to_string(*next->cost, 2) == "62.00"); // three, two, and one of the dearer ones
+    CHECK(next->lines.size() == 3);
+}
+
 /// The least cost of lines that hold each length, with `spare` more in all and one roll more at
 /// most: every combination.
 class EveryOrder {
