@@ -25,6 +25,7 @@ std::vector<Finding> over_the_stretch_limit(const Sheet& sheet);
 /// Everything else, those among them, each once, the gravest first: stretch over the film's limit,
 /// the warnings of the stages before, narrow margins, what was not checked, zones to keep clear.
 /// What several panels have in common is one finding when `together`, else one a panel.
-std::vector<Finding> other_findings(const Sheet& sheet, const Measures& measures, bool together);
+std::vector<Finding> other_findings(const Sheet& sheet, const Measures& measures,
+                                    bool together = true);
 
 } // namespace pelt::report

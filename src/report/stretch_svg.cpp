@@ -2,6 +2,7 @@
 #include "report/area.hpp"
 #include "report/draw/letters.hpp"
 #include "report/numbers.hpp"
+#include "report/stretch_shades.hpp"
 #include "report/svg_text.hpp"
 #include "report/verdict.hpp"
 
@@ -22,6 +23,7 @@ constexpr std::string_view style = R"(<style>
 text { font-family: sans-serif; font-size: 12px; fill: #000 }
 .title { font-size: 18px; font-weight: bold }
 .wrapped { fill: none; stroke: #000; stroke-width: 1; stroke-dasharray: 6 4 }
+.rim { fill: none; stroke: #000; stroke-width: .6; stroke-linecap: round }
 .peak { fill: #fff; stroke: #000; stroke-width: 1.5 }
 .pull { fill: none; stroke: #000; stroke-width: 2 }
 .arrow { fill: #000; stroke: none }
@@ -86,9 +88,8 @@ public:
         if (!others.empty())
             line("Not scanned, so not drawn: " + others + ".");
         if (drawn_)
-            line("Broken line: the film that stays on. Cross: the largest stretch; the line "
-                 "through it "
-                 "shows which way it pulls.");
+            line("Thin line: the panel. Broken line: the film that stays on. Cross: the largest "
+                 "stretch; the line through it shows which way it pulls.");
         width_ += margin;
         y_ += margin;
         return "<svg xmlns=\"http://www.w3.org/2000/svg\" width=\"" + svg_number(width_) +
@@ -134,8 +135,10 @@ private:
         const double top = y_ + mm(box.high.y);
         body_ += "<g>\n<title>" + xml_text(head) + "</title>\n";
         shades(*row.map, left, top);
+        rim(*row.map, left, top);
         outline(row.wrapped, left, top);
-        peak(*row.map, left, top);
+        if (!is_much_the_same(*row.map))
+            peak(*row.map, left, top);
         body_ += "</g>\n";
         const double right = margin + mm(box.along());
         if (row.forward) {
@@ -146,23 +149,27 @@ private:
         y_ += std::max(mm(box.across()), 100.0);
     }
 
-    int band_of(double stretch) const {
-        return std::clamp(static_cast<int>(stretch / full_ * bands), 0, bands - 1);
-    }
-
     void shades(const StretchMap& map, double left, double top) {
         std::array<std::string, bands> paths;
-        for (const StretchMap::Cell& cell : map.cells) {
-            std::string& path = paths[static_cast<std::size_t>(band_of(cell.percent))];
-            for (std::size_t k = 0; k < 3; ++k)
-                path += (k == 0 ? "M" : "L") + svg_number(left + cell.corners[k].x) + " " +
-                        svg_number(top - cell.corners[k].y);
+        for (const Shade& shade : shades_of(map, full_ / bands, bands)) {
+            std::string& path = paths[static_cast<std::size_t>(shade.band)];
+            for (std::size_t k = 0; k < shade.ring.size(); ++k)
+                path += (k == 0 ? "M" : "L") + svg_number(left + shade.ring[k].x) + " " +
+                        svg_number(top - shade.ring[k].y);
             path += "Z";
         }
         for (std::size_t band = 0; band < bands; ++band)
             if (!paths[band].empty())
                 body_ += "<path class=\"shade b" + std::to_string(band) + "\" d=\"" + paths[band] +
                          "\"/>\n";
+    }
+
+    void rim(const StretchMap& map, double left, double top) {
+        std::string path;
+        for (const auto& [a, b] : rim_of(map))
+            path += "M" + svg_number(left + a.x) + " " + svg_number(top - a.y) + "L" +
+                    svg_number(left + b.x) + " " + svg_number(top - b.y);
+        body_ += "<path class=\"rim\" d=\"" + path + "\"/>\n";
     }
 
     void outline(const Polygon& polygon, double left, double top) {
@@ -201,9 +208,12 @@ private:
         }
         body_ += text_at(margin + 44 * bands, y_ + 28, percent(full_));
         width_ = std::max(width_, margin + 44.0 * (bands + 1));
-        y_ += 36;
+        y_ += 38;
+        const bool inches = Measures(sheet_.unit).size_unit() == "in";
+        const double bar = inches ? 101.6 : 100;
         body_ += "<path class=\"pull\" d=\"M" + svg_number(margin) + " " + svg_number(y_ + 8) +
-                 "v-8h100v8\"/>\n" + text_at(margin + 108, y_ + 6, "100 mm");
+                 "v-8h" + svg_number(bar) + "v8\"/>\n" +
+                 text_at(margin + bar + 8, y_ + 6, inches ? "4 in" : "100 mm");
         y_ += 14;
     }
 

@@ -72,7 +72,25 @@ std::string advice_on(const StretchAsked& stretch, double limit_percent) {
                   "or take a softer film";
 }
 
+bool is_much_the_same(const StretchMap& map) {
+    constexpr double nearly = .9;
+    double area = 0;
+    double near = 0;
+    for (const StretchMap::Cell& cell : map.cells) {
+        const auto& c = cell.corners;
+        const double doubled =
+            std::abs((c[1].x - c[0].x) * (c[2].y - c[0].y) - (c[2].x - c[0].x) * (c[1].y - c[0].y));
+        area += doubled;
+        near += cell.percent >= nearly * map.peak_percent ? doubled : 0;
+    }
+    return near > area / 2;
+}
+
 std::string where_most(const StretchMap& map) {
+    if (map.peak_percent < .05)
+        return "none anywhere";
+    if (is_much_the_same(map))
+        return "much the same all over";
     double wide = 0;
     double high = 0;
     for (const StretchMap::Cell& cell : map.cells)

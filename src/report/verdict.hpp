@@ -26,7 +26,11 @@ std::string in_words(Lies lies);
 /// What helps where the film will not go in one piece: strips, cuts, an inlay; no full stop.
 std::string advice_on(const StretchAsked& stretch, double limit_percent);
 
-/// "most at the upper left, pulling up and down"; the blank's box from (0, 0) is wide × high.
+/// More than half of the panel is stretched by nine tenths of the most.
+bool is_much_the_same(const StretchMap& map);
+
+/// "most at the upper left, pulling up and down", "much the same all over"; the blank's lower left
+/// is (0, 0).
 std::string where_most(const StretchMap& map);
 
 } // namespace pelt::report

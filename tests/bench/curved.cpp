@@ -124,8 +124,8 @@ test::Mesh scan() {
 
 int main() {
     caps();
-    timed("crown 600/80 x 400/60", test::crown(600, 80, 400, 60, 66, 44));
-    two_at_once(test::crown(600, 80, 400, 60, 66, 44));
+    timed("crown 600/80 x 400/60", test::crown(600, 80, 400, 60, 87, 58));
+    two_at_once(test::crown(600, 80, 400, 60, 87, 58));
     timed("the same as a clean scan", test::crown(600, 80, 400, 60, 274, 183));
     timed("and as a rough one", scan());
     return 0;
