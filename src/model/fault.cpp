@@ -68,6 +68,9 @@ bool stops(const Faults& faults) {
 }
 
 Faults told_together(const Faults& faults) {
+    const auto own = [](const Fault& fault) {
+        return fault.panel + " " + fault.what.substr(fault.common.size() + 2);
+    };
     Faults out;
     for (const Fault& fault : faults) {
         const auto alike = std::find_if(out.begin(), out.end(), [&](const Fault& other) {
@@ -75,22 +78,20 @@ Faults told_together(const Faults& faults) {
                    other.severity == fault.severity && other.remedy == fault.remedy &&
                    other.place.source == fault.place.source;
         });
-        if (fault.common.empty()) {
+        if (alike == out.end()) {
             out.push_back(fault);
             continue;
         }
-        const std::string own = fault.panel + " " + fault.what.substr(fault.common.size() + 2);
-        if (alike == out.end()) {
-            out.push_back({fault.severity,
-                           {fault.place.source, 0, 0},
-                           "",
-                           fault.common + ": " + own,
-                           fault.remedy,
-                           fault.common});
-        } else if (alike->what.find(": " + own) == std::string::npos &&
-                   alike->what.find("; " + own) == std::string::npos) {
-            alike->what += "; " + own;
+        if (alike->panel == fault.panel && alike->what == fault.what)
+            continue;
+        if (!alike->panel.empty()) {
+            alike->what = alike->common + ": " + own(*alike);
+            alike->panel.clear();
+            alike->place.line = 0;
         }
+        if (alike->what.find(": " + own(fault)) == std::string::npos &&
+            alike->what.find("; " + own(fault)) == std::string::npos)
+            alike->what += "; " + own(fault);
     }
     return out;
 }

@@ -53,8 +53,8 @@ using Faults = std::vector<Fault>;
 /// True when something in the list stops the job (worse than a warning).
 bool stops(const Faults& faults);
 
-/// Faults that have their severity, file, `common` and remedy in common as one, where the first of
-/// them stood: "COMMON: PANEL OWN; PANEL OWN; REMEDY". Others stay as they are.
+/// Faults of several panels that have their severity, file, `common` and remedy in common as one,
+/// where the first of them stood: "COMMON: PANEL OWN; PANEL OWN; REMEDY". Others stay as they are.
 Faults told_together(const Faults& faults);
 
 /// The sentence alone: "what; remedy", lengths in the unit.

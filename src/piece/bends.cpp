@@ -3,6 +3,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <limits>
 #include <numbers>
 #include <utility>
 
@@ -65,19 +66,23 @@ private:
             const double half = length_[next] / 2;
             run += half;
             if (run >= width || sides + 1 == n) {
-                note(edge, run, turned);
+                note(edge, run, turned, sides);
                 return;
             }
             run += half;
         }
     }
 
-    void note(std::size_t edge, double run, double turned) {
+    /// Chords run short of their arc: by sin d / d, where each turns by 2 d.
+    void note(std::size_t edge, double run, double turned, std::size_t turns) {
         Bend& bend = bend_[edge];
+        const double d = std::abs(turned) / (2 * static_cast<double>(turns));
+        const double radius = d > 0 ? run / (2 * static_cast<double>(turns) * std::sin(d))
+                                    : std::numeric_limits<double>::infinity();
         if (turned < 0)
-            bend.hollow = std::min(bend.hollow, run / -turned);
+            bend.hollow = std::min(bend.hollow, radius);
         else if (turned > 0)
-            bend.bulging = std::min(bend.bulging, run / turned);
+            bend.bulging = std::min(bend.bulging, radius);
     }
 
     const TaggedRing& ring_;

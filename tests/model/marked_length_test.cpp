@@ -59,6 +59,11 @@ TEST_CASE("a fault is told in the unit; what panels have in common is told once"
     REQUIRE(told.size() == 2);
     CHECK(to_string(told[0], true) ==
           "t.yaml: too tight: hood edge 1-2 (25 mm); door edge 1-2 (12 mm); cut it in");
+    // Alone it keeps its place and its panel.
+    const Faults alone = told_together({fault(1, "hood", 25'400), fault(1, "hood", 25'400)});
+    REQUIRE(alone.size() == 1);
+    CHECK(to_string(alone[0], false) ==
+          "t.yaml:1:1: panel 'hood': too tight: edge 1-2 (25 mm); cut it in");
     CHECK(told[1].panel == "roof");
     CHECK(sentence_of(told[1]) == "too tight: edge 1-2 (9 mm); cut it in");
 }
