@@ -40,6 +40,7 @@ Layout layout_for(cairo_t* context) {
     cairo_font_options_set_antialias(options.get(), CAIRO_ANTIALIAS_GRAY);
     pango_cairo_context_set_font_options(pango_layout_get_context(layout.get()), options.get());
     pango_cairo_context_set_resolution(pango_layout_get_context(layout.get()), 72);
+    pango_context_set_round_glyph_positions(pango_layout_get_context(layout.get()), FALSE);
     pango_layout_context_changed(layout.get());
     pango_layout_set_single_paragraph_mode(layout.get(), TRUE);
     // Every letter stays itself, so that a text is found when it is looked for.
