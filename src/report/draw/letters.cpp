@@ -14,7 +14,7 @@ double em_of(char32_t c) {
     if (std::u32string_view(U"#+<=>^~&").find(c) != std::u32string_view::npos)
         return 0.85;
     if (std::u32string_view(U"ijlI|.,:;'! ").find(c) != std::u32string_view::npos)
-        return 0.4;
+        return 0.41;
     if (c >= U'A' && c <= U'Z')
         return 0.79;
     return display_width(utf8(c)) == 2 ? 1.05 : 0.66;
