@@ -27,28 +27,40 @@ struct Release {
 };
 using Surface = std::unique_ptr<cairo_surface_t, Release<cairo_surface_destroy>>;
 using Context = std::unique_ptr<cairo_t, Release<cairo_destroy>>;
+using FontMap = std::unique_ptr<PangoFontMap, Release<g_object_unref>>;
+using PangoContextHandle = std::unique_ptr<PangoContext, Release<g_object_unref>>;
 using Layout = std::unique_ptr<PangoLayout, Release<g_object_unref>>;
 using FontOptions = std::unique_ptr<cairo_font_options_t, Release<cairo_font_options_destroy>>;
 using Description = std::unique_ptr<PangoFontDescription, Release<pango_font_description_free>>;
 using Attributes = std::unique_ptr<PangoAttrList, Release<pango_attr_list_unref>>;
 
-Layout layout_for(cairo_t* context) {
-    Layout layout(pango_cairo_create_layout(context));
-    const FontOptions options(cairo_font_options_create());
-    cairo_font_options_set_hint_style(options.get(), CAIRO_HINT_STYLE_NONE);
-    cairo_font_options_set_hint_metrics(options.get(), CAIRO_HINT_METRICS_OFF);
-    cairo_font_options_set_antialias(options.get(), CAIRO_ANTIALIAS_GRAY);
-    pango_cairo_context_set_font_options(pango_layout_get_context(layout.get()), options.get());
-    pango_cairo_context_set_resolution(pango_layout_get_context(layout.get()), 72);
-    pango_context_set_round_glyph_positions(pango_layout_get_context(layout.get()), FALSE);
-    pango_layout_context_changed(layout.get());
-    pango_layout_set_single_paragraph_mode(layout.get(), TRUE);
-    // Every letter stays itself, so that a text is found when it is looked for.
-    const Attributes attributes(pango_attr_list_new());
-    pango_attr_list_insert(attributes.get(), pango_attr_font_features_new("liga=0, clig=0"));
-    pango_layout_set_attributes(layout.get(), attributes.get());
-    return layout;
-}
+/// Fonts of its own, so that nothing is left behind when it goes.
+class Typesetter {
+public:
+    explicit Typesetter(cairo_t* paper) : map_(pango_cairo_font_map_new()) {
+        pango_cairo_font_map_set_resolution(PANGO_CAIRO_FONT_MAP(map_.get()), 72);
+        context_.reset(pango_font_map_create_context(map_.get()));
+        const FontOptions options(cairo_font_options_create());
+        cairo_font_options_set_hint_style(options.get(), CAIRO_HINT_STYLE_NONE);
+        cairo_font_options_set_hint_metrics(options.get(), CAIRO_HINT_METRICS_OFF);
+        cairo_font_options_set_antialias(options.get(), CAIRO_ANTIALIAS_GRAY);
+        pango_cairo_update_context(paper, context_.get());
+        pango_cairo_context_set_font_options(context_.get(), options.get());
+        pango_context_set_round_glyph_positions(context_.get(), FALSE);
+        layout_.reset(pango_layout_new(context_.get()));
+        pango_layout_set_single_paragraph_mode(layout_.get(), TRUE);
+        // Every letter stays itself, so that a text is found when it is looked for.
+        const Attributes attributes(pango_attr_list_new());
+        pango_attr_list_insert(attributes.get(), pango_attr_font_features_new("liga=0, clig=0"));
+        pango_layout_set_attributes(layout_.get(), attributes.get());
+    }
+    PangoLayout* layout() const { return layout_.get(); }
+
+private:
+    FontMap map_;
+    PangoContextHandle context_;
+    Layout layout_;
+};
 
 void set_text(PangoLayout* layout, std::string_view text, draw::Face face) {
     const Description font(pango_font_description_new());
@@ -74,7 +86,7 @@ cairo_status_t append(void* bytes, const unsigned char* data, unsigned int lengt
 /// Draws the marks of one page after another.
 class Painter {
 public:
-    explicit Painter(cairo_t* context) : context_(context), layout_(layout_for(context)) {}
+    explicit Painter(cairo_t* context) : context_(context), typesetter_(context) {}
 
     void operator()(const draw::Path& path) {
         for (const draw::Ring& ring : path.rings) {
@@ -110,8 +122,9 @@ public:
         finish(draw::Look::arrow);
     }
     void operator()(const draw::Text& t) {
-        set_text(layout_.get(), t.words, t.face);
-        const double length = length_of(layout_.get());
+        PangoLayout* layout = typesetter_.layout();
+        set_text(layout, t.words, t.face);
+        const double length = length_of(layout);
         const double before = t.anchor == draw::Anchor::start ? 0
                               : t.anchor == draw::Anchor::end ? length
                                                               : length / 2;
@@ -122,7 +135,7 @@ public:
         cairo_scale(context_, t.size / measured_size, t.size / measured_size);
         cairo_move_to(context_, -before * measured_size, draw::capital_height / 2 * measured_size);
         cairo_set_source_rgb(context_, 0, 0, 0);
-        pango_cairo_show_layout_line(context_, pango_layout_get_line_readonly(layout_.get(), 0));
+        pango_cairo_show_layout_line(context_, pango_layout_get_line_readonly(layout, 0));
         cairo_restore(context_);
         cairo_new_path(context_);
     }
@@ -158,7 +171,7 @@ private:
     }
 
     cairo_t* context_;
-    Layout layout_;
+    Typesetter typesetter_;
 };
 
 void check(cairo_status_t status) {
@@ -171,7 +184,7 @@ void check(cairo_status_t status) {
 struct PaperLetters::Measuring {
     Surface surface{cairo_recording_surface_create(CAIRO_CONTENT_COLOR_ALPHA, nullptr)};
     Context context{cairo_create(surface.get())};
-    Layout layout = layout_for(context.get());
+    Typesetter typesetter{context.get()};
     std::map<std::pair<std::string, draw::Face>, double> known;
 };
 
@@ -181,17 +194,17 @@ PaperLetters::~PaperLetters() = default;
 double PaperLetters::width_em(std::string_view text, draw::Face face) const {
     const auto [entry, fresh] = measuring_->known.try_emplace({std::string(text), face}, 0.0);
     if (fresh) {
-        set_text(measuring_->layout.get(), text, face);
-        entry->second = length_of(measuring_->layout.get());
+        set_text(measuring_->typesetter.layout(), text, face);
+        entry->second = length_of(measuring_->typesetter.layout());
     }
     return entry->second;
 }
 
 bool has_font() {
-    PangoFontMap* fonts = pango_cairo_font_map_get_default();
+    const FontMap fonts(pango_cairo_font_map_new());
     PangoFontFamily** families = nullptr;
     int count = 0;
-    pango_font_map_list_families(fonts, &families, &count);
+    pango_font_map_list_families(fonts.get(), &families, &count);
     bool found = false;
     for (int i = 0; i < count; ++i)
         found = found || std::string_view(pango_font_family_get_name(families[i])) == font_family;
