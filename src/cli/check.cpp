@@ -1,8 +1,10 @@
 // SPDX-License-Identifier: MIT
+#include "cli/complaints.hpp"
 #include "cli/context.hpp"
 #include "cli/examined.hpp"
 #include "cli/faults_of_films.hpp"
 #include "cli/files.hpp"
+#include "cli/formats.hpp"
 #include "cli/output.hpp"
 #include "cli/request.hpp"
 #include "cli/statuses.hpp"
@@ -11,6 +13,7 @@
 #include "read/kind.hpp"
 #include "report/report.hpp"
 
+#include <algorithm>
 #include <map>
 #include <string>
 #include <utility>
@@ -66,12 +69,29 @@ public:
     explicit Check(const Context& context) : context_(context), files_(context) {}
 
     int run() {
+        const bool draws = context_.arguments.count(Opt::out) > 0;
+        Faults wishes;
+        const std::vector<Target> targets =
+            draws ? targets_in(Format::svg, "a drawing of what was measured", context_.arguments,
+                               wishes)
+                  : std::vector<Target>{};
+        files_.tell(wishes);
+        if (stops(wishes))
+            return files_.status();
         for (const std::string& operand : context_.arguments.operands)
             read(operand);
         const std::vector<Examined> found =
             examined(vehicles_, films_, threads_of(context_.arguments));
         for (std::size_t i = 0; i < vehicles_.size(); ++i)
             tell_of(vehicles_[i], found[i]);
+        if (draws && files_.status() == status::done) {
+            const int drawn = draw(targets);
+            const bool printed = std::any_of(targets.begin(), targets.end(), [](const Target& t) {
+                return t.is_standard_output();
+            });
+            if (drawn != status::done || printed)
+                return drawn;
+        }
         const auto fault = write_standard_output(lines_);
         if (fault)
             files_.tell({*fault});
@@ -94,6 +114,20 @@ private:
             keep(files_.value_of(read::stock(text), text->name), stocks_);
         else
             throw ProgramError("files of this kind are known and cannot be checked");
+    }
+
+    int draw(const std::vector<Target>& targets) {
+        if (vehicles_.empty()) {
+            files_.tell({usage("only vehicles can be drawn, and none is named",
+                               "name a vehicle file, or leave --out out")});
+            return files_.status();
+        }
+        return write_results(
+            targets,
+            [&](const Target&) {
+                return report::measured_svg(vehicles_, unit_of(context_.arguments));
+            },
+            context_.messages);
     }
 
     template <class T>

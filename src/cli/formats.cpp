@@ -157,6 +157,28 @@ std::vector<Target> targets_of(const Arguments& arguments, Faults& faults) {
     return targets;
 }
 
+std::vector<Target> targets_in(Format format, std::string_view what, const Arguments& arguments,
+                               Faults& faults) {
+    const auto outs = arguments.values.find(Opt::out);
+    if (outs == arguments.values.end())
+        return {{"-", format}};
+    const auto row = std::find_if(format_rows.begin(), format_rows.end(),
+                                  [&](const FormatRow& r) { return r.format == format; });
+    std::vector<Target> targets;
+    for (const std::string& path : outs->second) {
+        targets.push_back({path, format});
+        if (targets.back().is_standard_output())
+            continue;
+        if (!path.ends_with(row->ending))
+            faults.push_back(usage("--out " + in_quotes(path) + ": " + std::string(what) +
+                                       " is made as " + std::string(row->name) + " only",
+                                   "end the name in " + std::string(row->ending)));
+        if (const auto fault = cannot_write(path))
+            faults.push_back(*fault);
+    }
+    return targets;
+}
+
 Faults faults_of_paper(const std::vector<Target>& targets, const World& world) {
     Faults faults;
     if (std::none_of(targets.begin(), targets.end(), is_pdf))

@@ -31,6 +31,10 @@ struct Target {
 /// that cannot be written, are faults.
 std::vector<Target> targets_of(const Arguments& arguments, Faults& faults);
 
+/// The same for what is made in one format only; `what` names it: "a form".
+std::vector<Target> targets_in(Format format, std::string_view what, const Arguments& arguments,
+                               Faults& faults);
+
 std::string_view name_of(Format format);
 
 /// What keeps a PDF from being made: it would go to a terminal, or this machine lacks what it

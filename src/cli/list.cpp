@@ -4,7 +4,6 @@
 #include "cli/files.hpp"
 #include "cli/formats.hpp"
 #include "cli/installed.hpp"
-#include "cli/output.hpp"
 #include "cli/values.hpp"
 #include "report/report.hpp"
 
@@ -48,29 +47,11 @@ std::string section(const std::vector<InstalledFile>& files, bool films) {
     return (films ? "Films:\n" : "Vehicles:\n") + (text.empty() ? "  none\n" : text);
 }
 
-/// Files that `--out` names; all are PDF.
-std::vector<Target> form_targets(const Arguments& arguments, Faults& faults) {
-    std::vector<Target> targets;
-    const auto outs = arguments.values.find(Opt::out);
-    if (outs == arguments.values.end())
-        return {{"-", Format::pdf}};
-    for (const std::string& path : outs->second) {
-        targets.push_back({path, Format::pdf});
-        if (targets.back().is_standard_output())
-            continue;
-        if (!path.ends_with(".pdf"))
-            faults.push_back(
-                usage("--out " + in_quotes(path) + ": a form is a PDF", "end the name in .pdf"));
-        if (const auto fault = cannot_write(path))
-            faults.push_back(*fault);
-    }
-    return targets;
-}
-
 int make_form(const Context& context) {
     Files files(context);
     Faults faults;
-    const std::vector<Target> targets = form_targets(context.arguments, faults);
+    const std::vector<Target> targets =
+        targets_in(Format::pdf, "a form", context.arguments, faults);
     for (const Fault& fault : faults_of_paper(targets, context.world))
         faults.push_back(fault);
     files.tell(faults);

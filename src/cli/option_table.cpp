@@ -324,19 +324,23 @@ std::vector<OptionRow> output_options() {
          .letter = 'o',
          .kind = Kind::file,
          .value = "FILE",
-         .commands = {Command::cut, Command::area, Command::compare, Command::strip, Command::list},
+         .commands = {Command::cut, Command::area, Command::compare, Command::strip, Command::list,
+                      Command::check},
          .group = Group::output,
          .line = "write to FILE; its ending says the format",
-         .text = "Writes to FILE instead of standard output, in the format that the name's ending "
-                 "says. May be given several times; \"-\" is standard output. A file appears whole "
-                 "or not at all.",
+         .text =
+             "Writes to FILE instead of standard output, in the format that the name's ending "
+             "says. May be given several times; \"-\" is standard output. A file appears whole "
+             "or not at all. With \"pelt check\" it is a drawing, in SVG, of the panels as they "
+             "were measured.",
          .repeats = true},
         {.id = Opt::units,
          .name = "units",
          .kind = Kind::choice,
          .choices = {{"mm"}, {"cm"}, {"m"}, {"in"}, {"ft"}, {"yd"}},
          .initial = "mm",
-         .commands = selecting(),
+         .commands = {Command::cut, Command::area, Command::compare, Command::strip,
+                      Command::check},
          .group = Group::output,
          .line = "unit of lengths for people",
          .text = "The unit of lengths in formats for people. CSV and JSON are always in "

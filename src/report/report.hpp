@@ -8,6 +8,7 @@
 #include "model/plan.hpp"
 #include "report/area.hpp"
 #include "report/document.hpp"
+#include "report/measured.hpp"
 #include "report/strip.hpp"
 
 #include <optional>
