@@ -42,6 +42,8 @@ public:
         if (clips)
             out_.marks.push_back(ClipEnd{});
         add(labels_);
+        for (const LeftOver& film : view_.left_over)
+            left_over(film);
         cuts();
         add(numbers_);
         const double rows = distances();
@@ -182,6 +184,25 @@ private:
             Path{Look::leader, {{{middle, box.bottom() + 0.1 * size}, piece}}, false});
         labels_.marks.push_back(Text{
             number, {middle, box.y + box.height / 2}, size, Anchor::middle, Face::bold, false});
+    }
+
+    /// In the middle of what falls away, along it or across, where there is room.
+    void left_over(const LeftOver& film) {
+        const double margin = 0.5 * view_.type;
+        const Box room = box_of(film.box.low, film.box.high);
+        const Box inner{room.x + margin, room.y + margin, room.width - 2 * margin,
+                        room.height - 2 * margin};
+        for (const bool turned : {false, true}) {
+            const Text text{film.words,  {room.x + room.width / 2, room.y + room.height / 2},
+                            view_.type,  Anchor::middle,
+                            Face::plain, turned};
+            const Box box = draw::box_of(text, letters_);
+            if (!inner.holds(box) || !is_free(box))
+                continue;
+            taken_.push_back(box);
+            out_.marks.push_back(text);
+            return;
+        }
     }
 
     void cuts() {

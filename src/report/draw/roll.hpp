@@ -12,6 +12,12 @@
 
 namespace pelt::report::draw {
 
+/// Film that falls away, and its size in words.
+struct LeftOver {
+    pelt::Box box;
+    std::string words;
+};
+
 /// What part of a roll is drawn, how large, and how much its labels say.
 struct RollView {
     Um from = 0; ///< along the roll; pieces beyond are cut off by the frame
@@ -23,6 +29,7 @@ struct RollView {
     std::vector<double> cut_sizes = {};     ///< of a cut's number, the largest first; empty: none
     std::vector<int> cuts_numbered = {};    ///< which cuts have it; empty: all
     std::map<int, std::string> rulers = {}; ///< by cut: where the ruler is set for it
+    std::vector<LeftOver> left_over = {};
     bool says_sizes = true;     ///< labels have names and sizes; else they are numbers only
     bool says_finished = false; ///< sizes as finished too
 };

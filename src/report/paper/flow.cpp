@@ -16,8 +16,9 @@ constexpr double heading_size = 1.12;
 constexpr double before_heading = 1.0;
 constexpr double item_indent = 1.6;
 
-constexpr double big_size = 9.5; ///< millimetres: read from a metre away
-constexpr double big_room = 3.5; ///< around it
+constexpr std::size_t short_table = 6; ///< rows
+constexpr double big_size = 9.5;       ///< millimetres: read from a metre away
+constexpr double big_room = 3.5;       ///< around it
 constexpr double foot_size = 2.5;
 
 } // namespace
@@ -85,7 +86,9 @@ public:
         const SetTable set = set_table(table, flow_.width(), flow_.type_, flow_.letters_);
         if (set.rows.empty())
             return;
-        flow_.need(set.head.height + set.rows.front().height);
+        // A short table is not divided.
+        flow_.need(set.rows.size() <= short_table ? set.height()
+                                                  : set.head.height + set.rows.front().height);
         flow_.add(set.head);
         for (const draw::Picture& row : set.rows) {
             if (row.height > flow_.room()) {

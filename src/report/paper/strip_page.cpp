@@ -12,9 +12,12 @@
 namespace pelt::report::paper {
 namespace {
 
-constexpr double type = 2.7;
+constexpr double types[] = {3.6, 3.2, 2.7}; ///< of the lists, where the drawing is as large
+constexpr double small_type = 2.4;          ///< where the drawing gains by it
+constexpr double as_large = 0.94;
+constexpr double gains = 1.1;
 constexpr double drawing_type = 2.8;
-constexpr double least_drawing = 75; ///< height of the drawing below which lists go to a next page
+constexpr double least_drawing = 90; ///< height of the drawing below which lists go to a next page
 constexpr double largest_scale = 0.5;
 constexpr double gap = 1.5;
 
@@ -30,6 +33,10 @@ draw::RollView view_of(const Strip& strip, double scale, bool straight, const Me
     for (const CutStep& step : strip.steps) {
         view.cuts_numbered.push_back(step.number);
         view.rulers[step.number] = measures.size(step.ruler);
+        for (const Box& box : step.falls_away)
+            view.left_over.push_back({box, "left over " +
+                                               measures.size(box.along(), Rounding::down) + " × " +
+                                               measures.size(box.across(), Rounding::down)});
     }
     view.says_finished = true;
     return view;
@@ -43,15 +50,29 @@ public:
         : sheet_(sheet), pieces_(pieces), strips_(strips), which_(which), measures_(measures),
           letters_(letters) {}
 
-    std::vector<draw::Picture> set(PageSize upright) const {
-        const PageSize across{upright.height, upright.width};
-        if (!lists_fit(upright) && lists_fit(across))
-            return on(across);
-        const bool larger = scale_on(across) > 1.15 * scale_on(upright);
-        return larger && lists_fit(across) ? on(across) : on(upright);
+    std::vector<draw::Picture> set(PageSize upright) {
+        const PageSize size = better_of(upright, {upright.height, upright.width});
+        const double largest = scale_on(size);
+        const bool fit = lists_fit(size);
+        type_ = small_type;
+        if (scale_on(size) > gains * largest)
+            return on(size);
+        for (const double type : types) {
+            type_ = type;
+            if (lists_fit(size) == fit && scale_on(size) >= as_large * largest)
+                break;
+        }
+        return on(size);
     }
 
 private:
+    PageSize better_of(PageSize upright, PageSize across) const {
+        if (!lists_fit(upright) && lists_fit(across))
+            return across;
+        const bool larger = scale_on(across) > 1.15 * scale_on(upright);
+        return larger && lists_fit(across) ? across : upright;
+    }
+
     const Strip& strip() const { return strips_[which_]; }
     bool straight() const { return sheet_.plan.job().by == CutBy::straight; }
 
@@ -85,7 +106,7 @@ private:
 
     double lists_height(PageSize size) const {
         // Measured by setting them on a page without an end.
-        Flow flow({size.width, 1e6}, type, letters_);
+        Flow flow({size.width, 1e6}, type_, letters_);
         const double before = flow.room();
         flow.add(lists());
         return before - flow.room();
@@ -101,7 +122,7 @@ private:
         return height_under_title(size) - lists_height(size);
     }
     double height_under_title(PageSize size) const {
-        Flow flow(size, type, letters_);
+        Flow flow(size, type_, letters_);
         flow.add(title_with(1));
         return flow.room() - 2 * gap - 0.5;
     }
@@ -114,7 +135,7 @@ private:
     }
 
     double scale_on(PageSize size) const {
-        const Flow flow(size, type, letters_);
+        const Flow flow(size, type_, letters_);
         const double beside = draw::room_beside_roll(view_of(strip(), 1, straight(), measures_));
         const double around = 6 * drawing_type; // leaders above, distances below
         const double length = static_cast<double>(strip().to - strip().from) / 1000;
@@ -123,7 +144,7 @@ private:
     }
 
     std::vector<draw::Picture> on(PageSize size) const {
-        Flow flow(size, type, letters_);
+        Flow flow(size, type_, letters_);
         const double scale = scale_on(size);
         flow.add(Title{title() + ": " + place(),
                        "drawn 1 : " + std::to_string(std::llround(1 / scale))});
@@ -132,8 +153,10 @@ private:
                                             view_of(strip(), scale, straight(), measures_),
                                             letters_));
         flow.space(gap);
-        if (!lists_fit(size))
+        if (!lists_fit(size)) {
             flow.new_page();
+            flow.add(Title{title() + ": CUTS AND PIECES", ""});
+        }
         flow.add(lists());
         return std::move(flow).pages();
     }
@@ -144,6 +167,7 @@ private:
     std::size_t which_;
     const Measures& measures_;
     const draw::Letters& letters_;
+    double type_ = 2.7;
 };
 
 } // namespace
