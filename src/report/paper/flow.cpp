@@ -11,7 +11,7 @@ namespace {
 // In terms of plain words.
 constexpr double pitch = 1.38;
 constexpr double title_size = 1.75;
-constexpr double least_of_title = 0.7; ///< of its size, to stand in one line
+constexpr double least_of_title = 0.55; ///< of its size, to stand in one line
 constexpr double heading_size = 1.12;
 constexpr double before_heading = 1.0;
 constexpr double item_indent = 1.6;

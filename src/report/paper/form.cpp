@@ -14,7 +14,6 @@ namespace {
 constexpr double type = 2.9;
 constexpr double row_height = 7.5; ///< room for handwriting
 constexpr double square = 5;       ///< of the sketch's grid
-constexpr std::size_t blank_rows = 16;
 constexpr std::size_t points = 9;
 constexpr std::size_t openings = 3;
 
@@ -120,6 +119,9 @@ void add_panels(Flow& flow, const Vehicle* vehicle, const draw::Letters& letters
         panel_row({"panel", "sides, count", "along x", "along y", "rise x", "rise y", "forward",
                    "tuck top", "bottom", "left", "right", "page"},
                   true, flow.width(), letters);
+    // A blank page is filled; a vehicle's panels may run over pages.
+    const double left = flow.room() - head.height;
+    const auto blank_rows = static_cast<std::size_t>(std::max(0.0, left) / row_height);
     std::vector<std::vector<std::string>> rows(vehicle != nullptr ? 0 : blank_rows);
     if (vehicle != nullptr)
         for (const Panel& panel : vehicle->panels)
@@ -144,10 +146,10 @@ draw::Picture squares(double width, double height) {
     for (double y = 0; y <= bottom + 1e-9; y += square)
         out.marks.push_back(draw::Path{draw::Look::rule, {{{0, y}, {right, y}}}, false});
     const draw::Point corner{2 * square, bottom - 2 * square};
-    out.marks.push_back(draw::Arrow{{corner.x + 8, corner.y}, 16, 0});
-    out.marks.push_back(draw::Arrow{{corner.x, corner.y - 8}, 16, 90});
-    out.marks.push_back(draw::Text{"x", {corner.x + 18, corner.y}, type});
-    out.marks.push_back(draw::Text{"y", {corner.x, corner.y - 18}, type});
+    out.marks.push_back(draw::Arrow{{corner.x + 5, corner.y}, 10, 0});
+    out.marks.push_back(draw::Arrow{{corner.x, corner.y - 5}, 10, 90});
+    out.marks.push_back(draw::Text{"x", {corner.x + 12, corner.y}, type});
+    out.marks.push_back(draw::Text{"y", {corner.x, corner.y - 12}, type});
     return out;
 }
 
