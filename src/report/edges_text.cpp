@@ -129,7 +129,7 @@ std::string edges_text(const Job& job, const PieceId& id, const Measures& measur
     if (!stops.empty())
         text += (text.empty() ? "ends short by " : "; ends short by ") +
                 listed_groups(stops, &EdgeFinish::stop);
-    return text;
+    return id.parts > 1 ? text + ", but for the seam" : text;
 }
 
 std::string upper_edge_of(const Job& job, const PlacedPiece& p) {

@@ -11,7 +11,8 @@ namespace pelt::report {
 
 /// "tuck 28 bottom, 6 window seal, 14 elsewhere; ends short by 3 at 3-4". Edges are called by their
 /// name, by the side that they make up (front and rear on a side panel, else as drawn), or by
-/// their number. Nothing is said of inlays: empty.
+/// their number. A part of a panel is told of
+/// the whole panel's edges, "but for the seam". Nothing is said of inlays: empty.
 std::string edges_text(const Job& job, const PieceId& id, const Measures& measures);
 
 /// The edge of the piece, as it lies on the table, that is the drawing's upper one: "↑" for the far

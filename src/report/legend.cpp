@@ -30,6 +30,8 @@ std::vector<Row> rows_of(const Sheet& sheet) {
     if (std::any_of(pieces.begin(), pieces.end(),
                     [](const PlacedPiece& p) { return p.id.kind == PieceKind::inlay; }))
         rows.push_back({Look::inlay, "the same of an inlay"});
+    if (!sheet.plan.job().seams.empty())
+        rows.push_back({Look::lap, "lap: the other part ends here"});
     rows.push_back({Look::left_over, "left over"});
     rows.push_back({Look::roll_edge, "roll edge not used"});
     if (sheet.plan.job().by == CutBy::straight)
@@ -44,9 +46,9 @@ void put_row(draw::Picture& picture, const Row& row, double x, double y, double 
     const draw::Point middle{x + width / 2, y + height / 2};
     if (row.look == Look::arrow)
         picture.marks.push_back(draw::Arrow{middle, 0.95 * width, 0});
-    else if (row.look == Look::cut)
+    else if (row.look == Look::cut || row.look == Look::lap)
         picture.marks.push_back(
-            draw::Path{Look::cut, {{{x, middle.y}, {x + width, middle.y}}}, false});
+            draw::Path{row.look, {{{x, middle.y}, {x + width, middle.y}}}, false});
     else
         picture.marks.push_back(draw::Rectangle{row.look, {x, y, width, height}});
     picture.marks.push_back(draw::Text{

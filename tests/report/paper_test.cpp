@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "job.hpp"
 #include "picture_check.hpp"
+#include "report/draw/roll.hpp"
 #include "report/edges_text.hpp"
 #include "report/lists.hpp"
 #include "report/paper/canvas.hpp"
@@ -236,6 +237,43 @@ TEST_CASE("which edge is up, as the piece lies") {
     CHECK(up("bumper", Side::centre) == "←");
     CHECK(up("wing", Side::centre, 1) == "↑");
     CHECK(up("wing", Side::centre, 2) == "↓");
+}
+
+// By the definition of a seam: the upper piece ends at the line, the under piece runs the overlap
+// past it, so either ends the overlap inside the other's side.
+TEST_CASE("the lap is drawn on both parts, the overlap from the side where they meet") {
+    const Sheet sheet = test::sheet(test::whole_van, test::priced_film);
+    const auto pieces = pieces_by_number(sheet.plan);
+    REQUIRE(!sheet.plan.job().seams.empty());
+    const draw::Picture roll = draw::roll_picture(
+        sheet, pieces, 0, Measures(Unit::mm),
+        draw::in_true_size(sheet.plan.layout().rolls.front().length), draw::UnknownLetters());
+    const draw::Path* finished = nullptr;
+    int laps = 0;
+    for (const draw::Mark& mark : roll.marks) {
+        const auto* path = std::get_if<draw::Path>(&mark);
+        if (path != nullptr && path->look == draw::Look::wrapped)
+            finished = path;
+        if (path == nullptr || path->look != draw::Look::lap)
+            continue;
+        REQUIRE(finished != nullptr);
+        ++laps;
+        const auto [left, right] =
+            std::minmax_element(finished->rings[0].begin(), finished->rings[0].end(),
+                                [](const auto& a, const auto& b) { return a.x < b.x; });
+        const auto [top, bottom] =
+            std::minmax_element(finished->rings[0].begin(), finished->rings[0].end(),
+                                [](const auto& a, const auto& b) { return a.y < b.y; });
+        const draw::Point& a = path->rings[0][0];
+        const draw::Point& b = path->rings[0][1];
+        const double from_side = a.x == b.x ? std::min(a.x - left->x, right->x - a.x)
+                                            : std::min(a.y - top->y, bottom->y - a.y);
+        CHECK(std::abs(from_side - 10) < 0.01);
+    }
+    std::size_t parts = 0;
+    for (const PlacedPiece& p : pieces)
+        parts += p.id.parts > 1 && p.id.kind == PieceKind::main ? 1U : 0U;
+    CHECK(laps == static_cast<int>(parts));
 }
 
 TEST_CASE("a sheet says what a person at the table needs") {

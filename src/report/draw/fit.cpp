@@ -61,6 +61,13 @@ bool enters(const Point& a, const Point& b, const Box& box) {
            clip(dy, box.y + box.height - a.y);
 }
 
+bool is_inside(const std::vector<Ring>& rings, const Point& p) {
+    for (std::size_t i = 0; i < rings.size(); ++i)
+        if (is_in_ring(rings[i], p) != (i == 0))
+            return false;
+    return true;
+}
+
 LabelSpace::LabelSpace(const Ring& outer, const std::vector<Ring>& kept_clear)
     : LabelSpace(outer, kept_clear, box_of(outer)) {}
 
@@ -81,21 +88,13 @@ LabelSpace::LabelSpace(const Ring& outer, const std::vector<Ring>& kept_clear, c
     std::sort(centres_.begin(), centres_.end(),
               [&](const Point& a, const Point& b) { return key(a) < key(b); });
     const auto first = std::find_if(centres_.begin(), centres_.end(),
-                                    [this](const Point& p) { return is_inside(p); });
-    if (first != centres_.end() && !is_inside(middle_))
+                                    [this](const Point& p) { return is_inside(rings_, p); });
+    if (first != centres_.end() && !is_inside(rings_, middle_))
         middle_ = *first;
 }
 
-bool LabelSpace::is_inside(const Point& p) const {
-    // In the outer ring and in none of the others, which may lie in one another.
-    for (std::size_t i = 0; i < rings_.size(); ++i)
-        if (is_in_ring(rings_[i], p) != (i == 0))
-            return false;
-    return true;
-}
-
 bool LabelSpace::holds(const Box& box) const {
-    if (!within_.holds(box) || !is_inside({box.x + box.width / 2, box.y + box.height / 2}))
+    if (!within_.holds(box) || !is_inside(rings_, {box.x + box.width / 2, box.y + box.height / 2}))
         return false;
     bool touched = false;
     for (const Ring& ring : rings_)

@@ -13,6 +13,9 @@ namespace pelt::report::draw {
 /// clipping).
 bool enters(const Point& a, const Point& b, const Box& box);
 
+/// Whether the point is in the first ring and in none of the others.
+bool is_inside(const std::vector<Ring>& rings, const Point& p);
+
 /// The figure that labels must stay inside (first ring) and the rings that they must not touch.
 class LabelSpace {
 public:
@@ -26,7 +29,6 @@ public:
     Point middle() const { return middle_; }
 
 private:
-    bool is_inside(const Point& p) const;
     bool holds(const Box& box) const;
     std::vector<Ring> rings_;
     std::vector<Point> centres_; ///< candidates, nearest to the middle first

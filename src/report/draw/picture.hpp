@@ -41,6 +41,7 @@ enum class Look {
     blank,       ///< a piece as cut from the roll
     wrapped,     ///< what stays on the vehicle
     inlay,       ///< the same of a piece laid into a recess
+    lap,         ///< where the other part of a panel ends, laid over or under this one
     cut,         ///< a straight cut
     number_ring, ///< around a cut's number
     plate,       ///< white behind letters that stand on lines

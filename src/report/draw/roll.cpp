@@ -22,9 +22,9 @@ double in_mm(Um um) {
 
 class RollPainter {
 public:
-    RollPainter(const Sheet& sheet, std::size_t used_roll, const Measures& measures,
-                const RollView& view, const Letters& letters)
-        : job_(sheet.plan.job()), used_(sheet.plan.layout().rolls.at(used_roll)),
+    RollPainter(const Sheet& sheet, const std::vector<PlacedPiece>& all, std::size_t used_roll,
+                const Measures& measures, const RollView& view, const Letters& letters)
+        : job_(sheet.plan.job()), all_(all), used_(sheet.plan.layout().rolls.at(used_roll)),
           roll_(job_.rolls.at(used_.roll)), measures_(measures), view_(view), letters_(letters),
           left_(room_left * view.type) {}
 
@@ -102,6 +102,41 @@ private:
         strip(Look::roll_edge, roll_.width - roll_.trim, roll_.width);
     }
 
+    /// The other parts of the same panel that meet this one at a seam.
+    std::vector<const PlacedPiece*> neighbours_of(const PlacedPiece& p) const {
+        std::vector<const PlacedPiece*> out;
+        for (const Seam& seam : job_.seams)
+            for (const PlacedPiece& other : all_) {
+                PieceId id = p.id;
+                id.part = other.id.part;
+                const std::pair parts{std::min(p.id.part, id.part), std::max(p.id.part, id.part)};
+                if (other.id == id && p.id.kind == PieceKind::main && seam.vehicle == id.vehicle &&
+                    seam.panel == id.panel && seam.side == id.side &&
+                    parts == std::minmax({seam.upper_part, seam.under_part}))
+                    out.push_back(&other);
+            }
+        return out;
+    }
+
+    /// Where the others end on this piece. All parts of a panel have one frame, in which they lie
+    /// as on the vehicle.
+    void laps(const PlacedPiece& p) {
+        const std::vector<Ring> own = rings(p.wrapped);
+        for (const PlacedPiece* other : neighbours_of(p)) {
+            const pelt::Ring& from = p.piece.wrapped.outer;
+            const GridPoint turned = placed(from, p.turn, {}).front();
+            const GridPoint by{p.wrapped.outer.front().x - turned.x,
+                               p.wrapped.outer.front().y - turned.y};
+            const Ring line = ring(placed(other->piece.wrapped.outer, p.turn, by));
+            for (std::size_t i = 0; i < line.size(); ++i) {
+                const Point& a = line[i];
+                const Point& b = line[(i + 1) % line.size()];
+                if (is_inside(own, {(a.x + b.x) / 2, (a.y + b.y) / 2}))
+                    out_.marks.push_back(Path{Look::lap, {{a, b}}, false});
+            }
+        }
+    }
+
     void piece(const PlacedPiece& p) {
         const pelt::Box cut = p.cut_box();
         if (cut.high.x <= view_.from || cut.low.x >= view_.to)
@@ -113,6 +148,8 @@ private:
         out_.marks.push_back(Path{Look::blank, rings(p.outline)});
         out_.marks.push_back(
             Path{p.id.kind == PieceKind::inlay ? Look::inlay : Look::wrapped, rings(p.wrapped)});
+        if (view_.says_sizes)
+            laps(p);
         label(p);
         out_.marks.push_back(GroupEnd{});
     }
@@ -338,6 +375,7 @@ private:
     }
 
     const Job& job_;
+    const std::vector<PlacedPiece>& all_;
     const UsedRoll& used_;
     const Roll& roll_;
     const Measures& measures_;
@@ -374,7 +412,7 @@ Picture roll_picture(const Sheet& sheet, const std::vector<PlacedPiece>& pieces,
     for (const PlacedPiece& p : pieces)
         if (p.roll == used_roll)
             own.push_back(&p);
-    return RollPainter(sheet, used_roll, measures, view, letters).painted(own);
+    return RollPainter(sheet, pieces, used_roll, measures, view, letters).painted(own);
 }
 
 } // namespace pelt::report::draw

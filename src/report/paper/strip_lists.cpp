@@ -40,16 +40,30 @@ std::string seam_words(const Seam& seam, const PlacedPiece& p, const Measures& m
            (upper ? ", laid after it" : ", laid before it");
 }
 
+/// Inlays are laid before all else of their panel.
+std::string inlay_words(const Job& job, const PlacedPiece& p, const Measures& measures) {
+    Um overlap = p.panel.allowances.overlap.value_or(job.film.allowances.overlap);
+    for (const Inlay& inlay : p.panel.inlays)
+        if (inlay.name == p.id.inlay)
+            overlap = inlay.overlap.value_or(overlap);
+    return "laid first; " + panel_label(job, p.id.vehicle, p.id.panel) + " lies over it, lap " +
+           measures.size_with_unit(overlap) + " all round";
+}
+
 std::vector<std::string> seams_on(const Job& job, const std::vector<const PlacedPiece*>& pieces,
                                   const Measures& measures) {
     std::vector<std::string> texts;
-    for (const PlacedPiece* p : pieces)
+    for (const PlacedPiece* p : pieces) {
+        if (p->id.kind == PieceKind::inlay)
+            texts.push_back(std::to_string(p->number) + ", " + label_of(job, p->id) + ": " +
+                            inlay_words(job, *p, measures) + ".");
         for (const Seam& seam : job.seams)
             if (seam.vehicle == p->id.vehicle && seam.panel == p->id.panel &&
                 seam.side == p->id.side && p->id.kind == PieceKind::main &&
                 (seam.upper_part == p->id.part || seam.under_part == p->id.part))
                 texts.push_back(std::to_string(p->number) + ", " + label_of(job, p->id) + ": " +
                                 seam_words(seam, *p, measures) + ".");
+    }
     return texts;
 }
 

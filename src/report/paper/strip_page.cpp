@@ -12,7 +12,7 @@
 namespace pelt::report::paper {
 namespace {
 
-constexpr double types[] = {3.6, 3.2, 2.7}; ///< of the lists, where the drawing is as large
+constexpr double types[] = {3.2, 2.9, 2.7}; ///< of the lists, where the drawing is as large
 constexpr double small_type = 2.4;          ///< where the drawing gains by it
 constexpr double as_large = 0.94;
 constexpr double gains = 1.1;
