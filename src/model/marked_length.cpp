@@ -52,7 +52,7 @@ std::string told_in(Um length, Unit unit, Told told) {
     const bool little = told == Told::down && length > hundredth && length < eighth;
     if (!metric)
         return (finely || little ? decimal(rounded(length, hundredth, told), 2)
-                       : eighths(rounded(length, eighth, told))) +
+                                 : eighths(rounded(length, eighth, told))) +
                " in";
     const int places = (unit == Unit::mm ? 0 : unit == Unit::cm ? 1 : 3) + (finely ? 1 : 0);
     const Um step = finely ? um_per_mm / 10 : um_per_mm;
