@@ -53,14 +53,29 @@ std::string asked_by(const TooMuch& tuck) {
     return std::isfinite(tuck.asked) ? in_percent(100 * tuck.asked) : "more than it can";
 }
 
-/// "'arch' (20 mm asks 10.7 %, 7 mm holds)"
-std::string in_words(const Stretch& stretch) {
+std::string place_of(const Stretch& stretch) {
+    return stretch.first + (stretch.last.empty() ? "" : " to " + stretch.last);
+}
+
+/// "20 mm asks 10.7 %, 7 mm holds"
+std::string figures_of(const Stretch& stretch) {
     const TooMuch& tuck = stretch.worst;
-    return stretch.first + (stretch.last.empty() ? "" : " to " + stretch.last) + " (" +
-           marked_mm(tuck.width, Told::nearest) + " asks " + (stretch.even ? "" : "up to ") +
+    return marked_mm(tuck.width, Told::nearest) + " asks " + (stretch.even ? "" : "up to ") +
            asked_by(tuck) + ", " +
-           (tuck.longest >= 1 ? marked_mm(tuck.longest, Told::down) + " holds" : "none holds") +
-           ")";
+           (tuck.longest >= 1 ? marked_mm(tuck.longest, Told::down) + " holds" : "none holds");
+}
+
+/// "1-2, 'arch' (20 mm asks 10.7 %, 7 mm holds)": one after the other with the same figures share
+/// them.
+std::string in_words(const std::vector<Stretch>& all) {
+    std::string text;
+    for (std::size_t i = 0; i < all.size(); ++i) {
+        text += (i > 0 ? ", " : "") + place_of(all[i]);
+        const std::string figures = figures_of(all[i]);
+        if (i + 1 == all.size() || figures_of(all[i + 1]) != figures)
+            text += " (" + figures + ")";
+    }
+    return text;
 }
 
 /// The tucks of one panel that ask too much.
@@ -95,10 +110,7 @@ private:
                      Faults& faults) {
         if (all.empty())
             return;
-        std::string own;
-        for (const Stretch& stretch : all)
-            own += (own.empty() ? "" : ", ") + in_words(stretch);
-        faults.push_back({Severity::warning, panel.place, panel.name, common + ": " + own,
+        faults.push_back({Severity::warning, panel.place, panel.name, common + ": " + in_words(all),
                           "take a tuck that holds there, or cut the film in along the edge",
                           common});
     }

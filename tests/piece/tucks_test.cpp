@@ -65,6 +65,18 @@ TEST_CASE("a round rim bulges: w / (r + w); its hole is hollow") {
     CHECK(has(said(disc, 4), "opening 'lamp' (8 mm asks 66.7 %, none holds)"));
 }
 
+TEST_CASE("edges and openings with the same figures share them; every one is named") {
+    Panel panel = test::panel(test::size(1000, 500));
+    for (const char* name : {"left pipe", "right pipe"}) {
+        const double x = name[0] == 'l' ? 200 : 800;
+        panel.openings.push_back(test::opening(name, test::circle({x, 250}, 60)));
+        panel.openings.back().wrap = 8 * um_per_mm;
+    }
+    // 8 / 52 = 15.4 %, 60 × 0.04 / 1.04 = 2.3 mm.
+    CHECK(has(said(panel, 4), "(4 %): opening 'left pipe', opening 'right pipe' (8 mm asks 15.4 %, "
+                              "2 mm holds); "));
+}
+
 TEST_CASE("straight edges and sharp corners ask nothing; without a limit nothing is said") {
     Panel notched = test::panel(test::corners(
         {{0, 0}, {400, 0}, {400, 100}, {600, 100}, {600, 0}, {1000, 0}, {1000, 500}, {0, 500}}));
