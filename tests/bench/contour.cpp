@@ -3,7 +3,8 @@
 //   bench_contour DIRECTORY [--cpu-seconds N | --seconds N | --effort N] [--threads N] [--seed N]
 //                 [--only a,b] [--json FILE]
 // A budget in CPU seconds counts what all threads used, so a loaded machine does not distort it:
-// 20 CPU seconds stand for 10 s on two idle cores.
+// 20 CPU seconds stand for 10 s on two idle cores. The JSON also holds the course: after how many
+// CPU seconds which density was reached.
 // Each instance file holds `strip_width` and `items` (demand, rotations, outline, holes). Density
 // is the pieces' area over width times length, in percent.
 #include "nest/contour/contour.hpp"
@@ -73,6 +74,7 @@ struct Outcome {
     double cpu_seconds = 0;
     double seconds = 0;
     bool sound = false;
+    std::vector<std::pair<double, double>> course; // CPU seconds, density then
 };
 
 Ring ring_of(const nlohmann::json& points, double unit, bool counter_clockwise) {
@@ -156,14 +158,22 @@ Outcome run(const Instance& instance, const Options& options) {
         return std::chrono::duration<double>(std::chrono::steady_clock::now() - start).count();
     };
     double last = 0;
+    Outcome outcome;
+    outcome.name = instance.name;
+    const auto density_at = [&instance](Um length) {
+        return 100 * instance.area /
+               (static_cast<double>(instance.roll.width) * static_cast<double>(length));
+    };
+    Um best = 0;
     const nest::Watch watch = [&](const nest::Progress& progress) {
+        if (progress.best > 0 && progress.best != best) {
+            best = progress.best;
+            outcome.course.emplace_back(cpu_seconds(), density_at(best));
+        }
         if (seconds() >= 2 * last + 1) {
             last = seconds();
             std::fprintf(stderr, "  %s %6.1f s  %.3f %%\n", instance.name.c_str(), last,
-                         progress.best > 0
-                             ? 100 * instance.area / static_cast<double>(instance.roll.width) /
-                                   static_cast<double>(progress.best)
-                             : 0.0);
+                         best > 0 ? density_at(best) : 0.0);
         }
         if (options.effort > 0)
             return true;
@@ -173,8 +183,6 @@ Outcome run(const Instance& instance, const Options& options) {
     const nest::Effort effort{options.effort, options.threads, options.seed};
     const nest::Result result =
         nest::contour::nest(instance.pieces, std::span(&instance.roll, 1), goal, effort, watch);
-    Outcome outcome;
-    outcome.name = instance.name;
     outcome.cpu_seconds = cpu_seconds();
     outcome.seconds = seconds();
     if (!result.layout)
@@ -182,7 +190,7 @@ Outcome run(const Instance& instance, const Options& options) {
     const auto length = static_cast<double>(result.layout->rolls.front().length);
     outcome.length = length / instance.unit;
     outcome.bound = static_cast<double>(result.layout->bound.length) / instance.unit;
-    outcome.density = 100 * instance.area / (static_cast<double>(instance.roll.width) * length);
+    outcome.density = density_at(result.layout->rolls.front().length);
     outcome.sound = sound(instance, *result.layout);
     return outcome;
 }
@@ -196,9 +204,9 @@ void print(const Outcome& o) {
             std::snprintf(text, sizeof text, "%8.2f", 100 * o.density / reference);
         return std::string(text);
     };
-    std::printf("%-24s %12.3f %12.3f %8.3f %8.2f %s %8.2f %s %8.1f %8.1f %s\n", o.name.c_str(), o.length,
-                o.bound, o.density, p.best, ratio(p.best).c_str(), p.mean, ratio(p.mean).c_str(),
-                o.cpu_seconds, o.seconds, o.sound ? "sound" : "WRONG");
+    std::printf("%-24s %12.3f %12.3f %8.3f %8.2f %s %8.2f %s %8.1f %8.1f %s\n", o.name.c_str(),
+                o.length, o.bound, o.density, p.best, ratio(p.best).c_str(), p.mean,
+                ratio(p.mean).c_str(), o.cpu_seconds, o.seconds, o.sound ? "sound" : "WRONG");
     std::fflush(stdout);
 }
 
@@ -243,7 +251,8 @@ void write_json(const std::vector<Outcome>& outcomes, const Options& options) {
                         {"density_percent", o.density},
                         {"cpu_seconds", o.cpu_seconds},
                         {"wall_seconds", o.seconds},
-                        {"sound", o.sound}});
+                        {"sound", o.sound},
+                        {"course", o.course}});
     std::ofstream(options.json) << nlohmann::json{{"budget_seconds", options.seconds},
                                                   {"budget_cpu_seconds", options.cpu_seconds},
                                                   {"effort", options.effort},
@@ -272,8 +281,8 @@ int main(int argc, char** argv) {
                  options->only.end()))
             files.push_back(entry.path());
     std::sort(files.begin(), files.end());
-    std::printf("%-24s %12s %12s %8s %8s %8s %8s %8s %8s %8s\n", "instance", "length",
-                "bound", "density", "best", "% of it", "mean", "% of it", "cpu s", "wall s");
+    std::printf("%-24s %12s %12s %8s %8s %8s %8s %8s %8s %8s\n", "instance", "length", "bound",
+                "density", "best", "% of it", "mean", "% of it", "cpu s", "wall s");
     std::vector<Outcome> outcomes;
     bool all_sound = true;
     double ratios = 0;

@@ -117,16 +117,15 @@ private:
     void store(std::size_t column, std::size_t row, const std::vector<std::uint16_t>& sides,
                Field::Where where) {
         Field::Cell& cell = field_.cells_[row * field_.columns_ + column];
-        cell.count = static_cast<std::uint16_t>(sides.size());
-        cell.where = where;
-        if (sides == last_) {
-            cell.first = last_first_;
-            return;
+        if (sides != last_) {
+            last_ = sides;
+            last_first_ = field_.lists_.size();
+            field_.lists_.push_back(static_cast<std::uint16_t>(sides.size()));
+            field_.lists_.insert(field_.lists_.end(), sides.begin(), sides.end());
+            if (field_.lists_.size() > Field::most_in_lists)
+                throw ProgramError("contour field: a forbidden region has too many sides");
         }
-        cell.first = static_cast<std::uint32_t>(field_.lists_.size());
-        field_.lists_.insert(field_.lists_.end(), sides.begin(), sides.end());
-        last_ = sides;
-        last_first_ = cell.first;
+        cell = {where, last_first_};
     }
 
     Field& field_;
@@ -137,7 +136,7 @@ private:
     std::array<std::vector<std::uint16_t>, 8> kept_; // by level
     std::vector<double> squared_;                    // distances from the middle at hand
     std::vector<std::uint16_t> last_;
-    std::uint32_t last_first_ = 0;
+    std::size_t last_first_ = 0;
 };
 
 Field::Field(std::vector<Segment> boundary, double asked, double reach)
@@ -192,7 +191,8 @@ bool Field::clearance(Vec p, Clearance& out) const {
     const Cell* cell = cell_at(p);
     if (cell == nullptr)
         return false;
-    const Nearest best = nearest(p, &lists_[cell->first], cell->count);
+    const std::uint16_t* list = &lists_[cell->first()];
+    const Nearest best = nearest(p, list + 1, *list);
     const Side& side = sides_[best.side];
     const double distance = std::sqrt(best.distance2);
     const bool outside = best.perpendicular > 0;

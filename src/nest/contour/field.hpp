@@ -32,11 +32,12 @@ public:
     /// The distance alone; `beyond` outside the region by at least `asked`, and possibly nearer.
     double distance(Vec p) const {
         const Cell* cell = cell_at(p);
-        if (cell == nullptr || cell->where == Where::clear)
+        if (cell == nullptr || cell->where() == Where::clear)
             return beyond;
-        if (cell->where == Where::inside)
-            return -std::sqrt(least_squared(p, *cell));
-        const Nearest best = nearest(p, &lists_[cell->first], cell->count);
+        const std::uint16_t* list = &lists_[cell->first()];
+        if (cell->where() == Where::inside)
+            return -std::sqrt(least_squared(p, list));
+        const Nearest best = nearest(p, list + 1, *list);
         const double distance = std::sqrt(best.distance2);
         return best.perpendicular > 0 ? distance : -distance;
     }
@@ -54,11 +55,21 @@ private:
     };
     // Outside by more than `reach`; by `asked` or more; wholly inside; or any of the rest.
     enum class Where : std::uint8_t { beyond, clear, inside, border };
-    struct Cell {
-        std::uint32_t first = 0;
-        std::uint16_t count = 0;
-        Where where = Where::beyond;
+    // Four bytes, since most of a look-up is waiting for memory: where it is, and from where in
+    // `lists_` the count of its sides and the sides stand.
+    class Cell {
+    public:
+        Cell() = default;
+        Cell(Where where, std::size_t first)
+            : packed_(static_cast<std::uint32_t>(first) << 2U | static_cast<std::uint32_t>(where)) {
+        }
+        Where where() const { return static_cast<Where>(packed_ & 3U); }
+        std::size_t first() const { return packed_ >> 2U; }
+
+    private:
+        std::uint32_t packed_ = 0;
     };
+    static constexpr std::size_t most_in_lists = std::size_t{1} << 30U;
     struct Nearest {
         double distance2 = 0;
         double perpendicular = 0; // positive on the right: outside
@@ -73,14 +84,13 @@ private:
             return nullptr;
         const Cell* cell = &cells_[static_cast<std::size_t>(static_cast<int>(row)) * columns_ +
                                    static_cast<std::size_t>(static_cast<int>(column))];
-        return cell->where == Where::beyond ? nullptr : cell;
+        return cell->where() == Where::beyond ? nullptr : cell;
     }
 
-    double least_squared(Vec p, const Cell& cell) const {
+    double least_squared(Vec p, const std::uint16_t* list) const {
         double least = beyond * beyond;
-        const std::uint16_t* sides = &lists_[cell.first];
-        for (std::uint16_t k = 0; k < cell.count; ++k)
-            least = std::min(least, squared_to(p, sides_[sides[k]]));
+        for (std::uint16_t k = 1; k <= *list; ++k)
+            least = std::min(least, squared_to(p, sides_[list[k]]));
         return least;
     }
 
