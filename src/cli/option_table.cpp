@@ -146,7 +146,19 @@ std::vector<OptionRow> film_options() {
              "1.22 m, 48 in. A bare number is in millimetres. With compare it may be given several "
              "times: every film is planned on every width.",
          .repeats_with = {Command::compare}},
-        later(Opt::turns, "turns", Kind::choice, "quarter|any", Group::film),
+        {.id = Opt::turns,
+         .name = "turns",
+         .kind = Kind::choice,
+         .choices = {{"quarter"}, {"any"}},
+         .initial = "quarter",
+         .commands = planning(),
+         .group = Group::film,
+         .line = "whether pieces may lie askew in contour cutting",
+         .text = "In contour cutting pieces of film that may lie in any direction are turned by "
+                 "quarter turns; with \"any\" they may also lie askew, at any thousandth of a "
+                 "degree. That takes several times as long and never more film. Film that lies one "
+                 "way or either way is not turned further, and straight cutting lays every piece "
+                 "upright."},
         {.id = Opt::stages,
          .name = "stages",
          .kind = Kind::choice,

@@ -105,6 +105,7 @@ order::Request wishes_of(const Arguments& arguments) {
         request.stages = std::nullopt;
     else
         request.stages = stages == "2" ? 2 : 3;
+    request.free_turns = arguments.value_or_initial(Opt::turns) == "any";
     if (const auto table = arguments.value(Opt::table))
         if (const auto parsed = read::parse_length(std::string(*table), Unit::mm); parsed.value)
             request.table = parsed.value->length.floor_um();

@@ -48,6 +48,22 @@ Ring on_grid(const std::vector<Point>& points);
 Point in_mm(GridPoint p);
 std::vector<Point> in_mm(const Ring& ring);
 
+/// The convex hull, counter-clockwise, no collinear points. Coordinates below 2^30 in size.
+Ring convex_hull(std::vector<GridPoint> points);
+
+/// The turn below 360 degrees that brings the way from `from` to `to` nearest to +x. The points
+/// differ.
+Turn laying_along(GridPoint from, GridPoint to);
+
+/// A way to lie, below 180 degrees, and the room across that it takes.
+struct Narrowest {
+    Turn turn;
+    Um across = 0;
+};
+
+/// The turn in which a ring takes the least room across (y).
+Narrowest narrowest(const Ring& ring);
+
 /// The box as a counter-clockwise ring from its low corner.
 Ring rectangle(const Box& box);
 

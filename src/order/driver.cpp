@@ -43,7 +43,7 @@ void take_away_what_is_left_out(const Job& job, piece::Way& way) {
 }
 
 piece::Wishes wishes_of(const Job& job) {
-    return {job.by, job.times, job.left_on};
+    return {job.by, job.times, job.left_on, true, job.free_turns};
 }
 
 std::vector<Ways> ways_of_all(const Job& job, bool split, Faults& faults) {
@@ -205,6 +205,7 @@ Job job_from(Request& request, Faults& faults) {
     job.times = request.times;
     job.tolerance = request.tolerance;
     job.stages = request.stages;
+    job.free_turns = request.free_turns && request.by == CutBy::contour;
     job.table = request.table;
     job.in_order = request.in_order;
     job.vehicles = std::move(request.vehicles);

@@ -15,6 +15,7 @@ nest::Goal goal_of(const Job& job) {
     goal.gap = job.film.allowances.gap;
     goal.ruler = job.film.allowances.ruler;
     goal.stages = job.stages;
+    goal.free_turns = job.free_turns;
     goal.table = job.table;
     goal.in_order = job.in_order;
     return goal;

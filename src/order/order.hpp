@@ -42,6 +42,7 @@ struct Request {
     std::vector<StockRoll> stock; ///< what lies on the shelf; rolls of other films are passed over
     bool invented_stock = false;  ///< its file is a demonstration
     std::optional<int> stages = 3;
+    bool free_turns = false; ///< `--turns any`
     std::optional<Um> table;
     bool in_order = false; ///< `--in-order`
     std::optional<double>

@@ -9,7 +9,9 @@ namespace pelt::order {
 namespace {
 
 /// None: there is a way to lie in which another piece as wide fits beside it.
-std::optional<Um> length_if_wide(const Piece& piece, Um usable) {
+std::optional<Um> length_if_wide(const Piece& piece, Um usable, bool free_turns) {
+    if (free_turns && piece.direction == Direction::any)
+        return std::nullopt; // askew it may take less room across than upright
     std::optional<Um> least;
     for (const CutShape& shape : piece.shapes) {
         const Box box = box_of(shape.outline.outer);
@@ -69,7 +71,8 @@ private:
 std::vector<WidePiece> wide_pieces(const Job& job, const Copies& copies) {
     std::vector<WidePiece> out;
     for (std::size_t i = 0; i < copies.size() && job.by == CutBy::straight; ++i)
-        if (const auto along = length_if_wide(job.pieces[i], job.film.usable_width()))
+        if (const auto along =
+                length_if_wide(job.pieces[i], job.film.usable_width(), job.free_turns))
             for (const std::size_t copy : copies[i])
                 out.push_back({i, copy, *along});
     std::stable_sort(out.begin(), out.end(),

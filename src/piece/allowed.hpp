@@ -19,6 +19,7 @@ struct Allowed {
     Um ruler = um_per_mm;
     Um usable = 0; ///< width of the film less its trims
     Direction direction = Direction::one_way;
+    bool free_turns = false; ///< may also lie askew
 };
 
 Allowed allowed_for(const Panel& panel, const Film& film);

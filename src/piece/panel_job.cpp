@@ -48,6 +48,8 @@ std::optional<PanelJob> job_for(const Panel& panel, const Blank& blank, const Fi
     job.blank = &blank;
     job.by = wishes.by;
     job.allowed = allowed_for(panel, film);
+    job.allowed.free_turns =
+        wishes.free_turns && wishes.by == CutBy::contour && job.allowed.direction == Direction::any;
     job.heading = *heading;
     job.may_add_seams = wishes.split && panel.seam != SeamRule::never;
     const Work work = work_on(panel, blank, job.allowed, wishes.left_on);

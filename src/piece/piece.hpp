@@ -19,6 +19,7 @@ struct Wishes {
     int times = 1;
     std::vector<std::string> left_on; ///< hardware that stays on (see staying_on)
     bool split = true;                ///< `--seams auto`: panels that are too wide may be split
+    bool free_turns = false;          ///< `--turns any`: film of any direction may lie askew
 };
 
 /// The hardware that stays on when `leave` does: also what can only come off after it (`after`).

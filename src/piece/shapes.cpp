@@ -153,8 +153,10 @@ std::vector<CutShape> contour_shapes(const Part& part, const Allowed& allowed) {
     Polygon blank = with_bleed(part, allowed.bleed);
     blank.outer = holding(blank.outer, part.wrapped.outer);
     const Box box = box_of(blank.outer);
-    const bool lies = box.across() <= allowed.usable ||
-                      (allowed.direction == Direction::any && box.along() <= allowed.usable);
+    const bool lies =
+        box.across() <= allowed.usable ||
+        (allowed.direction == Direction::any && box.along() <= allowed.usable) ||
+        (allowed.free_turns && geometry::narrowest(blank.outer).across <= allowed.usable);
     if (!lies)
         return {};
     return {{std::move(blank), turns_for(allowed.direction)}};

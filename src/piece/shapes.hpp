@@ -22,7 +22,8 @@ struct Part {
 std::vector<CutShape> straight_shapes(const Box& wrapped, const Allowed& allowed);
 
 /// Contour cutting: the sheet grown by the bleed (not on seam edges), in every turn that the
-/// direction allows; none when the usable width takes it in none of them.
+/// direction allows; none when the usable width takes it in none of them, nor askew where that is
+/// allowed.
 std::vector<CutShape> contour_shapes(const Part& part, const Allowed& allowed);
 
 std::vector<CutShape> shapes_of(const Part& part, const Allowed& allowed, CutBy by);

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "piece/too_wide.hpp"
 
+#include "geometry/geometry.hpp"
 #include "model/marked_length.hpp"
 
 #include <algorithm>
@@ -46,6 +47,9 @@ Fault too_wide_fault(const PanelJob& job) {
                          marked((turns ? narrower : film.across()) + beside, Told::up);
     if (!turns && film.along() + beside <= job.allowed.usable)
         remedy += ", or 'direction: any' for the panel";
+    if (job.by == CutBy::contour && turns && !job.allowed.free_turns &&
+        geometry::narrowest(job.whole.wrapped.front().outer).across + beside <= job.allowed.usable)
+        remedy += ", or '--turns any'";
     const std::string seam = seam_advice(job);
     if (!seam.empty())
         remedy += ", or " + seam;

@@ -17,8 +17,10 @@
 // gaps come off.
 #include "nest/contour/bounds.hpp"
 
+#include "geometry/geometry.hpp"
 #include "nest/contour/dual.hpp"
 #include "nest/contour/slices.hpp"
+#include "nest/contour/vec.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -103,10 +105,48 @@ Bounds::Measure Bounds::measure(const Piece& piece, Um usable_width, Um gap) {
     return out;
 }
 
-Bounds::Bounds(std::span<const Piece> pieces, Um usable_width, Um gap)
+double perimeter_of(const Polygon& polygon) {
+    double sum = 0;
+    const auto add = [&sum](const Ring& ring) {
+        for (std::size_t i = 0; i < ring.size(); ++i)
+            sum += norm(vec_of(ring[(i + 1) % ring.size()]) - vec_of(ring[i]));
+    };
+    add(polygon.outer);
+    for (const Ring& hole : polygon.holes)
+        add(hole);
+    return sum;
+}
+
+// Whatever way it lies: its least width is the least extent along; a line's share is not known, so
+// of the functions only the plain share, whose integral is the area, counts it. Lying askew rounds
+// its corners to the grid, by less than a micrometre, for which the grown area gives up a band of
+// one along the outline; the plain area stays the blanks', as `verify` counts it.
+Bounds::Measure Bounds::measure_freely(const Piece& piece, Um usable_width, Um gap) {
+    const std::vector<Dual> functions = duals();
+    Measure out;
+    out.doubled_area = doubled_area_of(piece.shapes.front().outline);
+    out.shortest = std::numeric_limits<Um>::max();
+    out.weighed.assign(functions.size(), 0);
+    out.weighed.front() = std::numeric_limits<double>::infinity();
+    const auto whole = static_cast<double>(usable_width + gap);
+    for (const CutShape& shape : piece.shapes) {
+        const double band = perimeter_of(shape.outline);
+        out.doubled_area = std::min(out.doubled_area, doubled_area_of(shape.outline));
+        out.shortest = std::min(out.shortest, geometry::narrowest(shape.outline.outer).across - 2);
+        const std::vector<Slice> slices =
+            slices_of(grown_within(shape.outline, static_cast<double>(gap) / 2));
+        out.weighed.front() =
+            std::min(out.weighed.front(), weigh(slices, whole, functions.front()) - band / whole);
+    }
+    return out;
+}
+
+Bounds::Bounds(std::span<const Piece> pieces, Um usable_width, Um gap, bool free_turns)
     : usable_width_(usable_width), gap_(gap) {
     for (const Piece& piece : pieces)
-        measures_.push_back(measure(piece, usable_width, gap));
+        measures_.push_back(free_turns && piece.direction == Direction::any
+                                ? measure_freely(piece, usable_width, gap)
+                                : measure(piece, usable_width, gap));
 }
 
 Bound Bounds::best(std::span<const std::size_t> demand, std::size_t rolls) const {

@@ -13,8 +13,9 @@ namespace pelt::nest::contour {
 /// Bounds for whole and partial demands of the same pieces.
 class Bounds {
 public:
-    /// Measures the pieces; `usable_width` and `gap` are those of the film.
-    Bounds(std::span<const Piece> pieces, Um usable_width, Um gap);
+    /// Measures the pieces; `usable_width` and `gap` are those of the film; with `free_turns`
+    /// pieces of any direction lie at any angle.
+    Bounds(std::span<const Piece> pieces, Um usable_width, Um gap, bool free_turns);
 
     /// The best proven bound on the film taken off at most `rolls` rolls together by `demand[i]`
     /// copies of piece i. Length 0 when nothing is asked.
@@ -27,6 +28,7 @@ private:
         std::vector<double> weighed; // by dual, micrometres along; least over the ways to lie
     };
     static Measure measure(const Piece& piece, Um usable_width, Um gap);
+    static Measure measure_freely(const Piece& piece, Um usable_width, Um gap);
 
     Um usable_width_;
     Um gap_;

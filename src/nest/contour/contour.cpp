@@ -4,114 +4,25 @@
 #include "nest/contour/bounds.hpp"
 #include "nest/contour/finish.hpp"
 #include "nest/contour/problem.hpp"
-#include "nest/contour/strand.hpp"
-#include "nest/strands.hpp"
+#include "nest/contour/search.hpp"
+#include "nest/contour/turning.hpp"
 
 #include <algorithm>
-#include <memory>
 
 namespace pelt::nest::contour {
 namespace {
 
-// The search from start to end: epochs of all strands, joined after each.
-class Search {
-public:
-    Search(const Problem& problem, const Finisher& finisher, const Effort& effort, Um bound,
-           const Watch& watch)
-        : problem_(problem), finisher_(finisher), effort_(effort), bound_(bound), watch_(watch) {
-        Random seeds(effort.seed);
-        const std::size_t count = effort.trial ? 1 : tuning::strands;
-        for (std::size_t i = 0; i < count; ++i)
-            strands_.push_back(std::make_unique<Strand>(problem, seeds.bits(), i));
-    }
-
-    std::optional<Layout> run() {
-        const bool endless = effort_.amount <= 0;
-        const auto units = static_cast<std::uint64_t>(std::max(effort_.amount, 1));
-        const std::uint64_t epochs = tuning::joins_a_unit * units;
-        const std::uint64_t quota =
-            effort_.trial ? 1 : tuning::work_a_unit / tuning::joins_a_unit / tuning::strands;
-        bool stopped = false;
-        for (std::uint64_t epoch = 0; (endless || epoch < epochs) && !stopped; ++epoch) {
-            run_all(strands_.size(), effort_.threads,
-                    [&](std::size_t i) { strands_[i]->run(quota); });
-            join();
-            const double share =
-                endless ? 0 : static_cast<double>(epoch + 1) / static_cast<double>(epochs);
-            if (watch_ && !watch_({layout_ ? length_of(*layout_) : 0, bound_, share}))
-                stopped = epoch + 1 < epochs || endless;
-            if ((layout_ && (effort_.trial || length_of(*layout_) <= bound_)) ||
-                (!layout_ && !enough_film()))
-                break;
-        }
-        if (layout_)
-            layout_->stopped = stopped;
-        return std::move(layout_);
-    }
-
-    /// The pieces for which no film was left, when there is no layout.
-    std::vector<std::size_t> misfits() const {
-        std::vector<std::size_t> pieces;
-        for (const std::uint32_t item : strands_.front()->left_over())
-            pieces.push_back(problem_.kind_of(item).piece);
-        std::sort(pieces.begin(), pieces.end());
-        pieces.erase(std::unique(pieces.begin(), pieces.end()), pieces.end());
-        return pieces;
-    }
-
-private:
-    // The shortest layout that holds on the grid goes to every strand.
-    void join() {
-        while (true) {
-            const Found* shortest = nullptr;
-            std::size_t owner = 0;
-            for (std::size_t i = 0; i < strands_.size(); ++i)
-                if (const std::optional<Found>& best = strands_[i]->best())
-                    if (shortest == nullptr || best->end < shortest->end) {
-                        shortest = &*best;
-                        owner = i;
-                    }
-            if (shortest == nullptr || (best_ && shortest->end >= best_->end))
-                return;
-            if (std::optional<Layout> layout = finisher_.layout(shortest->poses)) {
-                layout_ = std::move(layout);
-                best_ = *shortest;
-                for (const auto& strand : strands_)
-                    strand->adopt(*best_);
-                return;
-            }
-            strands_[owner]->reject();
-        }
-    }
-
-    bool enough_film() const {
-        double film = 0;
-        for (const Bay& bay : problem_.bays)
-            film += (bay.film.high.x - bay.film.low.x) * (bay.film.high.y - bay.film.low.y);
-        return film >= problem_.area;
-    }
-
-    const Problem& problem_;
-    const Finisher& finisher_;
-    const Effort& effort_;
-    Um bound_;
-    const Watch& watch_;
-    std::vector<std::unique_ptr<Strand>> strands_;
-    std::optional<Found> best_;
-    std::optional<Layout> layout_;
-};
-
 // The bound is for the pieces on new film; what lies on stock does not count.
 class NewFilm {
 public:
-    NewFilm(std::span<const Piece> pieces, std::span<const Roll> rolls, Um gap)
+    NewFilm(std::span<const Piece> pieces, std::span<const Roll> rolls, const Goal& goal)
         : pieces_(pieces), rolls_(rolls) {
         count_ = static_cast<std::size_t>(std::count_if(
             rolls.begin(), rolls.end(), [](const Roll& roll) { return roll.is_new; }));
         const auto first =
             std::find_if(rolls.begin(), rolls.end(), [](const Roll& roll) { return roll.is_new; });
         if (first != rolls.end())
-            bounds_.emplace(pieces, first->width - 2 * first->trim, gap);
+            bounds_.emplace(pieces, first->width - 2 * first->trim, goal.gap, goal.free_turns);
     }
 
     /// 0 when some of the pieces may lie on stock.
@@ -140,27 +51,98 @@ private:
     std::optional<Bounds> bounds_;
 };
 
+// One list of turns for every piece, searched from a layout or from nothing.
+class Lists {
+public:
+    Lists(std::span<const Roll> rolls, const Goal& goal, const Effort& effort, Um least,
+          const Watch& watch)
+        : rolls_(rolls), gap_(goal.gap), effort_(effort), least_(least), watch_(watch) {}
+
+    bool run(std::span<const Piece> pieces, const Stint& stint, Result& result) {
+        std::vector<std::size_t> misfits;
+        const Problem problem = prepare(pieces, rolls_, gap_, misfits);
+        if (!misfits.empty()) {
+            result.misfits = misfits;
+            return false;
+        }
+        if (problem.items.empty()) {
+            result.layout = Layout{};
+            return false;
+        }
+        const Finisher finisher(problem, pieces, rolls_, gap_);
+        Search search(problem, finisher, effort_, least_, watch_);
+        if (result.layout && !search.start_from(*result.layout))
+            return false;
+        search.run(stint);
+        result.layout = search.layout();
+        if (result.layout)
+            result.layout->stopped = search.stopped();
+        else
+            result.misfits = search.misfits();
+        return !search.stopped() && !search.done();
+    }
+
+private:
+    std::span<const Roll> rolls_;
+    Um gap_;
+    const Effort& effort_;
+    Um least_;
+    const Watch& watch_;
+};
+
+Um widest_usable(std::span<const Roll> rolls) {
+    Um widest = 0;
+    for (const Roll& roll : rolls)
+        widest = std::max(widest, roll.width - 2 * roll.trim);
+    return widest;
+}
+
+// The listed turns first, as without free turns; then as much work again askew, from that layout
+// on.
+Result with_free_turns(std::span<const Piece> pieces, std::span<const Roll> rolls, Lists& lists,
+                       const Effort& effort) {
+    const std::uint64_t epochs = epochs_of(effort);
+    const std::uint64_t rounds = 4 + 2 * std::min<std::uint64_t>(epochs / tuning::joins_a_unit, 20);
+    Result result;
+    const std::vector<Piece> first = with_askew_turns(pieces, widest_usable(rolls));
+    if (effort.trial) {
+        lists.run(first, {epochs, 0, 1}, result);
+        return result;
+    }
+    if (!lists.run(first, {epochs == 0 ? tuning::joins_a_unit : epochs, 0, epochs == 0 ? 0.0 : 0.5},
+                   result))
+        return result;
+    Turning turning(first);
+    for (std::uint64_t round = 0; epochs == 0 || round < rounds; ++round) {
+        const std::vector<Piece> near = turning.next(*result.layout);
+        if (near.empty())
+            break;
+        const auto share = [&](std::uint64_t k) {
+            return epochs == 0 ? 0
+                               : 0.5 + 0.5 * static_cast<double>(k) / static_cast<double>(rounds);
+        };
+        const std::uint64_t stint =
+            epochs == 0 ? tuning::joins_a_unit / 2 : std::max<std::uint64_t>(epochs / rounds, 1);
+        if (!lists.run(near, {stint, share(round), share(round + 1)}, result))
+            break;
+    }
+    return result;
+}
+
 } // namespace
 
 Result nest(std::span<const Piece> pieces, std::span<const Roll> rolls, const Goal& goal,
             const Effort& effort, const Watch& watch) {
+    const bool freely = goal.free_turns && any_lies_freely(pieces);
+    const NewFilm film(pieces, rolls, goal);
+    Lists lists(rolls, goal, effort, film.least_for_all(), watch);
     Result result;
-    const Problem problem = prepare(pieces, rolls, goal.gap, result.misfits);
-    if (!result.misfits.empty())
-        return result;
-    Layout empty;
-    if (problem.items.empty()) {
-        result.layout = empty;
-        return result;
-    }
-    const NewFilm film(pieces, rolls, goal.gap);
-    const Finisher finisher(problem, pieces, rolls, goal.gap);
-    Search search(problem, finisher, effort, film.least_for_all(), watch);
-    result.layout = search.run();
-    if (result.layout)
-        result.layout->bound = film.bound_of(*result.layout);
+    if (freely)
+        result = with_free_turns(pieces, rolls, lists, effort);
     else
-        result.misfits = search.misfits();
+        lists.run(pieces, {epochs_of(effort), 0, 1}, result);
+    if (result.layout && !result.layout->rolls.empty())
+        result.layout->bound = film.bound_of(*result.layout);
     return result;
 }
 

@@ -4,6 +4,8 @@
 // triangulation of simple polygons", from memory: at most four times the least number of parts).
 #include "nest/contour/convex_parts.hpp"
 
+#include "geometry/geometry.hpp"
+
 #include <algorithm>
 #include <map>
 #include <optional>
@@ -240,26 +242,6 @@ DoubleArea area_of(const std::vector<Ring>& rings) {
 
 } // namespace
 
-Ring convex_hull(std::vector<GridPoint> points) {
-    std::sort(points.begin(), points.end());
-    points.erase(std::unique(points.begin(), points.end()), points.end());
-    if (points.size() < 3)
-        return points;
-    Ring hull;
-    const auto extend = [&hull](GridPoint p, std::size_t keep) {
-        while (hull.size() > keep && turn_of(hull[hull.size() - 2], hull.back(), p) <= 0)
-            hull.pop_back();
-        hull.push_back(p);
-    };
-    for (const GridPoint& p : points)
-        extend(p, 1);
-    const std::size_t lower = hull.size();
-    for (std::size_t i = points.size() - 1; i-- > 0;)
-        extend(points[i], lower);
-    hull.pop_back();
-    return hull;
-}
-
 std::vector<Ring> convex_parts(const Polygon& polygon) {
     DoubleArea whole = doubled_area(polygon.outer);
     whole += area_of(polygon.holes);
@@ -267,10 +249,10 @@ std::vector<Ring> convex_parts(const Polygon& polygon) {
         if (std::optional<std::vector<Ring>> cut = ears(*ring); cut && area_of(*cut) == whole) {
             std::vector<Ring> parts = merged(std::move(*cut));
             for (Ring& part : parts)
-                part = convex_hull(part);
+                part = geometry::convex_hull(part);
             return parts;
         }
-    return {convex_hull(polygon.outer)};
+    return {geometry::convex_hull(polygon.outer)};
 }
 
 Body body_of(const Polygon& polygon) {

@@ -20,7 +20,4 @@ struct Body {
 };
 Body body_of(const Polygon& polygon);
 
-/// The convex hull, counter-clockwise, no collinear points.
-Ring convex_hull(std::vector<GridPoint> points);
-
 } // namespace pelt::nest::contour

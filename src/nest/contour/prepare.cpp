@@ -1,4 +1,5 @@
 // SPDX-License-Identifier: MIT
+#include "geometry/geometry.hpp"
 #include "nest/contour/convex_parts.hpp"
 #include "nest/contour/problem.hpp"
 #include "nest/contour/simplify.hpp"
@@ -203,7 +204,7 @@ Problem prepare(std::span<const Piece> pieces, std::span<const Roll> rolls, Um g
         kind.options = static_cast<std::uint32_t>(problem.options.size()) - kind.first_option;
         const Polygon& outline = piece.shapes.front().outline;
         kind.area = area_of(outline);
-        kind.hull = static_cast<double>(doubled_area(convex_hull(outline.outer))) / 2;
+        kind.hull = static_cast<double>(doubled_area(geometry::convex_hull(outline.outer))) / 2;
         kind.needs_arrow = piece.direction != Direction::any;
         longest = std::max(longest, longest_side(problem, kind));
         enough += (longest_side(problem, kind) + static_cast<double>(gap) + 10) *

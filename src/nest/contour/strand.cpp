@@ -30,7 +30,7 @@ double least_end(const Problem& problem) {
 
 Strand::Strand(const Problem& problem, std::uint64_t seed, std::size_t index)
     : problem_(&problem), random_(seed), index_(index), separator_(problem, random_),
-      mover_(problem, random_) {}
+      mover_(problem, random_), stride_(tuning::stride_first) {}
 
 void Strand::construct() {
     started_ = true;
@@ -54,7 +54,8 @@ void Strand::construct() {
 // Starts on a slightly shorter film: what lies beyond a random cut moves with the end.
 void Strand::aim() {
     failed_.clear();
-    const double step = tuning::shrink_share * film_before(*problem_, best_->end);
+    sweeps_ = 0;
+    const double step = stride_ * film_before(*problem_, best_->end);
     target_ = std::max(best_->end - step, least_end(*problem_));
     std::vector<Pose> poses = best_->poses;
     const double cut = random_.between(0, best_->end);
@@ -70,6 +71,18 @@ void Strand::aim() {
 
 void Strand::succeed() {
     best_ = Found{separator_.scene().poses(), separator_.scene().end()};
+    if (sweeps_ <= tuning::stride_quick)
+        stride_ = std::min(stride_ * tuning::stride_grow, tuning::stride_most);
+    aim();
+}
+
+// A long stride that fails is halved; the shortest one is tried again from another layout.
+void Strand::give_up() {
+    if (!best_ || stride_ <= tuning::shrink_share) {
+        retry();
+        return;
+    }
+    stride_ = std::max(stride_ / 2, tuning::shrink_share);
     aim();
 }
 
@@ -123,11 +136,20 @@ void Strand::run(std::uint64_t quota) {
     while (work() < until) {
         if (best_ && target_ >= best_->end)
             return;
+        ++sweeps_;
+        const bool long_stride = best_ && stride_ > tuning::shrink_share;
         if (separator_.separated() || separator_.sweep())
             succeed();
-        else if (separator_.idle_sweeps() > tuning::patience)
-            retry();
+        else if (separator_.idle_sweeps() >
+                 (long_stride ? tuning::stride_patience : tuning::patience))
+            give_up();
     }
+}
+
+void Strand::start_from(const Found& found) {
+    started_ = true;
+    best_ = found;
+    aim();
 }
 
 void Strand::adopt(const Found& found) {

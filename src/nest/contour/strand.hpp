@@ -27,6 +27,8 @@ public:
     /// Items for which the first layout had no film.
     const std::vector<std::uint32_t>& left_over() const { return left_over_; }
 
+    /// Starts from this layout instead of making its own.
+    void start_from(const Found& found);
     /// Goes on from this layout unless its own is shorter.
     void adopt(const Found& found);
     /// Forgets a layout that was found wanting.
@@ -40,6 +42,7 @@ private:
     void construct();
     void aim();
     void succeed();
+    void give_up();
     void retry();
     void swap_two_large(std::vector<Pose>& poses);
     std::uint64_t work() const { return separator_.work() + extra_work_; }
@@ -54,6 +57,8 @@ private:
     bool started_ = false;
     std::vector<std::uint32_t> left_over_;
     double target_ = 0;
+    double stride_;  // share by which the film gets shorter next
+    int sweeps_ = 0; // of this attempt
     std::vector<Failed> failed_;
 };
 

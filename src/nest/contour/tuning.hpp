@@ -32,11 +32,19 @@ inline constexpr int relax_steps = 50;
 inline constexpr int relax_every = 5;
 inline constexpr double relax_below = 0.3;
 
-// One strand: how much shorter the film gets after a success; sweeps without progress before an
-// attempt is given up; how many failed attempts are remembered.
+// One strand: by which share the film gets shorter at least after a success; sweeps without
+// progress before an attempt is given up; how many failed attempts are remembered.
 inline constexpr double shrink_share = 0.001;
 inline constexpr int patience = 150;
 inline constexpr std::size_t failed_kept = 30;
+
+// Longer strides while they are easy: the first and the longest share, how much longer after an
+// attempt of few sweeps; a long stride is given up sooner, and halved.
+inline constexpr double stride_first = 0.01;
+inline constexpr double stride_most = 0.02;
+inline constexpr double stride_grow = 1.5;
+inline constexpr int stride_quick = 10;
+inline constexpr int stride_patience = 40;
 
 // The whole: strands, field look-ups a unit of effort, joins a unit.
 inline constexpr std::size_t strands = 8;

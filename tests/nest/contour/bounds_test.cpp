@@ -19,7 +19,7 @@ Bound bound_of(const std::vector<Piece>& pieces, Um width, Um gap, std::size_t r
     std::vector<std::size_t> demand;
     for (const Piece& piece : pieces)
         demand.push_back(piece.ids.size());
-    return Bounds(pieces, width, gap).best(demand, rolls);
+    return Bounds(pieces, width, gap, false).best(demand, rolls);
 }
 
 TEST_CASE("dual feasible functions do not fall and keep every full line full at most") {

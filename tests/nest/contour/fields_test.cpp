@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MIT
 // The search's distance fields against distances and overlaps computed from the outlines.
+#include "geometry/geometry.hpp"
 #include "nest/contour/convex_parts.hpp"
 #include "nest/contour/exact.hpp"
 #include "nest/contour/field.hpp"
@@ -29,7 +30,7 @@ TEST_CASE("convex parts are convex and add up to the polygon") {
         const Polygon& outline = piece.shapes.front().outline;
         DoubleArea sum = 0;
         for (const Ring& part : convex_parts(outline)) {
-            CHECK(doubled_area(part) == doubled_area(convex_hull(part)));
+            CHECK(doubled_area(part) == doubled_area(geometry::convex_hull(part)));
             sum += doubled_area(part);
         }
         CHECK(sum == area_of(outline));
@@ -61,8 +62,7 @@ TEST_CASE("fields tell overlap and distance as the outlines do") {
     for (std::size_t i = 0; i + 1 < pieces.size(); i += 2) {
         const Polygon& fixed = pieces[i].shapes.front().outline;
         const Polygon& moving = pieces[i + 1].shapes.front().outline;
-        const Field field(forbidden_boundary(body_of(fixed), body_of(moving)), reach,
-                          reach);
+        const Field field(forbidden_boundary(body_of(fixed), body_of(moving)), reach, reach);
         for (int k = 0; k < 400; ++k) {
             const Um x = static_cast<Um>(random() % 1'300'000) - 650'000;
             const Um y = static_cast<Um>(random() % 1'300'000) - 650'000;

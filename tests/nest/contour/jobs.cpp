@@ -109,13 +109,14 @@ void check_demand(const std::vector<Piece>& pieces, const Layout& layout,
 }
 
 void check_roll(const Geos& geos, const std::vector<Piece>& pieces, const Roll& roll, Um gap,
-                const UsedRoll& used, std::vector<std::string>& faults) {
+                const UsedRoll& used, bool freely, std::vector<std::string>& faults) {
     std::vector<std::shared_ptr<GEOSGeometry>> shapes;
     Um far = 0;
     GridPoint before{};
     for (const Placement& p : used.placements) {
         const CutShape& shape = pieces[p.piece].shapes.at(p.shape);
-        if (std::find(shape.turns.begin(), shape.turns.end(), p.turn) == shape.turns.end())
+        if (!(freely && pieces[p.piece].direction == Direction::any) &&
+            std::find(shape.turns.begin(), shape.turns.end(), p.turn) == shape.turns.end())
             faults.push_back("a turn that is not allowed");
         if (!roll.arrow_known && pieces[p.piece].direction != Direction::any)
             faults.push_back("a directed piece on a roll without an arrow");
@@ -192,12 +193,12 @@ std::vector<Piece> random_pieces(std::mt19937& random, std::size_t kinds) {
 }
 
 std::string faults_of(const std::vector<Piece>& pieces, const std::vector<Roll>& rolls, Um gap,
-                      const Layout& layout) {
+                      const Layout& layout, bool freely) {
     std::vector<std::string> faults;
     check_demand(pieces, layout, faults);
     const Geos geos;
     for (const UsedRoll& used : layout.rolls)
-        check_roll(geos, pieces, rolls.at(used.roll), gap, used, faults);
+        check_roll(geos, pieces, rolls.at(used.roll), gap, used, freely, faults);
     std::string lines;
     for (const std::string& fault : faults)
         lines += fault + "\n";
@@ -213,6 +214,17 @@ nest::Result nested(const std::vector<Piece>& pieces, const std::vector<Roll>& r
     effort.threads = threads;
     return nest::nest(pieces, rolls, goal, effort,
                       [share](const nest::Progress& progress) { return progress.share < share; });
+}
+
+nest::Result nested_freely(const std::vector<Piece>& pieces, const std::vector<Roll>& rolls, Um gap,
+                           int threads) {
+    nest::Goal goal;
+    goal.by = CutBy::contour;
+    goal.gap = gap;
+    goal.free_turns = true;
+    nest::Effort effort;
+    effort.threads = threads;
+    return nest::nest(pieces, rolls, goal, effort, {});
 }
 
 } // namespace pelt::test

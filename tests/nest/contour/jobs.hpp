@@ -19,12 +19,17 @@ Roll roll_of(Um width, std::optional<Um> available = std::nullopt);
 /// Star-shaped pieces of 50 to 600 mm, some with a hole, with the turns of one of the directions.
 std::vector<Piece> random_pieces(std::mt19937& random, std::size_t kinds);
 
-/// Everything that is wrong with a contour layout, a line each; empty when it holds.
+/// Everything that is wrong with a contour layout, a line each; empty when it holds. `freely`:
+/// pieces of any direction may lie in any turn.
 std::string faults_of(const std::vector<Piece>& pieces, const std::vector<Roll>& rolls, Um gap,
-                      const Layout& layout);
+                      const Layout& layout, bool freely = false);
 
 /// A short search: stops at a fixed share of the work, so that it is the same everywhere.
 nest::Result nested(const std::vector<Piece>& pieces, const std::vector<Roll>& rolls, Um gap,
                     int threads = 1, double share = 0.05);
+
+/// A whole search of effort 1 in which pieces of any direction lie freely.
+nest::Result nested_freely(const std::vector<Piece>& pieces, const std::vector<Roll>& rolls, Um gap,
+                           int threads = 1);
 
 } // namespace pelt::test

@@ -1,0 +1,145 @@
+// SPDX-License-Identifier: MIT
+#include "nest/contour/search.hpp"
+
+#include "nest/strands.hpp"
+
+#include <algorithm>
+
+namespace pelt::nest::contour {
+namespace {
+
+std::optional<std::uint32_t> option_of(const Problem& problem, const Kind& kind,
+                                       const Placement& placement) {
+    for (std::uint32_t o = kind.first_option; o < kind.first_option + kind.options; ++o)
+        if (problem.options[o].shape == placement.shape &&
+            problem.options[o].turn == placement.turn)
+            return o;
+    return std::nullopt;
+}
+
+std::optional<Pose> pose_of(const Problem& problem, const Kind& kind, std::size_t roll,
+                            const Placement& placement) {
+    const std::optional<std::uint32_t> option = option_of(problem, kind, placement);
+    if (!option)
+        return std::nullopt;
+    for (std::uint32_t b = 0; b < problem.bays.size(); ++b) {
+        const Bay& bay = problem.bays[b];
+        const Vec at = vec_of(placement.at) + Vec{bay.shift, 0};
+        const Span& box = problem.options[*option].box;
+        // Search forms are a little larger than the pieces: their middle tells the bay.
+        const double middle = at.x + (box.low.x + box.high.x) / 2;
+        if (bay.roll == roll && middle > bay.film.low.x && middle < bay.film.high.x)
+            return Pose{at, *option, b};
+    }
+    return std::nullopt;
+}
+
+std::optional<std::vector<Pose>> poses_of(const Problem& problem, const Layout& layout) {
+    std::vector<std::vector<Pose>> by_kind(problem.kinds.size());
+    for (const UsedRoll& used : layout.rolls)
+        for (const Placement& placement : used.placements)
+            for (std::size_t k = 0; k < problem.kinds.size(); ++k)
+                if (problem.kinds[k].piece == placement.piece) {
+                    const auto pose = pose_of(problem, problem.kinds[k], used.roll, placement);
+                    if (!pose)
+                        return std::nullopt;
+                    by_kind[k].push_back(*pose);
+                }
+    std::vector<Pose> poses;
+    for (const std::vector<Pose>& of_kind : by_kind) // items come kind by kind
+        poses.insert(poses.end(), of_kind.begin(), of_kind.end());
+    return poses;
+}
+
+} // namespace
+
+std::uint64_t epochs_of(const Effort& effort) {
+    return effort.amount <= 0 ? 0
+                              : tuning::joins_a_unit * static_cast<std::uint64_t>(effort.amount);
+}
+
+Search::Search(const Problem& problem, const Finisher& finisher, const Effort& effort, Um bound,
+               const Watch& watch)
+    : problem_(&problem), finisher_(&finisher), effort_(effort), bound_(bound), watch_(&watch) {
+    Random seeds(effort.seed);
+    const std::size_t count = effort.trial ? 1 : tuning::strands;
+    for (std::size_t i = 0; i < count; ++i)
+        strands_.push_back(std::make_unique<Strand>(problem, seeds.bits(), i));
+}
+
+bool Search::start_from(const Layout& layout) {
+    const std::optional<std::vector<Pose>> poses = poses_of(*problem_, layout);
+    if (!poses)
+        return false;
+    Scene scene(*problem_);
+    scene.place_all(*poses);
+    best_ = Found{*poses, scene.end()};
+    layout_ = layout;
+    for (const auto& strand : strands_)
+        strand->start_from(*best_);
+    return true;
+}
+
+bool Search::done() const {
+    return layout_ ? effort_.trial || length_of(*layout_) <= bound_ : !enough_film();
+}
+
+void Search::run(const Stint& stint) {
+    const std::uint64_t quota =
+        effort_.trial ? 1 : tuning::work_a_unit / tuning::joins_a_unit / tuning::strands;
+    const double shares = stint.share_to - stint.share_from;
+    for (std::uint64_t epoch = 0; stint.epochs == 0 || epoch < stint.epochs; ++epoch) {
+        run_all(strands_.size(), effort_.threads, [&](std::size_t i) { strands_[i]->run(quota); });
+        join();
+        double share = 0;
+        if (stint.epochs > 0)
+            share = stint.share_from +
+                    shares * static_cast<double>(epoch + 1) / static_cast<double>(stint.epochs);
+        if (*watch_ && !(*watch_)({layout_ ? length_of(*layout_) : 0, bound_, share}))
+            stopped_ = stint.epochs == 0 || share < 1;
+        if (stopped_ || done())
+            return;
+    }
+}
+
+std::vector<std::size_t> Search::misfits() const {
+    std::vector<std::size_t> pieces;
+    for (const std::uint32_t item : strands_.front()->left_over())
+        pieces.push_back(problem_->kind_of(item).piece);
+    std::sort(pieces.begin(), pieces.end());
+    pieces.erase(std::unique(pieces.begin(), pieces.end()), pieces.end());
+    return pieces;
+}
+
+// The shortest layout that holds on the grid goes to every strand.
+void Search::join() {
+    while (true) {
+        const Found* shortest = nullptr;
+        std::size_t owner = 0;
+        for (std::size_t i = 0; i < strands_.size(); ++i)
+            if (const std::optional<Found>& best = strands_[i]->best())
+                if (shortest == nullptr || best->end < shortest->end) {
+                    shortest = &*best;
+                    owner = i;
+                }
+        if (shortest == nullptr || (best_ && shortest->end >= best_->end))
+            return;
+        if (std::optional<Layout> layout = finisher_->layout(shortest->poses)) {
+            layout_ = std::move(layout);
+            best_ = *shortest;
+            for (const auto& strand : strands_)
+                strand->adopt(*best_);
+            return;
+        }
+        strands_[owner]->reject();
+    }
+}
+
+bool Search::enough_film() const {
+    double film = 0;
+    for (const Bay& bay : problem_->bays)
+        film += (bay.film.high.x - bay.film.low.x) * (bay.film.high.y - bay.film.low.y);
+    return film >= problem_->area;
+}
+
+} // namespace pelt::nest::contour
