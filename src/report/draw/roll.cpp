@@ -1,6 +1,9 @@
 // SPDX-License-Identifier: MIT
 #include "report/draw/roll.hpp"
 
+#include "report/draw/cut_number.hpp"
+#include "report/draw/laps.hpp"
+#include "report/draw/leaders.hpp"
 #include "report/words.hpp"
 
 #include <algorithm>
@@ -13,7 +16,6 @@ namespace {
 constexpr double room_left = 4.2; ///< for "free end" and the film's arrow
 constexpr double tick_row = 1.3;
 constexpr double tick_length = 0.4;
-constexpr double leader_gap = 2.2; ///< between a leader's number and the roll
 constexpr double apart = 0.25;
 
 double in_mm(Um um) {
@@ -26,10 +28,10 @@ public:
                 const Measures& measures, const RollView& view, const Letters& letters)
         : job_(sheet.plan.job()), all_(all), used_(sheet.plan.layout().rolls.at(used_roll)),
           roll_(job_.rolls.at(used_.roll)), measures_(measures), view_(view), letters_(letters),
-          left_(room_left * view.type) {}
+          left_(room_left * view.type), frame_(box_of({view.from, 0}, {view.to, roll_.width})),
+          leaders_(left_, std::max(frame_.right(), view.width), view.type, letters) {}
 
     Picture painted(const std::vector<const PlacedPiece*>& pieces) {
-        frame_ = box_of({view_.from, 0}, {view_.to, roll_.width});
         const bool clips = std::any_of(pieces.begin(), pieces.end(), [&](const PlacedPiece* p) {
             const pelt::Box box = p->cut_box();
             return box.low.x < view_.from || box.high.x > view_.to;
@@ -41,18 +43,16 @@ public:
             piece(*p);
         if (clips)
             out_.marks.push_back(ClipEnd{});
-        add(labels_);
         for (const LeftOver& film : view_.left_over)
             left_over(film);
         cuts();
+        add(leaders_.picture());
         add(numbers_);
         const double rows = distances();
         ends();
-        double above = overhang() + 0.2 * view_.type;
-        for (const Box& box : leaders_)
-            above = std::max(above, 0.2 * view_.type - box.y);
+        const double above = 0.2 * view_.type + std::max(overhang(), leaders_.height());
         Picture whole;
-        whole.width = std::max(frame_.right(), rightmost_) + 0.3 * view_.type;
+        whole.width = std::max({frame_.right(), rightmost_, leaders_.right()}) + 0.3 * view_.type;
         whole.height = above + frame_.height + rows;
         put(whole, out_, 0, above);
         return whole;
@@ -102,39 +102,9 @@ private:
         strip(Look::roll_edge, roll_.width - roll_.trim, roll_.width);
     }
 
-    /// The other parts of the same panel that meet this one at a seam.
-    std::vector<const PlacedPiece*> neighbours_of(const PlacedPiece& p) const {
-        std::vector<const PlacedPiece*> out;
-        for (const Seam& seam : job_.seams)
-            for (const PlacedPiece& other : all_) {
-                PieceId id = p.id;
-                id.part = other.id.part;
-                const std::pair parts{std::min(p.id.part, id.part), std::max(p.id.part, id.part)};
-                if (other.id == id && p.id.kind == PieceKind::main && seam.vehicle == id.vehicle &&
-                    seam.panel == id.panel && seam.side == id.side &&
-                    parts == std::minmax({seam.upper_part, seam.under_part}))
-                    out.push_back(&other);
-            }
-        return out;
-    }
-
-    /// Where the others end on this piece. All parts of a panel have one frame, in which they lie
-    /// as on the vehicle.
     void laps(const PlacedPiece& p) {
-        const std::vector<Ring> own = rings(p.wrapped);
-        for (const PlacedPiece* other : neighbours_of(p)) {
-            const pelt::Ring& from = p.piece.wrapped.outer;
-            const GridPoint turned = placed(from, p.turn, {}).front();
-            const GridPoint by{p.wrapped.outer.front().x - turned.x,
-                               p.wrapped.outer.front().y - turned.y};
-            const Ring line = ring(placed(other->piece.wrapped.outer, p.turn, by));
-            for (std::size_t i = 0; i < line.size(); ++i) {
-                const Point& a = line[i];
-                const Point& b = line[(i + 1) % line.size()];
-                if (is_inside(own, {(a.x + b.x) / 2, (a.y + b.y) / 2}))
-                    out_.marks.push_back(Path{Look::lap, {{a, b}}, false});
-            }
-        }
+        for (const pelt::Ring& line : lap_lines(job_, all_, p))
+            out_.marks.push_back(Path{Look::lap, {ring(line)}, false});
     }
 
     void piece(const PlacedPiece& p) {
@@ -191,36 +161,8 @@ private:
             // A label is part of its piece's group, and lies inside it.
             put(out_, picture_of(*set, letters_), 0, 0);
         } else if (in_view(p.cut_box().low.x)) {
-            leader_to(space.middle(), text.number);
+            leaders_.add(space.middle(), text.number);
         }
-    }
-
-    /// Above the roll, as near to x as there is room; a second row where the first is full.
-    Box free_place(double x, double width, double size) const {
-        const double step = 0.25 * size;
-        const double right = std::max({frame_.right(), view_.width, left_ + width}) - width;
-        for (int row = 0;; ++row)
-            for (int i = 0; i * step <= right - left_; ++i)
-                for (const int way : {1, -1}) {
-                    const double at = std::clamp(x - width / 2 + way * i * step, left_, right);
-                    const Box box{at, -(leader_gap + 0.8 + 1.1 * row) * size, width, size};
-                    if (std::none_of(leaders_.begin(), leaders_.end(),
-                                     [&](const Box& other) { return box.overlaps(other); }))
-                        return box;
-                }
-    }
-
-    void leader_to(const Point& piece, const std::string& number) {
-        const double size = view_.type;
-        const double width = letters_.width(number, size, Face::bold) + apart * size;
-        const Box box = free_place(piece.x, width, size);
-        leaders_.push_back(box);
-        const double middle = box.x + width / 2;
-        rightmost_ = std::max(rightmost_, box.right());
-        labels_.marks.push_back(
-            Path{Look::leader, {{{middle, box.bottom() + 0.1 * size}, piece}}, false});
-        labels_.marks.push_back(Text{
-            number, {middle, box.y + box.height / 2}, size, Anchor::middle, Face::bold, false});
     }
 
     /// In the middle of what falls away, along it or across, where there is room.
@@ -264,63 +206,16 @@ private:
     }
 
     void cut_number(const Point& a, const Point& b, int number) {
-        const std::string text = std::to_string(number);
         const auto ruler = view_.rulers.find(number);
-        if (ruler != view_.rulers.end())
-            for (const double size : view_.cut_sizes)
-                if (put_cut_number(a, b, size, text, ruler->second))
-                    return;
-        for (const double size : view_.cut_sizes)
-            if (put_cut_number(a, b, size, text, ""))
-                return;
-        // A cut too short for any number on it: the number goes above the roll, with a leader.
-        leader_to({(a.x + b.x) / 2, (a.y + b.y) / 2}, "cut " + text);
-    }
-
-    /// Slides the number, and the ruler's measure after it, along its cut until they lie over no
-    /// other and no label.
-    bool put_cut_number(Point a, Point b, double size, const std::string& text,
-                        const std::string& ruler) {
-        const bool upwards = a.x == b.x;
-        if (upwards && a.y < b.y)
-            std::swap(a, b); // both read from the near edge, or from the left
-        const double radius = std::max(0.62, letters_.width_em(text, Face::bold) / 2 + 0.2) * size;
-        const double tail =
-            ruler.empty() ? 0 : letters_.width(ruler, size, Face::bold) + 0.5 * size;
-        const double length = std::abs(b.x - a.x) + std::abs(b.y - a.y);
-        const auto at = [&](double along) {
-            return Point{a.x + (b.x - a.x) / length * along, a.y + (b.y - a.y) / length * along};
-        };
-        for (double along = radius + 0.3 * size; along <= length - radius - tail; along += radius) {
-            const Point middle = at(along);
-            const Point end = at(along + radius + tail);
-            const Box box{middle.x - radius, upwards ? end.y : middle.y - radius,
-                          upwards ? 2 * radius : end.x - middle.x + radius,
-                          upwards ? middle.y + radius - end.y : 2 * radius};
-            if (!is_free(box))
-                continue;
-            taken_.push_back(box);
-            if (!ruler.empty())
-                put_ruler(at(along + radius), at(along + radius + tail), size, ruler, upwards);
-            numbers_.marks.push_back(Circle{Look::number_ring, middle, radius});
-            numbers_.marks.push_back(Text{text, middle, size, Anchor::middle, Face::bold, false});
-            return true;
+        const std::string words = ruler == view_.rulers.end() ? "" : ruler->second;
+        const std::string text = std::to_string(number);
+        if (const auto set = set_cut_number(a, b, text, words, view_.cut_sizes, letters_, taken_)) {
+            taken_.push_back(set->box);
+            put(numbers_, set->picture, 0, 0);
+            return;
         }
-        return false;
-    }
-
-    void put_ruler(const Point& from, const Point& to, double size, const std::string& ruler,
-                   bool upwards) {
-        const double half = 0.55 * size;
-        numbers_.marks.push_back(
-            Rectangle{Look::plate, upwards ? Box{from.x - half, to.y, 2 * half, from.y - to.y}
-                                           : Box{from.x, from.y - half, to.x - from.x, 2 * half}});
-        numbers_.marks.push_back(Text{ruler,
-                                      {(from.x + to.x) / 2, (from.y + to.y) / 2},
-                                      size,
-                                      Anchor::middle,
-                                      Face::bold,
-                                      upwards});
+        // A cut too short for any number on it: the number goes above the roll, with a leader.
+        leaders_.add({(a.x + b.x) / 2, (a.y + b.y) / 2}, "cut " + text);
     }
 
     bool crosses_the_roll(const Cut& cut) const {
@@ -384,9 +279,8 @@ private:
     double left_;
     Box frame_;
     Picture out_;
-    Picture labels_;  ///< leaders, drawn outside the clip
     Picture numbers_; ///< of cuts, over everything else
-    std::vector<Box> leaders_;
+    Leaders leaders_;
     std::vector<Box> taken_; ///< where something is written
     double rightmost_ = 0;
 };

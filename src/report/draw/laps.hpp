@@ -1,0 +1,16 @@
+// SPDX-License-Identifier: MIT
+// Where the parts of a panel meet, as seen on one of them.
+#pragma once
+
+#include "report/facts.hpp"
+
+#include <vector>
+
+namespace pelt::report::draw {
+
+/// The stretches of other parts' edges that lie on this piece at a lap, in the roll's frame where
+/// the piece lies.
+std::vector<pelt::Ring> lap_lines(const Job& job, const std::vector<PlacedPiece>& all,
+                                  const PlacedPiece& p);
+
+} // namespace pelt::report::draw
