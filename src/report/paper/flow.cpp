@@ -191,10 +191,12 @@ void add_feet(std::vector<draw::Picture>& pages, const std::string& left,
             draw::Path{draw::Look::rule, {{{left_margin, y - 2.8}, {right, y - 2.8}}}, false});
         const double room = right - left_margin -
                             letters.width(number, foot_size, draw::Face::bold) - 2 * foot_size;
-        const double size =
-            std::min(foot_size, room / std::max(1.0, letters.width_em(left, draw::Face::plain)));
-        page.marks.push_back(
-            draw::Text{left, {left_margin, y}, size, draw::Anchor::start, draw::Face::plain});
+        const auto measure = [&](const std::string& t) { return letters.width(t, foot_size); };
+        page.marks.push_back(draw::Text{lines_within(left, room, measure).front(),
+                                        {left_margin, y},
+                                        foot_size,
+                                        draw::Anchor::start,
+                                        draw::Face::plain});
         page.marks.push_back(
             draw::Text{number, {right, y}, foot_size, draw::Anchor::end, draw::Face::bold});
     }
