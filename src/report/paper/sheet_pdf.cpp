@@ -28,9 +28,11 @@ constexpr double poor_scale = 1.0 / 148;
 std::string foot_of(const Sheet& sheet) {
     const Job& job = sheet.plan.job();
     const std::string code = check_code_of(sheet);
-    return vehicles_of(job) + " · " + job.film.name + (code.empty() ? "" : " · files " + code) +
-           (sheet.date.empty() ? "" : " · " + sheet.date) +
-           (is_demonstration(job) ? " · DEMONSTRATION" : "");
+    // What matters stands first: a long name may be cut off.
+    return std::string(is_demonstration(job) ? "DEMONSTRATION · " : "") +
+           (code.empty() ? "" : "files " + code + " · ") +
+           (sheet.date.empty() ? "" : sheet.date + " · ") + vehicles_of(job) + " · " +
+           job.film.name;
 }
 
 /// Page one, in the largest letters that leave room for the roll.
