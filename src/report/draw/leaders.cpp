@@ -2,6 +2,8 @@
 #include "report/draw/leaders.hpp"
 
 #include <algorithm>
+#include <cmath>
+#include <tuple>
 
 namespace pelt::report::draw {
 namespace {
@@ -9,50 +11,65 @@ namespace {
 // In terms of the letters' size.
 constexpr double lowest = 3.0; ///< the upper side of the first row above the line
 constexpr double row_height = 1.1;
-constexpr double apart = 0.25;
+constexpr double apart = 0.35;
 constexpr double dot = 0.14;
 
 } // namespace
 
-/// As near to x as there is room; a second row where the first is full.
-Box Leaders::free_place(double x, double width) const {
-    const double step = 0.25 * size_;
-    const double right = std::max(right_, left_ + width) - width;
-    for (int row = 0;; ++row)
-        for (int i = 0; i * step <= right - left_ + step; ++i)
-            for (const int way : {1, -1}) {
-                const double at = std::clamp(x - width / 2 + way * i * step, left_, right);
-                const Box box{at, -(lowest + row_height * row) * size_, width, size_};
-                if (std::none_of(taken_.begin(), taken_.end(),
-                                 [&](const Box& other) { return box.overlaps(other); }))
-                    return box;
-            }
-}
-
 void Leaders::add(const Point& what, const std::string& number) {
-    const double width = letters_.width(number, size_, Face::bold) + apart * size_;
-    const Box box = free_place(what.x, width);
-    taken_.push_back(box);
-    const double middle = box.x + width / 2;
-    picture_.marks.push_back(
-        Path{Look::leader, {{{middle, box.bottom() + 0.1 * size_}, what}}, false});
-    picture_.marks.push_back(Circle{Look::arrow, what, dot * size_});
-    picture_.marks.push_back(
-        Text{number, {middle, box.y + box.height / 2}, size_, Anchor::middle, Face::bold, false});
+    leaders_.push_back({what, number, letters_.width(number, size_, Face::bold) + apart * size_});
 }
 
-double Leaders::height() const {
-    double height = 0;
-    for (const Box& box : taken_)
-        height = std::max(height, -box.y);
-    return height;
+/// Each as near above its own as the others allow, in their order.
+std::vector<double> Leaders::places_in(const std::vector<const Leader*>& row) const {
+    std::vector<double> places;
+    double free_from = left_;
+    for (const Leader* leader : row) {
+        places.push_back(std::max(leader->what.x - leader->width / 2, free_from));
+        free_from = places.back() + leader->width;
+    }
+    double free_to = right_;
+    for (std::size_t i = row.size(); i-- > 0;) {
+        places[i] = std::min(places[i], free_to - row[i]->width);
+        free_to = places[i];
+    }
+    return places;
 }
 
-double Leaders::right() const {
-    double right = 0;
-    for (const Box& box : taken_)
-        right = std::max(right, box.right());
-    return right;
+Leaders::Set Leaders::set() const {
+    std::vector<const Leader*> sorted;
+    double width = 0;
+    for (const Leader& leader : leaders_) {
+        sorted.push_back(&leader);
+        width += leader.width;
+    }
+    std::stable_sort(sorted.begin(), sorted.end(), [](const Leader* a, const Leader* b) {
+        return std::tuple(a->what.x, a->what.y) < std::tuple(b->what.x, b->what.y);
+    });
+    const auto rows = static_cast<std::size_t>(
+        std::max(1.0, std::ceil(width / std::max(right_ - left_, 0.01 * size_))));
+    Set set;
+    for (std::size_t row = 0; row < rows; ++row) {
+        std::vector<const Leader*> own;
+        for (std::size_t i = row; i < sorted.size(); i += rows)
+            own.push_back(sorted[i]);
+        const std::vector<double> places = places_in(own);
+        const double y = -(lowest + row_height * static_cast<double>(row)) * size_;
+        for (std::size_t i = 0; i < own.size(); ++i)
+            put(set, *own[i], places[i], y);
+    }
+    return set;
+}
+
+void Leaders::put(Set& set, const Leader& leader, double x, double y) const {
+    const double middle = x + leader.width / 2;
+    set.picture.marks.push_back(
+        Path{Look::leader, {{{middle, y + 1.1 * size_}, leader.what}}, false});
+    set.picture.marks.push_back(Circle{Look::arrow, leader.what, dot * size_});
+    set.picture.marks.push_back(
+        Text{leader.number, {middle, y + size_ / 2}, size_, Anchor::middle, Face::bold, false});
+    set.height = std::max(set.height, -y);
+    set.right = std::max(set.right, x + leader.width);
 }
 
 } // namespace pelt::report::draw

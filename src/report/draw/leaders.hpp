@@ -17,20 +17,29 @@ public:
 
     void add(const Point& what, const std::string& number);
 
-    const Picture& picture() const { return picture_; }
-    /// How far they reach above the line, and to the right; 0 where there are none.
-    double height() const;
-    double right() const;
+    /// All of them, from left to right as what they belong to, so that no two lines cross; in
+    /// several rows where one is too short.
+    struct Set {
+        Picture picture;
+        double height = 0; ///< above the line; 0 where there are none
+        double right = 0;  ///< how far they reach
+    };
+    Set set() const;
 
 private:
-    Box free_place(double x, double width) const;
+    struct Leader {
+        Point what;
+        std::string number;
+        double width = 0;
+    };
+    std::vector<double> places_in(const std::vector<const Leader*>& row) const;
+    void put(Set& set, const Leader& leader, double x, double y) const;
 
     double left_;
     double right_;
     double size_;
     const Letters& letters_;
-    std::vector<Box> taken_;
-    Picture picture_;
+    std::vector<Leader> leaders_;
 };
 
 } // namespace pelt::report::draw

@@ -46,13 +46,14 @@ public:
         for (const LeftOver& film : view_.left_over)
             left_over(film);
         cuts();
-        add(leaders_.picture());
+        const Leaders::Set leaders = leaders_.set();
+        add(leaders.picture);
         add(numbers_);
         const double rows = distances();
         ends();
-        const double above = 0.2 * view_.type + std::max(overhang(), leaders_.height());
+        const double above = 0.2 * view_.type + std::max(overhang(), leaders.height);
         Picture whole;
-        whole.width = std::max({frame_.right(), rightmost_, leaders_.right()}) + 0.3 * view_.type;
+        whole.width = std::max({frame_.right(), rightmost_, leaders.right}) + 0.3 * view_.type;
         whole.height = above + frame_.height + rows;
         put(whole, out_, 0, above);
         return whole;
