@@ -89,7 +89,7 @@ TEST_CASE("arcs by angle, radius 1: own table, thirty-digit arithmetic") {
     }
 }
 
-TEST_CASE("a bow beyond the half circle is a bow still; one that cannot rise so far is none") {
+TEST_CASE("a bow beyond the half circle is a bow still: one that cannot rise so far is none") {
     // Three quarters of a circle of radius 100.
     const double pi = 3.14159265358979323846;
     CHECK(std::abs(develop::bow_over(141.42135624, 170.71067812).arc - 150 * pi) < 1e-5);
@@ -154,7 +154,7 @@ TEST_CASE("measured over: a rise that no surface of that length has is a fault")
               "a crown of 40 mm cannot rise over 100 mm measured along the surface") == 0);
 }
 
-TEST_CASE("stretch: one-way crowns ask none, exactly; without a crown it is unknown") {
+TEST_CASE("stretch: one-way crowns ask none, exactly: without a crown it is unknown") {
     CHECK(developed(panel(size(900, 600))).stretch.is == StretchAsked::Is::unknown);
     for (const Crown& crown : {Crown{0, 80, false}, Crown{80, 0, false}, Crown{0, 0, false}}) {
         const StretchAsked stretch = developed(crowned(size(900, 600), crown)).stretch;

@@ -205,7 +205,7 @@ TEST_CASE("part-filled circles: area and chord by depth (US EPA, SWMM 5.2, xsect
     }
 }
 
-TEST_CASE("openings run clockwise and are taken off the visible area; inlays are not") {
+TEST_CASE("openings run clockwise and are taken off the visible area: inlays are not") {
     Panel drawn = panel(size(400, 300));
     drawn.openings = {opening("lamp", corners({{10, 10}, {60, 10}, {60, 40}, {10, 40}})),
                       opening("handle", corners({{100, 100}, {100, 150}, {140, 150}, {140, 100}}))};

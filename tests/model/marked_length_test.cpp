@@ -39,7 +39,7 @@ TEST_CASE("a length in a sentence is told in every unit, rounded as it was meant
     CHECK(in_unit("cut short " + marked(1, Told::up).substr(0, 2), Unit::in) == "cut short ");
 }
 
-TEST_CASE("a fault is told in the unit; what panels have in common is told once") {
+TEST_CASE("a fault is told in the unit: what panels have in common is told once") {
     const auto source = std::make_shared<const Source>(Source{"t.yaml", "a: 1\nb: 2\n"});
     const std::string common = "too tight";
     const auto fault = [&](int line, const std::string& panel, Um length) {

@@ -214,7 +214,7 @@ TEST_CASE("an order with spare: what is needed, how often it suffices, which pan
     CHECK_FALSE(spare.redo.front().assumed);
 }
 
-TEST_CASE("from stock the spare is what is left of the batch; too little is told") {
+TEST_CASE("from stock the spare is what is left of the batch: too little is told") {
     order::Request made;
     made.vehicles = {vehicle("  a: {size: [900, 900], forward: up, edges: none, redo: 10 %}\n")};
     made.film = film(bare);

@@ -192,7 +192,7 @@ TEST_CASE("openings: cut out, their wrap makes the hole smaller, its default is 
     CHECK(is_mm2(cut(drawn, with_wrap(10)).piece().wrapped, 400.0 * 300));
 }
 
-TEST_CASE("an opening cut on the vehicle is no hole in the blank; one cut at the table is") {
+TEST_CASE("an opening cut on the vehicle is no hole in the blank: one cut at the table is") {
     Panel drawn = plain({wrap("all", 0)});
     drawn.openings = {opening("hole", corners({{100, 100}, {200, 100}, {200, 180}, {100, 180}})),
                       opening("ring", corners({{250, 100}, {350, 100}, {350, 200}, {250, 200}}))};

@@ -60,7 +60,7 @@ TEST_CASE("along the outline the bleed takes it, square to sides of any slope") 
     CHECK(sides(outlined, tolerance, CutBy::contour) == Point{434.144, 334.144});
 }
 
-TEST_CASE("a tolerance of the panel's own stands before the job's; 0 is one") {
+TEST_CASE("a tolerance of the panel's own stands before the job's: 0 is one") {
     Panel own = bare(size(400, 300));
     own.tolerance = 2'000;
     CHECK(sides(own, tolerance) == Point{442, 342});

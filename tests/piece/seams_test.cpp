@@ -61,7 +61,7 @@ bool parts_fit(const piece::Way& way, Um usable) {
 
 } // namespace
 
-TEST_CASE("a seam line is where the upper piece ends; the under piece runs the overlap past it") {
+TEST_CASE("a seam line is where the upper piece ends: the under piece runs the overlap past it") {
     Panel drawn = flat(1000, 400);
     drawn.seam_lines = {line({{600, 0}, {600, 400}})};
     const Cutting out = cut(drawn, lapping(10));

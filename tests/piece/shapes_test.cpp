@@ -100,7 +100,7 @@ TEST_CASE("a right piece is its left twin with y negated, never the film turned 
     }
 }
 
-TEST_CASE("copies number 1 to count x faces x times; the inner faces are mirrored") {
+TEST_CASE("copies number 1 to count x faces x times: the inner faces are mirrored") {
     Panel drawn = lopsided();
     drawn.sides = Sides::both;
     drawn.count = 2;

@@ -46,7 +46,7 @@ TEST_CASE("a wheel arch: w / (r - w), and the longest tuck that holds") {
     CHECK(said(panel, 5).empty());
 }
 
-TEST_CASE("a round rim bulges: w / (r + w); its hole is hollow") {
+TEST_CASE("a round rim bulges: w / (r + w): its hole is hollow") {
     Panel disc = test::panel(test::circle({0, 0}, 150));
     disc.edges = {test::wrap("all", 6)};
     // 6 / 156 = 3.85 %, 7 / 157 = 4.46 %; 150 × 0.04 / 0.96 = 6.25 mm.
@@ -65,7 +65,7 @@ TEST_CASE("a round rim bulges: w / (r + w); its hole is hollow") {
     CHECK(has(said(disc, 4), "opening 'lamp' (8 mm asks 66.7 %, none holds)"));
 }
 
-TEST_CASE("edges and openings with the same figures share them; every one is named") {
+TEST_CASE("edges and openings with the same figures share them: every one is named") {
     Panel panel = test::panel(test::size(1000, 500));
     for (const char* name : {"left pipe", "right pipe"}) {
         const double x = name[0] == 'l' ? 200 : 800;
@@ -77,7 +77,7 @@ TEST_CASE("edges and openings with the same figures share them; every one is nam
                               "2 mm holds); "));
 }
 
-TEST_CASE("straight edges and sharp corners ask nothing; without a limit nothing is said") {
+TEST_CASE("straight edges and sharp corners ask nothing: without a limit nothing is said") {
     Panel notched = test::panel(test::corners(
         {{0, 0}, {400, 0}, {400, 100}, {600, 100}, {600, 0}, {1000, 0}, {1000, 500}, {0, 500}}));
     notched.edges = {test::wrap("all", 30)};

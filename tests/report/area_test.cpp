@@ -79,7 +79,7 @@ TEST_CASE("areas as CSV and as a table") {
     CHECK(table.find("not checked") != std::string::npos);
 }
 
-TEST_CASE("how film lies: ok, care, split; null without a film or a figure") {
+TEST_CASE("how film lies: ok, care, split: null without a film or a figure") {
     AreaSheet sheet = two_rows();
     StretchAsked& hood = sheet.rows[0].stretch;
     hood.natural_percent = 12.5;

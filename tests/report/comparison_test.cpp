@@ -108,7 +108,7 @@ report::Comparison by_money() {
 
 } // namespace
 
-TEST_CASE("films rank by money, each currency by itself; the rows of programs keep their order") {
+TEST_CASE("films rank by money, each currency by itself: the rows of programs keep their order") {
     const auto json = nlohmann::json::parse(report::to_json(by_money()));
     const auto& rows = json.at("rows");
     CHECK(rows[0].at("rank") == 3);

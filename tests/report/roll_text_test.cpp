@@ -50,7 +50,7 @@ std::vector<std::string> lines_of(const std::string& text) {
 
 } // namespace
 
-TEST_CASE("a short roll fills the page; frames, words, a flaw, distances, and what is too small") {
+TEST_CASE("a short roll fills the page: frames, words, a flaw, distances, and what is too small") {
     CHECK(roll_text(small_roll(), {60, true, true, false}) ==
           "  +------------+---------------------------+-------+------+\n"
           "  |            |...........................|#######|......|\n"

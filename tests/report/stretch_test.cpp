@@ -69,7 +69,7 @@ TEST_CASE("the rim of a map is what is left of its sides when shared ones go") {
     CHECK(std::abs(length - 8) < 1e-12);
 }
 
-TEST_CASE("where it is most, in words; where it is much the same, no place is named") {
+TEST_CASE("where it is most, in words: where it is much the same, no place is named") {
     CHECK(where_most(strip({1, 2, 9, 2, 1})) == "most in the middle, pulling up and down");
     CHECK(where_most(strip({9, 2, 2, 2, 1})) == "most at the left, pulling up and down");
     CHECK(where_most(strip({8.9, 9, 8.5, 8.7, 1})) == "much the same all over");
