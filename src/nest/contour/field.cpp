@@ -23,8 +23,7 @@ public:
     }
 
 private:
-    static constexpr std::size_t deep_list = 6;
-    static constexpr double deep_share = 0.1;
+    static constexpr double deep_share = 0.05;
 
     void measure() {
         Vec low = field_.boundary_.front().from;
@@ -38,7 +37,7 @@ private:
         low = low - Vec{reach_, reach_};
         high = high + Vec{reach_, reach_};
         const std::size_t n = field_.sides_.size();
-        field_.columns_ = n <= 12 ? 16 : 32;
+        field_.columns_ = n <= 64 ? 16 : 32;
         const auto columns = static_cast<double>(field_.columns_);
         field_.low_ = low;
         field_.size_ = columns;
@@ -67,8 +66,11 @@ private:
         if (known == Side::outside && least - radius > reach_)
             return;
         if (size == 1) {
-            if (known == Side::inside && least - radius > deep_)
-                leave_nearest(middle, kept);
+            if (known == Side::inside && least - radius > deep_) {
+                field_.cells_[row * field_.columns_ + column] =
+                    Field::Cell::deep(nearest_of(middle, kept));
+                return;
+            }
             store(column, row, kept,
                   known == Side::unknown    ? Field::Where::border
                   : known == Side::inside   ? Field::Where::inside
@@ -101,17 +103,10 @@ private:
                    .perpendicular > 0;
     }
 
-    void leave_nearest(Vec p, std::vector<std::uint16_t>& sides) {
-        if (sides.size() <= deep_list)
-            return;
+    std::size_t nearest_of(Vec p, const std::vector<std::uint16_t>& sides) {
         measure_all(p, sides);
-        std::vector<std::pair<double, std::uint16_t>> order;
-        for (std::size_t i = 0; i < sides.size(); ++i)
-            order.emplace_back(squared_[i], sides[i]);
-        std::partial_sort(order.begin(), order.begin() + deep_list, order.end());
-        for (std::size_t i = 0; i < deep_list; ++i)
-            sides[i] = order[i].second;
-        sides.resize(deep_list);
+        return sides[static_cast<std::size_t>(std::min_element(squared_.begin(), squared_.end()) -
+                                              squared_.begin())];
     }
 
     void store(std::size_t column, std::size_t row, const std::vector<std::uint16_t>& sides,
@@ -191,8 +186,9 @@ bool Field::clearance(Vec p, Clearance& out) const {
     const Cell* cell = cell_at(p);
     if (cell == nullptr)
         return false;
-    const std::uint16_t* list = &lists_[cell->first()];
-    const Nearest best = nearest(p, list + 1, *list);
+    const auto deep_side = static_cast<std::uint16_t>(cell->first());
+    const std::uint16_t* list = cell->is_deep() ? nullptr : &lists_[cell->first()];
+    const Nearest best = cell->is_deep() ? nearest(p, &deep_side, 1) : nearest(p, list + 1, *list);
     const Side& side = sides_[best.side];
     const double distance = std::sqrt(best.distance2);
     const bool outside = best.perpendicular > 0;

@@ -19,8 +19,8 @@ struct Clearance {
 
 /// Signed distance to a boundary made of segments with the inside on their left. A grid over the
 /// region lists, for every cell, the segments that can be nearest to a point in it, so a look-up
-/// costs two or three segments. Exact to rounding up to `reach` outside and to a tenth of the
-/// region inside; deeper, the nearest of the listed segments stands for the rest.
+/// costs two or three segments. Exact to rounding up to `reach` outside and to a twentieth of
+/// the region inside; deeper, the segment that is nearest to a cell's middle stands for the rest.
 class Field {
 public:
     /// `asked` is the distance beyond which `distance` need not be exact; at most `reach`.
@@ -34,6 +34,8 @@ public:
         const Cell* cell = cell_at(p);
         if (cell == nullptr || cell->where() == Where::clear)
             return beyond;
+        if (cell->is_deep())
+            return -std::sqrt(squared_to(p, sides_[cell->first()]));
         const std::uint16_t* list = &lists_[cell->first()];
         if (cell->where() == Where::inside)
             return -std::sqrt(least_squared(p, list));
@@ -56,20 +58,28 @@ private:
     // Outside by more than `reach`; by `asked` or more; wholly inside; or any of the rest.
     enum class Where : std::uint8_t { beyond, clear, inside, border };
     // Four bytes, since most of a look-up is waiting for memory: where it is, and from where in
-    // `lists_` the count of its sides and the sides stand.
+    // `lists_` the count of its sides and the sides stand; deep inside, the one nearest side
+    // itself.
     class Cell {
     public:
         Cell() = default;
         Cell(Where where, std::size_t first)
             : packed_(static_cast<std::uint32_t>(first) << 2U | static_cast<std::uint32_t>(where)) {
         }
+        static Cell deep(std::size_t side) {
+            Cell cell(Where::inside, side);
+            cell.packed_ |= deep_bit;
+            return cell;
+        }
+        bool is_deep() const { return (packed_ & deep_bit) != 0; }
         Where where() const { return static_cast<Where>(packed_ & 3U); }
-        std::size_t first() const { return packed_ >> 2U; }
+        std::size_t first() const { return (packed_ & ~deep_bit) >> 2U; }
 
     private:
+        static constexpr std::uint32_t deep_bit = 1U << 31U;
         std::uint32_t packed_ = 0;
     };
-    static constexpr std::size_t most_in_lists = std::size_t{1} << 30U;
+    static constexpr std::size_t most_in_lists = std::size_t{1} << 29U;
     struct Nearest {
         double distance2 = 0;
         double perpendicular = 0; // positive on the right: outside
