@@ -188,6 +188,15 @@ void tell_misfits(const Job& job, const std::vector<std::size_t>& misfits, Fault
     }
 }
 
+/// No silence: an order that is not there must not look like one that is.
+Fault nothing_found() {
+    return {Severity::job,
+            {},
+            "",
+            "the search ended before it found a layout that holds",
+            "give it more time (--time) or effort (--effort), or cut straight"};
+}
+
 Job job_from(Request& request, Faults& faults) {
     Job job;
     job.film = request.film;
@@ -255,6 +264,8 @@ Outcome run(Request request) {
                         while_doing("laying out", request.watch), out.faults);
     if (!result.layout) {
         tell_misfits(*job, result.misfits, out.faults);
+        if (!stops(out.faults))
+            out.faults.push_back(nothing_found());
         return out;
     }
     if (!result.layout->stopped && all_new(*job, *result.layout))

@@ -64,6 +64,11 @@ support::Result shell(const std::string& line) {
                                          {"PATH", folder + ":/usr/bin:/bin"}}});
 }
 
+TEST_CASE("the drawing of what was measured is the one that the program makes") {
+    CHECK(pelt({"check", "examples/measuring.yaml", "-q", "-o", "-"}).output ==
+          text_of("examples/measuring.svg"));
+}
+
 TEST_CASE("every command that the README shows runs, and prints something") {
     const std::vector<std::string> commands = commands_of(text_of("README.md"));
     REQUIRE(commands.size() >= 10);

@@ -12,11 +12,16 @@ constexpr int most_steps = 60;  // of one walk along a row
 constexpr double least_um = 20; // of one step
 constexpr double least_slope = 0.3;
 constexpr int most_settles = 12;
+/// Beside every gap, so that no pair is too close once both are rounded to whole micrometres: each
+/// moves by at most half the diagonal of one.
+constexpr double margin_um = 2;
 
 } // namespace
 
 Constructor::Constructor(const Problem& problem, Random& random)
-    : problem_(&problem), random_(&random), scene_(problem), mover_(problem, random) {}
+    : problem_(&problem), random_(&random), scene_(problem), mover_(problem, random) {
+    mover_.keep_margin(margin_um);
+}
 
 std::vector<std::uint32_t> Constructor::run(const std::vector<std::uint32_t>& order) {
     std::vector<std::uint32_t> left;
@@ -53,7 +58,7 @@ bool Constructor::place(std::uint32_t item) {
 // Heights at which to walk along: both edges of the film, beside what was placed last, and others.
 std::vector<double> Constructor::rows(const Option& option, const Span& room) {
     std::vector<double> rows{room.low.y, room.high.y};
-    const double need = problem_->fields->most_need();
+    const double need = problem_->fields->most_need() + margin_um;
     for (const std::uint32_t item : recent_) {
         const Pose& pose = scene_.pose(item);
         const Span box = scene_.box_at(pose.option, pose.at);

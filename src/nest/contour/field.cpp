@@ -191,7 +191,8 @@ bool Field::clearance(Vec p, Clearance& out) const {
     const Nearest best = cell->is_deep() ? nearest(p, &deep_side, 1) : nearest(p, list + 1, *list);
     const Side& side = sides_[best.side];
     const double distance = std::sqrt(best.distance2);
-    const bool outside = best.perpendicular > 0;
+    // Deep inside, the side that stands for the rest may face away.
+    const bool outside = cell->where() != Where::inside && best.perpendicular > 0;
     out.distance = outside ? distance : -distance;
     const double along = std::min(std::max(dot(p - side.from, side.along), 0.0), side.length);
     const Vec from_foot = p - side.from - along * side.along;

@@ -42,6 +42,7 @@ void Strand::construct() {
         Scene scene(*problem_);
         scene.place_all(poses);
         best_ = Found{poses, scene.end()};
+        constructed_ = best_;
         aim();
         return;
     }
@@ -161,7 +162,12 @@ void Strand::adopt(const Found& found) {
 }
 
 void Strand::reject() {
+    const bool again = constructed_ && best_->end < constructed_->end;
     best_.reset();
+    if (!again)
+        return;
+    best_ = constructed_;
+    aim();
 }
 
 } // namespace pelt::nest::contour

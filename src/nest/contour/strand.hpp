@@ -31,7 +31,7 @@ public:
     void start_from(const Found& found);
     /// Goes on from this layout unless its own is shorter.
     void adopt(const Found& found);
-    /// Forgets a layout that was found wanting.
+    /// Forgets a layout that was found wanting, and goes back to the one that it began with.
     void reject();
 
 private:
@@ -54,6 +54,7 @@ private:
     Mover mover_;
     std::uint64_t extra_work_ = 0;
     std::optional<Found> best_;
+    std::optional<Found> constructed_; ///< holds on the grid, whatever the search makes of it
     bool started_ = false;
     std::vector<std::uint32_t> left_over_;
     double target_ = 0;
