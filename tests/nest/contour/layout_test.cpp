@@ -62,6 +62,25 @@ TEST_CASE("several rolls with trim and flaws are filled and respected") {
     }
 }
 
+TEST_CASE("hundreds of pieces have a layout at first sight") {
+    std::mt19937 random(31);
+    std::vector<Piece> pieces = random_pieces(random, 40);
+    for (Piece& piece : pieces) {
+        const PieceId first = piece.ids.front();
+        for (int copy = static_cast<int>(piece.ids.size()) + 1; copy <= 16; ++copy) {
+            piece.ids.push_back(first);
+            piece.ids.back().copy = copy;
+        }
+    }
+    const std::vector<Roll> rolls{roll_of(1'520'000)};
+    nest::Goal goal;
+    goal.by = CutBy::contour;
+    goal.gap = 4'000;
+    const nest::Result result = nest::nest(pieces, rolls, goal, {1, 2, 1, true}, {});
+    REQUIRE(result.layout);
+    CHECK(faults_of(pieces, rolls, goal.gap, *result.layout) == "");
+}
+
 TEST_CASE("the threads do not change the layout") {
     std::mt19937 random(7);
     const std::vector<Piece> pieces = random_pieces(random, 8);
