@@ -22,6 +22,11 @@ std::vector<Polygon> with_tucks(const TaggedRing& outline, const std::vector<Edg
     return geometry::grown(outline.points, moves);
 }
 
+/// Most film has nothing to be taken off, and grown outlines are tidy already.
+std::vector<Polygon> less(const std::vector<Polygon>& film, const std::vector<Polygon>& away) {
+    return away.empty() ? film : geometry::subtract(film, away);
+}
+
 struct CutOut {
     std::vector<Polygon> all;
     std::vector<Polygon> at_table;
@@ -83,15 +88,15 @@ std::optional<Polygon> one_part(std::vector<Polygon> parts, const Panel& panel, 
 
 std::optional<Cover> cover(const Panel& panel, const Blank& blank, const Work& work,
                            Faults& faults) {
-    const std::vector<Polygon> film = geometry::subtract(with_tucks(blank.outline, work.edges),
-                                                         stop_bands(blank.outline, work.edges));
+    const std::vector<Polygon> film =
+        less(with_tucks(blank.outline, work.edges), stop_bands(blank.outline, work.edges));
     const CutOut openings = cut_out(blank, work.openings);
     std::vector<Polygon> away = openings.all;
     for (const BlankInlay& inlay : blank.inlays)
         away.push_back(
             {geometry::rectangle({geometry::on_grid(inlay.low), geometry::on_grid(inlay.high)}),
              {}});
-    std::optional<Polygon> wrapped = one_part(geometry::subtract(film, away), panel, blank, faults);
+    std::optional<Polygon> wrapped = one_part(less(film, away), panel, blank, faults);
     if (!wrapped)
         return std::nullopt;
     // What tucks enclose between them is cut on the vehicle too: the sheet has holes only where
@@ -99,7 +104,7 @@ std::optional<Cover> cover(const Panel& panel, const Blank& blank, const Work& w
     std::vector<Polygon> sheet = film;
     largest_first(sheet);
     sheet.front().holes.clear();
-    sheet = geometry::subtract({sheet.front()}, openings.at_table);
+    sheet = less({sheet.front()}, openings.at_table);
     largest_first(sheet);
     return Cover{std::move(*wrapped), std::move(sheet.front())};
 }

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: MIT
 #include "develop/develop.hpp"
-#include "geometry/geometry.hpp"
+#include "geometry/grow.hpp"
+#include "piece/allowed.hpp"
+#include "piece/edge_work.hpp"
 #include "piece/piece.hpp"
 
 #include <algorithm>
@@ -40,6 +42,11 @@ public:
     WorstReadings(const Panel& panel, const Film& film, const Wishes& wishes, double error)
         : panel_(panel), film_(film), wishes_(wishes), error_(error),
           readings_(readings_of(panel_)) {
+        // What lies within the outline moves none of its sides.
+        panel_.openings.clear();
+        panel_.inlays.clear();
+        panel_.recesses.clear();
+        panel_.seam_lines.clear();
         for (const double* reading : readings_)
             as_read_.push_back(*reading);
     }
@@ -76,12 +83,24 @@ private:
         const DevelopedPanel developed = develop::develop(panel_, faults);
         if (stops(faults) || developed.blanks.empty())
             return {};
-        const auto film = film_on(panel_, developed, film_, wishes_, faults);
-        if (!film)
-            return {};
-        const Box box = box_of(film->wrapped.outer);
-        return {static_cast<double>(box.along()) / um_per_mm,
-                static_cast<double>(box.across()) / um_per_mm};
+        const Blank& blank = developed.blanks.front();
+        const Work work = work_on(panel_, blank, allowed_for(panel_, film_), wishes_.left_on);
+        std::vector<double> moves;
+        for (const int edge : blank.outline.edge)
+            moves.push_back(static_cast<double>(work.edges[static_cast<std::size_t>(edge)].move) /
+                            um_per_mm);
+        // Where the curve crosses itself it does so inside: its extent is that of the film.
+        return extent_of(geometry::grown_curve(blank.outline.points, moves));
+    }
+
+    static Sides extent_of(const std::vector<Point>& curve) {
+        Point low = curve.front();
+        Point high = low;
+        for (const Point& p : curve) {
+            low = {std::min(low.x, p.x), std::min(low.y, p.y)};
+            high = {std::max(high.x, p.x), std::max(high.y, p.y)};
+        }
+        return {high.x - low.x, high.y - low.y};
     }
 
     double turned_for_the_worse(std::size_t i, std::size_t axis, double side) {
