@@ -86,6 +86,7 @@ struct Outcome {
     double wall = 0;
     double cpu = 0;
     std::string argument;
+    bool shortest = false; ///< proved, for the stages asked for
 };
 
 Outcome solve(const Instance& instance, const Options& options) {
@@ -108,6 +109,7 @@ Outcome solve(const Instance& instance, const Options& options) {
         out.length += static_cast<double>(used.length) / 1000;
     out.bound = static_cast<double>(result.layout->bound.length) / 1000;
     out.argument = result.layout->bound.argument;
+    out.shortest = result.layout->shortest;
     out.wall = seconds();
     out.cpu = static_cast<double>(std::clock() - cpu) / CLOCKS_PER_SEC;
     return out;
@@ -164,10 +166,10 @@ void bench(const std::vector<std::filesystem::path>& files, const Options& optio
         const Outcome o = solve(instance, options);
         const std::optional<int> known = instance.known[turns ? 1 : 0];
         const double gap = 100 * (o.length / o.bound - 1);
-        std::printf("%-36s %5zu %7.0f %7.0f %7.0f %7s %7.2f %7.2f %7.2f  %s\n",
+        std::printf("%-36s %5zu %7.0f %7.0f %7.0f %7s %7.2f %7.2f %7.2f  %s%s\n",
                     instance.name.c_str(), count_of(instance), instance.area_bound, o.bound,
                     o.length, known ? std::to_string(*known).c_str() : "", gap, o.wall, o.cpu,
-                    o.argument.c_str());
+                    o.shortest ? "shortest possible; " : "", o.argument.c_str());
         std::fflush(stdout);
         sum += o.length / instance.area_bound - 1;
         ++count;

@@ -25,6 +25,7 @@ constexpr double ease_share = 0.25; ///< of the looks at a node, for fewer cuts
 constexpr double every_way_share = 6;
 /// Rounds before every way is tried: the nearer the layout, the fewer ways can be shorter.
 constexpr std::uint64_t first_rounds = 2;
+constexpr std::uint64_t endless_first_rounds = 40; ///< where the effort is without end
 
 bool has_stock(const Problem& problem) {
     return std::any_of(problem.stretches.begin(), problem.stretches.end(),
@@ -72,7 +73,7 @@ bool Run::work(const Sheet* known) {
     const double rounds = rounds_per_effort * std::max(effort_.amount, 1);
     const auto each = static_cast<std::uint64_t>(whole_work() / strand_count / rounds);
     if (may_look_at_every_way()) {
-        improve(first_rounds, each);
+        improve(effort_.amount == 0 ? endless_first_rounds : first_rounds, each);
         if (!stopped_ && !is_shortest())
             look_at_every_way();
     }
