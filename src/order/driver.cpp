@@ -215,6 +215,12 @@ Job job_from(Request& request, Faults& faults) {
     job.tolerance = request.tolerance;
     job.stages = request.stages;
     job.free_turns = request.free_turns && request.by == CutBy::contour;
+    if (request.free_turns && !job.free_turns)
+        faults.push_back({Severity::warning,
+                          {},
+                          "",
+                          "straight cuts take no pieces askew, so --turns any changes nothing",
+                          "cut along outlines (--by contour), or leave it out"});
     job.table = request.table;
     job.in_order = request.in_order;
     job.vehicles = std::move(request.vehicles);
