@@ -28,17 +28,25 @@ std::string side_of(const EdgeFinish& edge) {
 }
 
 /// On a panel of the vehicle's side left and right are front and rear, whichever side it is.
-std::string on_the_vehicle(const std::string& side, Side where,
-                           std::optional<pelt::Heading> forward) {
-    if (where == Side::centre || (side != "left" && side != "right") ||
-        (forward != pelt::Heading::left && forward != pelt::Heading::right))
+/// Elsewhere they are the vehicle's, not the drawing's: a right twin has its left twin's edges the
+/// other way round, and so has a panel that is drawn as seen from before the vehicle.
+std::string on_the_vehicle(const std::string& side, const Panel& panel, Side where) {
+    if (side != "left" && side != "right")
         return side;
-    return (side == "left") == (forward == pelt::Heading::left) ? "front" : "rear";
+    const bool is_left = side == "left";
+    const bool lengthwise =
+        panel.forward == pelt::Heading::left || panel.forward == pelt::Heading::right;
+    if (lengthwise && where != Side::centre)
+        return is_left == (panel.forward == pelt::Heading::left) ? "front" : "rear";
+    const bool twin = panel.sides == Sides::both && where == Side::right;
+    const bool from_before = panel.forward == pelt::Heading::down;
+    return is_left == (twin == from_before) ? "left" : "right";
 }
 
 class EdgeNames {
 public:
-    EdgeNames(const PanelFinish& finish, Side where) : finish_(finish), where_(where) {}
+    EdgeNames(const PanelFinish& finish, const Panel& panel, Side where)
+        : finish_(finish), panel_(panel), where_(where) {}
 
     /// How the edges of a group are called together.
     std::string of(const Edges& group) const {
@@ -48,10 +56,9 @@ public:
             const std::string side = side_of(*edge);
             std::vector<std::string>& list =
                 edge->name.empty() && !whole(side, group) ? numbers : names;
-            const std::string name = !edge->name.empty() ? edge->name
-                                     : whole(side, group)
-                                         ? on_the_vehicle(side, where_, finish_.forward)
-                                         : edge->number;
+            const std::string name = !edge->name.empty()  ? edge->name
+                                     : whole(side, group) ? on_the_vehicle(side, panel_, where_)
+                                                          : edge->number;
             if (std::find(list.begin(), list.end(), name) == list.end())
                 list.push_back(name);
         }
@@ -72,6 +79,7 @@ private:
     }
 
     const PanelFinish& finish_;
+    const Panel& panel_;
     Side where_;
 };
 
@@ -99,7 +107,9 @@ std::string edges_text(const Job& job, const PieceId& id, const Measures& measur
     Edges stops;
     for (const EdgeFinish& edge : finish.edges)
         (edge.stop > 0 ? stops : tucks).push_back(&edge);
-    const EdgeNames names(finish, id.side);
+    const Panel& panel = job.vehicles[static_cast<std::size_t>(id.vehicle)]
+                             .panels[static_cast<std::size_t>(id.panel)];
+    const EdgeNames names(finish, panel, id.side);
     const auto listed_groups = [&](const Edges& edges, Um EdgeFinish::*what) {
         const auto groups = grouped(edges, what);
         const auto most =

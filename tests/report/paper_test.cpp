@@ -221,6 +221,26 @@ TEST_CASE("edges are called as they lie on the vehicle") {
     CHECK(text("bumper", Side::centre) == "no tuck");
 }
 
+TEST_CASE("left and right are the vehicle's: on right twins, and on panels seen from before it") {
+    const Sheet sheet = test::sheet("vehicle: Ends\npanels:\n"
+                                    "  tail pillar: {sides: both, size: [200, 400], forward: up,\n"
+                                    "                edges: {all: {wrap: 12}, left: {wrap: 6}}}\n"
+                                    "  nose: {size: [900, 300], forward: down,\n"
+                                    "         edges: {all: {wrap: 12}, left: {wrap: 6}}}\n"
+                                    "  lid: {size: [900, 350], forward: up,\n"
+                                    "        edges: {all: {wrap: 12}, left: {wrap: 6}}}\n",
+                                    test::plain_film);
+    const auto pieces = pieces_by_number(sheet.plan);
+    const Measures measures(Unit::mm);
+    const auto text = [&](const std::string& panel, Side side) {
+        return edges_text(sheet.plan.job(), piece_of(pieces, panel, side).id, measures);
+    };
+    CHECK(text("tail pillar", Side::left) == "tuck 6 left, 12 elsewhere");
+    CHECK(text("tail pillar", Side::right) == "tuck 6 right, 12 elsewhere");
+    CHECK(text("nose", Side::centre) == "tuck 6 right, 12 elsewhere");
+    CHECK(text("lid", Side::centre) == "tuck 6 left, 12 elsewhere");
+}
+
 TEST_CASE("which edge is up, as the piece lies") {
     const Sheet sheet = test::sheet(side_panels, test::plain_film);
     const auto pieces = pieces_by_number(sheet.plan);
