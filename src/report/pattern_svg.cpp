@@ -12,15 +12,11 @@ constexpr Um between_rolls = 100 * um_per_mm;
 
 constexpr const char* style = ".outline { fill: none; stroke: #000; stroke-width: 0.2 }\n";
 
-double in_mm(Um um) {
-    return static_cast<double>(um) / 1000.0;
-}
-
 /// From the roll's frame to the drawing's, whose y runs down from `top`.
 draw::Ring on_page(const Ring& ring, Um width, Um top) {
     draw::Ring out;
     for (const GridPoint& p : ring)
-        out.push_back({in_mm(p.x), in_mm(top + width - p.y)});
+        out.push_back({draw::in_mm(p.x), draw::in_mm(top + width - p.y)});
     return out;
 }
 
@@ -51,10 +47,10 @@ std::string to_pattern_svg(const Sheet& sheet) {
             page.marks.push_back(draw::GroupEnd{});
         }
         page.marks.push_back(draw::GroupEnd{});
-        page.width = std::max(page.width, in_mm(used.length));
+        page.width = std::max(page.width, draw::in_mm(used.length));
         top += roll.width;
     }
-    page.height = in_mm(top);
+    page.height = draw::in_mm(top);
     return draw::svg_file(vehicles_of(job) + (is_demonstration(job) ? " · DEMONSTRATION" : ""),
                           style, page, draw::Ground::none);
 }

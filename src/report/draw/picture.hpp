@@ -3,6 +3,7 @@
 // right, y down, from its upper left corner.
 #pragma once
 
+#include "model/length.hpp"
 #include "report/draw/letters.hpp"
 
 #include <string>
@@ -10,6 +11,10 @@
 #include <vector>
 
 namespace pelt::report::draw {
+
+inline double in_mm(Um um) {
+    return static_cast<double>(um) / um_per_mm;
+}
 
 struct Point {
     double x = 0;

@@ -18,10 +18,6 @@ constexpr double tick_row = 1.3;
 constexpr double tick_length = 0.4;
 constexpr double apart = 0.25;
 
-double in_mm(Um um) {
-    return static_cast<double>(um) / 1000.0;
-}
-
 class RollPainter {
 public:
     RollPainter(const Sheet& sheet, const std::vector<PlacedPiece>& all, std::size_t used_roll,

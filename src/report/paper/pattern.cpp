@@ -23,10 +23,6 @@ constexpr double mark_arm = 6;
 constexpr double control_length = 100;
 constexpr double note = 3;
 
-double in_mm(Um um) {
-    return static_cast<double>(um) / 1000.0;
-}
-
 /// What is drawn of one piece: its own frame in millimetres, y down, from its upper left corner.
 struct Pattern {
     std::string title;
@@ -40,7 +36,7 @@ draw::Path path_of(draw::Look look, const Polygon& polygon, const Box& box) {
     const auto add = [&](const Ring& ring) {
         draw::Ring out;
         for (const GridPoint& p : ring)
-            out.push_back({in_mm(p.x - box.low.x), in_mm(box.high.y - p.y)});
+            out.push_back({draw::in_mm(p.x - box.low.x), draw::in_mm(box.high.y - p.y)});
         path.rings.push_back(std::move(out));
     };
     add(polygon.outer);
@@ -77,8 +73,8 @@ std::vector<Pattern> patterns_of(const Sheet& sheet, const Measures& measures) {
                            " " + measures.size_unit(),
                        {path_of(draw::Look::outline, first.shape.outline, box),
                         path_of(draw::Look::finished_line, first.piece.wrapped, box)},
-                       in_mm(box.along()),
-                       in_mm(box.across())});
+                       draw::in_mm(box.along()),
+                       draw::in_mm(box.across())});
     }
     return out;
 }
