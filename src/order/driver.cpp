@@ -221,6 +221,13 @@ Job job_from(Request& request, Faults& faults) {
                           "",
                           "straight cuts take no pieces askew, so --turns any changes nothing",
                           "cut along outlines (--by contour), or leave it out"});
+    if (request.in_order && request.by == CutBy::contour)
+        faults.push_back({Severity::warning,
+                          {},
+                          "",
+                          "along outlines the film is not cut off in strips, so --in-order changes "
+                          "nothing",
+                          "cut straight (--by straight), or leave it out"});
     job.table = request.table;
     job.in_order = request.in_order;
     job.vehicles = std::move(request.vehicles);

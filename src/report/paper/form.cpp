@@ -53,9 +53,12 @@ const std::vector<std::string>& how_to_measure() {
     static const std::vector<std::string> texts{
         "Look at every panel from outside: x runs to the right, y up. Begin at the lower left "
         "corner and go round against the clock. Write every corner down from the same two lines.",
-        "Lay a soft tape on the panel without pulling it, or measure straight across with a "
-        "straightedge and write down the rise: the largest gap between the straightedge and the "
-        "panel, across its middle, once over its width and once over its height.",
+        "Lay a soft tape on the panel without pulling it, and write \"over\"; or measure straight "
+        "across, write \"straight\", and give the rise: lay a straightedge across so that it "
+        "touches "
+        "the middle, the gaps at its two ends alike; the gap at an end is the rise. Once over the "
+        "width, once over the height. In a hollow it rests on both ends: the gap in the middle, "
+        "with a minus.",
         "Draw an arrow: forward is towards the nose; on a front face down, on a rear face up.",
         "At every edge write how far film can be tucked round it, or where it ends short.",
         "A panel that both sides have is measured on the left; check one length on the right. Left "
