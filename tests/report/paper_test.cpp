@@ -347,4 +347,14 @@ TEST_CASE("a pattern is tiled into pages that carry its number, marks and a line
         ++tiles;
     }
     CHECK(tiles + 2 == pages.size());
+    for (const draw::Picture& page : pages) {
+        const auto words = words_of(page);
+        std::string text;
+        for (const std::string& word : words)
+            text += word + " ";
+        CHECK((text.find("DEMONSTRATION") != std::string::npos) ==
+              is_demonstration(sheet.plan.job()));
+        CHECK((text.find("film face up") != std::string::npos ||
+               text.find("on the backing it would be mirrored") != std::string::npos));
+    }
 }

@@ -98,8 +98,10 @@ std::string tile_name(std::size_t column, std::size_t row) {
 
 class PatternPages {
 public:
-    PatternPages(const Pattern& pattern, PageSize size, const draw::Letters& letters)
-        : pattern_(pattern), size_(size), letters_(letters),
+    /// `mark`: what stands before every title.
+    PatternPages(const Pattern& pattern, std::string mark, PageSize size,
+                 const draw::Letters& letters)
+        : pattern_(pattern), mark_(std::move(mark)), size_(size), letters_(letters),
           tile_width_(size.width - 2 * tile_margin),
           tile_height_(size.height - 2 * tile_margin - foot_room),
           columns_(count(pattern.width, tile_width_)), rows_(count(pattern.height, tile_height_)) {}
@@ -170,13 +172,14 @@ private:
         draw::Picture& page = add_page();
         double y = tile_margin + note;
         const double width = size_.width - 2 * tile_margin;
-        put_lines(page, pattern_.title, tile_margin, y, width);
+        put_lines(page, mark_ + pattern_.title, tile_margin, y, width);
         put_lines(page,
                   "Full size on " + std::to_string(printed()) +
                       " pages. Print them at 100 %, without fitting to the page, and check the "
                       "line of 100 mm on each. Lay neighbours over one another so that their "
                       "crosses meet. No page is printed for a field without a line. Full line: "
-                      "cut here; broken line: what stays on the vehicle. The arrow points forward.",
+                      "cut here; broken line: what stays on the vehicle. The arrow points forward. "
+                      "The pattern is for the film's face: on the backing it would be mirrored.",
                   tile_margin, y, width);
         y += 2;
         const double whole_width = static_cast<double>(columns_) * tile_width_;
@@ -213,7 +216,16 @@ private:
             for (const double y : {tile_margin, tile_margin + tile_height_})
                 register_mark(page, x, y);
         neighbours(page, column, row);
+        head(page);
         foot(page, column, row);
+    }
+
+    /// A pattern that is laid on the backing, or turned, gives a piece for the other side.
+    static void head(draw::Picture& page) {
+        const double y = tile_margin - 7.5;
+        page.marks.push_back(draw::Arrow{{tile_margin + 16, y}, 10, 0});
+        page.marks.push_back(
+            draw::Text{"forward · film face up", {tile_margin + 23, y}, note, draw::Anchor::start});
     }
 
     static void register_mark(draw::Picture& page, double x, double y) {
@@ -230,13 +242,13 @@ private:
         const auto put = [&](const std::string& name, double x, double y) {
             page.marks.push_back(draw::Text{name, {x, y}, note});
         };
-        if (row > 0)
+        if (row > 0 && is_printed(column, row - 1))
             put("↑ " + tile_name(column, row - 1), middle, tile_margin - 7.5);
-        if (row + 1 < rows_)
+        if (row + 1 < rows_ && is_printed(column, row + 1))
             put("↓ " + tile_name(column, row + 1), middle, tile_margin + tile_height_ + 7);
-        if (column > 0)
+        if (column > 0 && is_printed(column - 1, row))
             put("← " + tile_name(column - 1, row), 7.5, half);
-        if (column + 1 < columns_)
+        if (column + 1 < columns_ && is_printed(column + 1, row))
             put(tile_name(column + 1, row) + " →", size_.width - 7.5, half);
     }
 
@@ -248,12 +260,13 @@ private:
         for (const double x : {tile_margin, tile_margin + control_length})
             control.rings.push_back({{x, y - 1.5}, {x, y + 1.5}});
         page.marks.push_back(std::move(control));
-        page.marks.push_back(draw::Text{"100 mm: measure it",
+        page.marks.push_back(draw::Text{"100 mm: measure it; print at 100 %",
                                         {tile_margin + control_length + 3, y},
                                         note,
                                         draw::Anchor::start});
         const std::string name =
-            columns_ * rows_ > 1 ? tile_name(column, row) + " · " + pattern_.title : pattern_.title;
+            mark_ + (columns_ * rows_ > 1 ? tile_name(column, row) + " · " + pattern_.title
+                                          : pattern_.title);
         const double room = size_.width - 2 * tile_margin - 32;
         const auto measure = [&](const std::string& t) { return letters_.width(t, note); };
         page.marks.push_back(draw::Text{lines_within(name, room, measure).front(),
@@ -264,6 +277,7 @@ private:
     }
 
     const Pattern& pattern_;
+    std::string mark_;
     PageSize size_;
     const draw::Letters& letters_;
     double tile_width_;
@@ -280,9 +294,10 @@ std::vector<draw::Picture> pattern_pages(const Sheet& sheet, Paper paper,
     const Measures measures(sheet.unit);
     std::vector<draw::Picture> pages;
     const PageSize upright = size_of(paper);
+    const std::string mark = is_demonstration(sheet.plan.job()) ? "DEMONSTRATION · " : "";
     for (const Pattern& pattern : patterns_of(sheet, measures)) {
-        PatternPages tall(pattern, upright, letters);
-        PatternPages broad(pattern, {upright.height, upright.width}, letters);
+        PatternPages tall(pattern, mark, upright, letters);
+        PatternPages broad(pattern, mark, {upright.height, upright.width}, letters);
         for (draw::Picture& page : broad.printed() < tall.printed() ? broad.set() : tall.set())
             pages.push_back(std::move(page));
     }
