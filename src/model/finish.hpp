@@ -10,12 +10,14 @@
 
 namespace pelt {
 
-/// The film is tucked `tuck` round the edge, or ends `stop` short of it (then tuck is 0).
+/// The film is tucked `tuck` round the edge, or reaches `flush` under a part that stays on there, or
+/// ends `stop` short of it. At most one of them is not 0.
 struct EdgeFinish {
     std::string number; ///< "2-3"; "top" and so on for girth panels
     std::string name;   ///< `name:`, empty where there is none
     Point normal;       ///< outward, in the panel's drawing
     Um tuck = 0;
+    Um flush = 0;
     Um stop = 0;
 };
 

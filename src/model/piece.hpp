@@ -45,6 +45,16 @@ struct Piece {
     bool batch_free = false;
 };
 
+/// Where a line runs on a panel, measured from the panel's nearer edge.
+struct SeamPlace {
+    std::string line;   ///< "its seam line 2"; empty for one that is not the vehicle file's
+    bool across = true; ///< across the vehicle's length, else along it
+    Um nearer = 0;
+    Um farther = 0;   ///< as `nearer` unless the line slants or bends
+    std::string edge; ///< "front edge"
+    friend bool operator==(const SeamPlace&, const SeamPlace&) = default;
+};
+
 /// Where two pieces of one panel meet. The upper piece ends at the line and lies on top, laid
 /// second; the under piece runs `overlap` past it.
 struct Seam {
@@ -56,7 +66,7 @@ struct Seam {
     Um overlap = 0;
     Um length = 0;      ///< of the line within the panel
     bool added = false; ///< not one of the vehicle file's `seam lines`
-    std::string where;  ///< in the trade's words: "across, 720 mm from the front edge"
+    SeamPlace place;
 };
 
 } // namespace pelt

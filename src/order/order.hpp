@@ -90,8 +90,14 @@ std::vector<std::size_t> laying_order(const Job& job, const std::vector<PieceId>
 
 /// The same by piece and copy: each one's place in that order.
 std::vector<std::vector<std::size_t>> places_in_laying(const Job& job);
-/// Where film is tucked at a panel of a job and where it ends short; indices as in a PieceId.
-PanelFinish finish_of(const Job& job, int vehicle, int panel);
+
+/// Which way is forward in a panel's drawing, as the panel or its side and the film say.
+std::optional<Heading> forward_of(const Job& job, const PieceId& id);
+/// Where film is tucked at the edges of a piece, where it ends flush or short; of an inlay's panel
+/// all edges. `id` is one of the piece's ids.
+PanelFinish finish_of(const Job& job, const Piece& piece, const PieceId& id);
+/// Whether the piece is the mirror image of the panel's drawing.
+bool is_mirrored(const Job& job, const PieceId& id);
 
 /// One run of `pelt area`.
 struct AreaRequest {

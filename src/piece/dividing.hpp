@@ -15,7 +15,7 @@ struct PanelSeam {
     int under_part = 2;
     Um length = 0;
     bool added = false;
-    std::string where;
+    SeamPlace place;
 };
 
 /// A panel as its parts, those on top before those under them, and the seams between them.

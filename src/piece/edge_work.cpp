@@ -44,7 +44,7 @@ bool stays_on(const std::string& part, const std::vector<std::string>& left_on) 
 EdgeWork work_at(const Asked& asked, const Panel& panel, const Allowed& allowed,
                  const std::vector<std::string>& left_on, bool& tuck_missing) {
     if (stays_on(asked.behind, left_on))
-        return {allowed.flush, 0};
+        return {allowed.flush, 0, true};
     if (asked.stop)
         return {0, *asked.stop};
     if (asked.wrap)

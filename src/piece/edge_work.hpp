@@ -14,7 +14,8 @@ namespace pelt::piece {
 /// At an edge the film either goes past it (tuck or flush) or ends short of it.
 struct EdgeWork {
     Um move = 0;
-    Um stop = 0; ///< not 0: move is 0
+    Um stop = 0;        ///< not 0: move is 0
+    bool flush = false; ///< a part stays on there: the move is the flush
 };
 
 struct OpeningWork {

@@ -1,23 +1,140 @@
 // SPDX-License-Identifier: MIT
+#include "geometry/geometry.hpp"
+#include "geometry/predicates.hpp"
 #include "piece/edge_work.hpp"
 #include "piece/frame.hpp"
 #include "piece/piece.hpp"
 
+#include <algorithm>
+#include <cmath>
+
 namespace pelt::piece {
+namespace {
+
+constexpr double step_mm = 2;      ///< between the places of an edge that are looked at
+constexpr double inward_mm = 0.25; ///< off the rim, so that rounding decides nothing
+
+/// Seen from within the polygon: on its rim counts.
+bool covers(const Polygon& polygon, GridPoint p) {
+    if (geometry::locate(p, polygon.outer) == geometry::Where::outside)
+        return false;
+    return std::none_of(polygon.holes.begin(), polygon.holes.end(), [&](const Ring& hole) {
+        return geometry::locate(p, hole) == geometry::Where::inside;
+    });
+}
+
+/// How much of each edge of a blank lies on a piece.
+class Coverage {
+public:
+    Coverage(const Blank& blank, const Work& work, const Piece& piece, Heading heading,
+             bool mirrored)
+        : blank_(blank), work_(work), piece_(piece), heading_(heading), mirrored_(mirrored) {}
+
+    /// Millimetres of the edge, in all and on the piece.
+    struct Length {
+        double whole = 0;
+        double covered = 0;
+    };
+    std::vector<Length> by_edge() const {
+        std::vector<Length> lengths(blank_.edges.size());
+        const std::vector<Point>& points = blank_.outline.points;
+        for (std::size_t i = 0; i < points.size(); ++i) {
+            const auto edge = static_cast<std::size_t>(blank_.outline.edge[i]);
+            const Length side = along(points[i], points[(i + 1) % points.size()], edge);
+            lengths[edge].whole += side.whole;
+            lengths[edge].covered += side.covered;
+        }
+        return lengths;
+    }
+
+private:
+    Length along(Point a, Point b, std::size_t edge) const {
+        const double length = std::hypot(b.x - a.x, b.y - a.y);
+        if (length == 0)
+            return {};
+        // The film may end short of the edge; inward is to the left.
+        const double in = static_cast<double>(work_.edges[edge].stop) / um_per_mm + inward_mm;
+        const Point off{-(b.y - a.y) / length * in, (b.x - a.x) / length * in};
+        const int places = std::max(1, static_cast<int>(std::ceil(length / step_mm)));
+        int covered = 0;
+        for (int i = 0; i < places; ++i) {
+            const double share = (i + 0.5) / places;
+            covered += is_on_piece({a.x + share * (b.x - a.x) + off.x,
+                                    a.y + share * (b.y - a.y) + off.y})
+                           ? 1
+                           : 0;
+        }
+        return {length, length * covered / places};
+    }
+
+    bool is_on_piece(Point drawn) const {
+        Point p = in_piece_frame(drawn, heading_);
+        if (mirrored_)
+            p.y = -p.y;
+        return covers(piece_.wrapped, geometry::on_grid(p));
+    }
+
+    const Blank& blank_;
+    const Work& work_;
+    const Piece& piece_;
+    Heading heading_;
+    bool mirrored_;
+};
+
+PanelFinish all_edges(const Blank& blank, const Work& work, std::optional<Heading> forward) {
+    PanelFinish finish{forward, {}};
+    for (std::size_t i = 0; i < blank.edges.size(); ++i) {
+        const BlankEdge& edge = blank.edges[i];
+        const EdgeWork& done = work.edges[i];
+        finish.edges.push_back({edge.number, edge.name, edge.normal, done.flush ? 0 : done.move,
+                                done.flush ? done.move : 0, done.stop});
+    }
+    return finish;
+}
+
+} // namespace
+
+bool is_mirrored(const Panel& panel, const PieceId& id) {
+    const bool other_side = panel.sides == Sides::both && id.side == Side::right;
+    const bool inner_face = panel.faces == 2 && id.copy % 2 == 0;
+    return other_side != inner_face;
+}
 
 PanelFinish finish_of(const Panel& panel, const DevelopedPanel& developed, const Film& film,
                       const std::vector<std::string>& left_on) {
-    PanelFinish finish{heading_of(panel, film), {}};
+    const std::optional<Heading> heading = heading_of(panel, film);
     if (developed.blanks.empty())
-        return finish;
+        return {heading, {}};
     const Blank& blank = developed.blanks.front();
-    const Work work = work_on(panel, blank, allowed_for(panel, film), left_on);
-    for (std::size_t i = 0; i < blank.edges.size(); ++i) {
-        const BlankEdge& edge = blank.edges[i];
-        if (!edge.seam)
-            finish.edges.push_back({edge.number, edge.name, edge.normal, work.edges[i].move,
-                                    work.edges[i].stop});
-    }
+    PanelFinish finish =
+        all_edges(blank, work_on(panel, blank, allowed_for(panel, film), left_on), heading);
+    std::vector<EdgeFinish> own;
+    for (std::size_t i = 0; i < blank.edges.size(); ++i)
+        if (!blank.edges[i].seam)
+            own.push_back(std::move(finish.edges[i]));
+    finish.edges = std::move(own);
+    return finish;
+}
+
+PanelFinish finish_of(const Panel& panel, const DevelopedPanel& developed, const Film& film,
+                      const std::vector<std::string>& left_on, const Piece& piece,
+                      const PieceId& id) {
+    const std::optional<Heading> heading = heading_of(panel, film);
+    if (developed.blanks.empty() || !heading)
+        return finish_of(panel, developed, film, left_on);
+    const Blank& blank = developed.blanks.front();
+    const Allowed allowed = allowed_for(panel, film);
+    const Work work = work_on(panel, blank, allowed, left_on);
+    const auto lengths =
+        Coverage(blank, work, piece, *heading, is_mirrored(panel, id)).by_edge();
+    const double lap = static_cast<double>(allowed.overlap) / um_per_mm;
+    PanelFinish finish = all_edges(blank, work, heading);
+    std::vector<EdgeFinish> own;
+    for (std::size_t i = 0; i < blank.edges.size(); ++i)
+        if (!blank.edges[i].seam &&
+            lengths[i].covered > std::min(2 * lap + step_mm, lengths[i].whole / 2))
+            own.push_back(std::move(finish.edges[i]));
+    finish.edges = std::move(own);
     return finish;
 }
 

@@ -44,9 +44,9 @@ public:
         }
         for (const Side side : sides_of(panel.sides))
             for (int face = 1; face <= panel.faces; ++face) {
-                const bool other_side = panel.sides == Sides::both && side == Side::right;
-                Piece piece = other_side != (face == 2) ? twin : drawn;
                 id.side = side;
+                id.copy = face;
+                Piece piece = is_mirrored(panel, id) ? twin : drawn;
                 for (id.copy = face; id.copy <= panel.count * panel.faces * times_;
                      id.copy += panel.faces)
                     piece.ids.push_back(id);
@@ -74,7 +74,7 @@ Way way_of(const DividedPanel& divided, const std::vector<InlayPiece>& inlays, c
     for (const Side side : sides_of(job.panel->sides))
         for (const PanelSeam& seam : divided.seams)
             way.seams.push_back({id.vehicle, id.panel, side, seam.upper_part, seam.under_part,
-                                 job.allowed.overlap, seam.length, seam.added, seam.where});
+                                 job.allowed.overlap, seam.length, seam.added, seam.place});
     return way;
 }
 

@@ -54,6 +54,17 @@ std::vector<Way> ways_to_cut(const Panel& panel, const DevelopedPanel& developed
 PanelFinish finish_of(const Panel& panel, const DevelopedPanel& developed, const Film& film,
                       const std::vector<std::string>& left_on);
 
+/// The same of the edges that one piece of the panel covers, wholly or in part; what lies on it only
+/// through the lap at a seam is the other part's. `piece` is one of the panel's main pieces, `id`
+/// one of its ids.
+PanelFinish finish_of(const Panel& panel, const DevelopedPanel& developed, const Film& film,
+                      const std::vector<std::string>& left_on, const Piece& piece,
+                      const PieceId& id);
+
+/// Whether the piece is the mirror image of what was drawn: the right one of a pair, or the inner
+/// one of two faces, but not both.
+bool is_mirrored(const Panel& panel, const PieceId& id);
+
 /// What `pelt area` tells of a panel: its film in one piece however wide the roll, without seams
 /// and inlays.
 struct PanelFilm {

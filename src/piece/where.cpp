@@ -64,13 +64,13 @@ std::pair<double, double> range(const Divide& line, const Box& panel, bool acros
     return {place(*low), place(*high)};
 }
 
-std::string whole(double mm) {
-    return std::to_string(std::lround(mm));
+Um on_grid(double mm) {
+    return std::llround(mm * um_per_mm);
 }
 
 } // namespace
 
-std::string where_of(const Divide& line, const Box& panel, Heading heading) {
+SeamPlace place_of(const Divide& line, const Box& panel, Heading heading) {
     const Point way{line.points.back().x - line.points.front().x,
                     line.points.back().y - line.points.front().y};
     const bool across = std::abs(way.y) >= std::abs(way.x);
@@ -79,13 +79,8 @@ std::string where_of(const Divide& line, const Box& panel, Heading heading) {
     const double high = in_mm(across ? panel.high.x : panel.high.y);
     const Ends ends = across ? ends_along(heading) : ends_across(heading);
     const bool from_high = (from + to) / 2 >= (low + high) / 2;
-    const double nearer = from_high ? high - to : from - low;
-    const double farther = from_high ? high - from : to - low;
-    const std::string distance = whole(nearer) == whole(farther)
-                                     ? whole(nearer) + " mm"
-                                     : "from " + whole(nearer) + " to " + whole(farther) + " mm";
-    return (line.label.empty() ? "" : line.label + ", ") + (across ? "across, " : "along, ") +
-           distance + " from the " + (from_high ? ends.high : ends.low);
+    return {line.label, across, on_grid(from_high ? high - to : from - low),
+            on_grid(from_high ? high - from : to - low), from_high ? ends.high : ends.low};
 }
 
 } // namespace pelt::piece

@@ -99,17 +99,16 @@ std::vector<std::pair<Um, Edges>> grouped(const Edges& edges, Um EdgeFinish::*wh
 
 } // namespace
 
-std::string edges_text(const Job& job, const PieceId& id, const Measures& measures) {
-    if (id.kind != PieceKind::main || !known(job, id))
+std::string edges_text(const Job& job, const PlacedPiece& p, const Measures& measures) {
+    if (p.id.kind != PieceKind::main || !known(job, p.id))
         return "";
-    const PanelFinish finish = order::finish_of(job, id.vehicle, id.panel);
+    const PanelFinish finish = order::finish_of(job, p.piece, p.id);
     Edges tucks;
+    Edges flush;
     Edges stops;
     for (const EdgeFinish& edge : finish.edges)
-        (edge.stop > 0 ? stops : tucks).push_back(&edge);
-    const Panel& panel = job.vehicles[static_cast<std::size_t>(id.vehicle)]
-                             .panels[static_cast<std::size_t>(id.panel)];
-    const EdgeNames names(finish, panel, id.side);
+        (edge.stop > 0 ? stops : edge.flush > 0 ? flush : tucks).push_back(&edge);
+    const EdgeNames names(finish, p.panel, p.id.side);
     const auto listed_groups = [&](const Edges& edges, Um EdgeFinish::*what) {
         const auto groups = grouped(edges, what);
         const auto most =
@@ -129,24 +128,27 @@ std::string edges_text(const Job& job, const PieceId& id, const Measures& measur
         }
         return text + elsewhere;
     };
-    const bool flat = std::all_of(finish.edges.begin(), finish.edges.end(),
-                                  [](const EdgeFinish& e) { return e.tuck == 0 && e.stop == 0; });
+    const bool flat = std::all_of(finish.edges.begin(), finish.edges.end(), [](const EdgeFinish& e) {
+        return e.tuck == 0 && e.flush == 0 && e.stop == 0;
+    });
     if (flat)
         return "no tuck";
     std::string text;
-    if (!tucks.empty())
-        text = "tuck " + listed_groups(tucks, &EdgeFinish::tuck);
-    if (!stops.empty())
-        text += (text.empty() ? "ends short by " : "; ends short by ") +
-                listed_groups(stops, &EdgeFinish::stop);
-    return id.parts > 1 ? text + ", but for the seam" : text;
+    const auto add = [&](const std::string& what, const Edges& edges, Um EdgeFinish::*size) {
+        if (!edges.empty())
+            text += (text.empty() ? "" : "; ") + what + listed_groups(edges, size);
+    };
+    add("tuck ", tucks, &EdgeFinish::tuck);
+    add("flush under what stays on ", flush, &EdgeFinish::flush);
+    add("ends short by ", stops, &EdgeFinish::stop);
+    return p.id.parts > 1 ? text + ", but for the seam" : text;
 }
 
 std::string upper_edge_of(const Job& job, const PlacedPiece& p) {
     constexpr int quarter = 90'000;
     if (!known(job, p.id) || p.turn.millidegrees % quarter != 0)
         return "";
-    const auto forward = order::finish_of(job, p.id.vehicle, p.id.panel).forward;
+    const auto forward = order::forward_of(job, p.id);
     if (!forward)
         return "";
     // Quarter turns against the clock from forward to the drawing's upward, then from +x to where
@@ -166,9 +168,7 @@ std::string upper_edge_of(const Job& job, const PlacedPiece& p) {
         turns = 2;
         break;
     }
-    const bool other_side = p.panel.sides == Sides::both && p.id.side == Side::right;
-    const bool inner_face = p.panel.faces == 2 && p.id.copy % 2 == 0;
-    if (other_side != inner_face)
+    if (order::is_mirrored(job, p.id))
         turns = (4 - turns) % 4;
     turns = (turns + p.turn.millidegrees / quarter) % 4;
     static constexpr std::array<const char*, 4> arrows{"→", "↑", "←", "↓"};

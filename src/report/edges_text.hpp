@@ -10,10 +10,10 @@
 namespace pelt::report {
 
 /// "tuck 28 bottom, 6 window seal, 14 elsewhere; ends short by 3 at 3-4". Edges are called by their
-/// name, by the side that they make up (front and rear on a side panel, else as drawn), or by
-/// their number. A part of a panel is told of
-/// the whole panel's edges, "but for the seam". Nothing is said of inlays: empty.
-std::string edges_text(const Job& job, const PieceId& id, const Measures& measures);
+/// name, by the side that they make up (front and rear on a side panel, else left and right of the
+/// vehicle), or by their number. Of a part of a panel only the edges that it has, "but for the
+/// seam". Nothing is said of inlays: empty.
+std::string edges_text(const Job& job, const PlacedPiece& p, const Measures& measures);
 
 /// The edge of the piece, as it lies on the table, that is the drawing's upper one: "↑" for the far
 /// edge, "←" for that towards the free end. Empty where the piece lies askew or it is not known.

@@ -6,6 +6,7 @@
 #include "report/json_text.hpp"
 #include "report/measuring.hpp"
 #include "report/offcuts.hpp"
+#include "report/words.hpp"
 
 #include <cmath>
 
@@ -202,7 +203,7 @@ Json seam(const Job& job, const Seam& s) {
         .add("overlap_mm", json_mm(s.overlap))
         .add("length_mm", json_mm(s.length))
         .add("added", json_bool(s.added))
-        .add("where", json_text(s.where))
+        .add("where", json_text(place_text(s.place, Measures(Unit::mm))))
         .on_one_line();
 }
 

@@ -32,6 +32,15 @@ std::string full_label_of(const Job& job, const PieceId& id) {
            (id.side == Side::centre ? "" : ", " + std::string(name_of(id.side)));
 }
 
+std::string place_text(const SeamPlace& place, const Measures& measures) {
+    const std::string nearer = measures.size_with_unit(place.nearer);
+    const std::string farther = measures.size_with_unit(place.farther);
+    const std::string distance =
+        nearer == farther ? nearer : "from " + measures.size(place.nearer) + " to " + farther;
+    return (place.line.empty() ? "" : place.line + ", ") + (place.across ? "across, " : "along, ") +
+           distance + " from the " + place.edge;
+}
+
 std::string arrow_of(Turn turn) {
     switch (turn.millidegrees) {
     case 0:

@@ -3,6 +3,7 @@
 #pragma once
 
 #include "report/facts.hpp"
+#include "report/numbers.hpp"
 
 #include <string>
 #include <vector>
@@ -18,6 +19,9 @@ std::string full_label_of(const Job& job, const PieceId& id);
 std::string panel_label(const Job& job, int vehicle, int panel);
 /// "front door, left"; a centre panel is just its name.
 std::string panel_label(const Job& job, int vehicle, int panel, Side side);
+
+/// "its seam line 2, across, 720 mm from the front edge".
+std::string place_text(const SeamPlace& place, const Measures& measures);
 
 /// The way the film arrow points on the vehicle, seen on the table: "→" away from the free end.
 std::string arrow_of(Turn turn);

@@ -21,6 +21,16 @@ Panel flat(double wide, double high, Heading forward = Heading::right) {
     return out;
 }
 
+/// "its seam line 1, across, from 200 to 600 mm from the front edge", to the nearest millimetre.
+std::string in_words(const SeamPlace& place) {
+    const auto mm = [](Um um) { return std::to_string((um + 500) / 1000); };
+    return (place.line.empty() ? "" : place.line + ", ") + (place.across ? "across, " : "along, ") +
+           (mm(place.nearer) == mm(place.farther)
+                ? mm(place.nearer)
+                : "from " + mm(place.nearer) + " to " + mm(place.farther)) +
+           " mm from the " + place.edge;
+}
+
 Film lapping(Um overlap_mm, Direction direction = Direction::one_way) {
     Film out = film(direction);
     out.allowances.overlap = overlap_mm * um_per_mm;
@@ -77,7 +87,7 @@ TEST_CASE("a seam line is where the upper piece ends: the under piece runs the o
     CHECK(seam.overlap == 10000);
     CHECK(seam.length == 400000);
     CHECK_FALSE(seam.added);
-    CHECK(seam.where == "its seam line 1, across, 400 mm from the front edge");
+    CHECK(in_words(seam.place) == "its seam line 1, across, 400 mm from the front edge");
     CHECK(part(out.way(), 1).ids[0].parts == 2);
 }
 
@@ -109,7 +119,7 @@ TEST_CASE("a slanted seam and one with a bend") {
     CHECK(is_mm2(part(slanted.way(), 1).wrapped, 160000));
     CHECK(std::abs(area_of(part(slanted.way(), 2).wrapped) - (240000 + 10 * 565.685)) < 1);
     CHECK(slanted.way().seams.at(0).length == 565685);
-    CHECK(slanted.way().seams.at(0).where ==
+    CHECK(in_words(slanted.way().seams.at(0).place) ==
           "its seam line 1, across, from 200 to 600 mm from the front edge");
 
     drawn.seam_lines = {line({{500, 0}, {500, 200}, {700, 400}})};
@@ -164,7 +174,7 @@ TEST_CASE("where a seam runs, in the words of the panel's own edges") {
     const auto where = [](Heading heading, std::vector<Point> points) {
         Panel drawn = flat(1000, 400, heading);
         drawn.seam_lines = {line(std::move(points))};
-        return cut(drawn, lapping(10)).way().seams.at(0).where.substr(17);
+        return in_words(cut(drawn, lapping(10)).way().seams.at(0).place).substr(17);
     };
     CHECK(where(Heading::left, {{300, 0}, {300, 400}}) == "across, 300 mm from the front edge");
     CHECK(where(Heading::left, {{800, 0}, {800, 400}}) == "across, 200 mm from the rear edge");
@@ -250,8 +260,8 @@ TEST_CASE("too wide: the fewest of the file's lines that do, every choice a way"
         CHECK_FALSE(way.seams[0].added);
         CHECK(parts_fit(way, 1512000));
     }
-    CHECK(out.ways[0].seams[0].where == "its seam line 2, along, 1000 mm from the upper edge");
-    CHECK(out.ways[1].seams[0].where == "its seam line 3, along, 600 mm from the upper edge");
+    CHECK(in_words(out.ways[0].seams[0].place) == "its seam line 2, along, 1000 mm from the upper edge");
+    CHECK(in_words(out.ways[1].seams[0].place) == "its seam line 3, along, 600 mm from the upper edge");
 }
 
 TEST_CASE("too wide: 'seam: at lines' adds none of its own, 'never' and the wishes forbid all") {
@@ -301,10 +311,10 @@ TEST_CASE("too wide and free to choose: strips, a few ways, all of which fit") {
         CHECK(parts_fit(way, 1512000));
         CHECK(std::abs(film_area(way) - 3000 * 2010.0) < 0.01);
     }
-    CHECK(out.ways[0].seams[0].where == "along, 995 mm from the lower edge");
+    CHECK(in_words(out.ways[0].seams[0].place) == "along, 995 mm from the lower edge");
     // Narrow above: the lower strip takes 1512 - 2 x 40, its overlap included.
-    CHECK(out.ways[1].seams[0].where == "along, 578 mm from the upper edge");
-    CHECK(out.ways[2].seams[0].where == "along, 568 mm from the lower edge");
+    CHECK(in_words(out.ways[1].seams[0].place) == "along, 578 mm from the upper edge");
+    CHECK(in_words(out.ways[2].seams[0].place) == "along, 568 mm from the lower edge");
 }
 
 TEST_CASE("strips: the margins shrink before another strip is added") {
@@ -334,7 +344,7 @@ TEST_CASE("strips of film that may be turned run whichever way needs fewer") {
     const Cutting out = cut(flat(1600, 4000), lapping(10, Direction::any));
     for (const piece::Way& way : out.ways) {
         CHECK(way.pieces.size() == 2);
-        CHECK(way.seams.at(0).where.find("across") == 0);
+        CHECK(way.seams.at(0).place.across);
         CHECK(parts_fit(way, 1512000));
     }
     const Cutting both = cut(flat(1600, 1700), lapping(10, Direction::any));
@@ -383,7 +393,7 @@ TEST_CASE("both sides of a divided panel have the same parts and seams, mirrored
     REQUIRE(out.way().seams.size() == 2);
     CHECK(out.way().seams[0].side == Side::left);
     CHECK(out.way().seams[1].side == Side::right);
-    CHECK(out.way().seams[0].where == out.way().seams[1].where);
+    CHECK(out.way().seams[0].place == out.way().seams[1].place);
     for (int number = 1; number <= 2; ++number) {
         std::vector<const Piece*> twins;
         for (const Piece& piece : out.way().pieces)

@@ -210,7 +210,7 @@ TEST_CASE("edges are called as they lie on the vehicle") {
     const auto pieces = pieces_by_number(sheet.plan);
     const Measures measures(Unit::mm);
     const auto text = [&](const std::string& panel, Side side) {
-        return edges_text(sheet.plan.job(), piece_of(pieces, panel, side).id, measures);
+        return edges_text(sheet.plan.job(), piece_of(pieces, panel, side), measures);
     };
     // The door is drawn as the left one, the nose on the left: the drawing's left edge is the
     // front one on either side.
@@ -233,12 +233,48 @@ TEST_CASE("left and right are the vehicle's: on right twins, and on panels seen 
     const auto pieces = pieces_by_number(sheet.plan);
     const Measures measures(Unit::mm);
     const auto text = [&](const std::string& panel, Side side) {
-        return edges_text(sheet.plan.job(), piece_of(pieces, panel, side).id, measures);
+        return edges_text(sheet.plan.job(), piece_of(pieces, panel, side), measures);
     };
     CHECK(text("tail pillar", Side::left) == "tuck 6 left, 12 elsewhere");
     CHECK(text("tail pillar", Side::right) == "tuck 6 right, 12 elsewhere");
     CHECK(text("nose", Side::centre) == "tuck 6 right, 12 elsewhere");
     CHECK(text("lid", Side::centre) == "tuck 6 left, 12 elsewhere");
+}
+
+TEST_CASE("a part of a panel has the edges that lie on it, on either side, and no other's lap") {
+    // 2,000 long, the seam at 700: what is left of it is drawn in front on a left side.
+    const Sheet sheet =
+        test::sheet("vehicle: Parts\npanels:\n"
+                    "  flank: {sides: both, size: [2000, 600], forward: left,\n"
+                    "          seam lines: [{line: [[700, -10], [700, 610]], use: always}],\n"
+                    "          edges: {all: {wrap: 12}, left: {wrap: 20}, right: {stop: 4}}}\n",
+                    test::plain_film);
+    const auto pieces = pieces_by_number(sheet.plan);
+    const Measures measures(Unit::mm);
+    int seen = 0;
+    for (const PlacedPiece& p : pieces) {
+        const std::string text = edges_text(sheet.plan.job(), p, measures);
+        const bool shorter = p.finished_box().along() < 1000 * um_per_mm;
+        CHECK(text == (shorter ? "tuck 20 front, 12 bottom + top, but for the seam"
+                               : "tuck 12 bottom + top; ends short by 4 rear, but for the seam"));
+        ++seen;
+    }
+    CHECK(seen == 4);
+}
+
+TEST_CASE("film that goes flush under what stays on is not called a tuck") {
+    order::Request request =
+        test::request("vehicle: Left on\npanels:\n"
+                      "  door: {size: [900, 600], forward: left,\n"
+                      "         edges: {all: {wrap: 12}, top: {behind: trim}}}\n"
+                      "hardware:\n  trim: {tool: trim lever, minutes: 5, clips: 4}\n",
+                      test::priced_film);
+    request.leave = {"trim"};
+    const Sheet sheet = test::sheet(std::move(request));
+    const auto pieces = pieces_by_number(sheet.plan);
+    REQUIRE(pieces.size() == 1);
+    CHECK(edges_text(sheet.plan.job(), pieces.front(), Measures(Unit::mm)) ==
+          "tuck 12 bottom + right + left; flush under what stays on 2 top");
 }
 
 TEST_CASE("which edge is up, as the piece lies") {

@@ -91,7 +91,7 @@ Document lists_of_strip(const Sheet& sheet, const std::vector<PlacedPiece>& piec
                                         : cut.high.x > strip.to ? " (goes on on the next strip)"
                                                                 : ""),
              arrow_of(p.turn), upper_edge_of(job, p), measures.sides(cut.along(), cut.across()),
-             measures.sides(finished.along(), finished.across()), edges_text(job, p.id, measures)});
+             measures.sides(finished.along(), finished.across()), edges_text(job, p, measures)});
     }
     Document document{table};
     const std::vector<std::string> seams = seams_on(job, own, measures);
