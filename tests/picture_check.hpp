@@ -87,6 +87,8 @@ private:
             in_piece_ = group->css_class.rfind("piece", 0) == 0;
             pieces_ += in_piece_ ? 1 : 0;
             finished_.reset();
+            cut_.reset();
+            on_plate_ = false;
         }
         if (std::holds_alternative<draw::GroupEnd>(mark))
             in_piece_ = false;
@@ -98,6 +100,10 @@ private:
         if (path != nullptr && in_piece_ &&
             (path->look == draw::Look::wrapped || path->look == draw::Look::inlay))
             finished_ = path;
+        if (path != nullptr && in_piece_ && path->look == draw::Look::blank)
+            cut_ = path;
+        if (const auto* plate = std::get_if<draw::Rectangle>(&mark))
+            on_plate_ = in_piece_ && plate->look == draw::Look::plate;
         if (const auto* circle = std::get_if<draw::Circle>(&mark))
             if (circle->look == draw::Look::number_ring)
                 rings_.push_back(circle);
@@ -117,7 +123,9 @@ private:
         if (!in_piece_)
             return;
         ++in_pieces_;
-        if (!finished_ || !box_inside_rings((*finished_)->rings, box))
+        // Over the line where the film ends on the vehicle only a plate keeps words readable.
+        const std::optional<const draw::Path*>& room = on_plate_ ? cut_ : finished_;
+        if (!room || !box_inside_rings((*room)->rings, box))
             faults_.push_back("'" + text.words + "' leaves its piece");
     }
 
@@ -127,6 +135,8 @@ private:
     std::vector<const draw::Circle*> rings_;
     std::vector<std::string> faults_;
     std::optional<const draw::Path*> finished_;
+    std::optional<const draw::Path*> cut_;
+    bool on_plate_ = false;
     std::optional<draw::Box> clip_;
     bool in_piece_ = false;
     std::size_t in_pieces_ = 0;

@@ -59,10 +59,10 @@ private:
         int covered = 0;
         for (int i = 0; i < places; ++i) {
             const double share = (i + 0.5) / places;
-            covered += is_on_piece({a.x + share * (b.x - a.x) + off.x,
-                                    a.y + share * (b.y - a.y) + off.y})
-                           ? 1
-                           : 0;
+            covered +=
+                is_on_piece({a.x + share * (b.x - a.x) + off.x, a.y + share * (b.y - a.y) + off.y})
+                    ? 1
+                    : 0;
         }
         return {length, length * covered / places};
     }
@@ -125,8 +125,7 @@ PanelFinish finish_of(const Panel& panel, const DevelopedPanel& developed, const
     const Blank& blank = developed.blanks.front();
     const Allowed allowed = allowed_for(panel, film);
     const Work work = work_on(panel, blank, allowed, left_on);
-    const auto lengths =
-        Coverage(blank, work, piece, *heading, is_mirrored(panel, id)).by_edge();
+    const auto lengths = Coverage(blank, work, piece, *heading, is_mirrored(panel, id)).by_edge();
     const double lap = static_cast<double>(allowed.overlap) / um_per_mm;
     PanelFinish finish = all_edges(blank, work, heading);
     std::vector<EdgeFinish> own;

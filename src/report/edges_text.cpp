@@ -128,9 +128,9 @@ std::string edges_text(const Job& job, const PlacedPiece& p, const Measures& mea
         }
         return text + elsewhere;
     };
-    const bool flat = std::all_of(finish.edges.begin(), finish.edges.end(), [](const EdgeFinish& e) {
-        return e.tuck == 0 && e.flush == 0 && e.stop == 0;
-    });
+    const bool flat =
+        std::all_of(finish.edges.begin(), finish.edges.end(),
+                    [](const EdgeFinish& e) { return e.tuck == 0 && e.flush == 0 && e.stop == 0; });
     if (flat)
         return "no tuck";
     std::string text;

@@ -23,20 +23,24 @@ struct Row {
     std::string words;
 };
 
-std::vector<Row> rows_of(const Sheet& sheet) {
+/// What a drawing without sizes does not show is left out.
+std::vector<Row> rows_of(const Sheet& sheet, bool says_sizes) {
     std::vector<Row> rows{{Look::blank, "as cut from the roll"},
                           {Look::wrapped, "stays on the vehicle"}};
     const std::vector<PlacedPiece> pieces = pieces_by_number(sheet.plan);
     if (std::any_of(pieces.begin(), pieces.end(),
                     [](const PlacedPiece& p) { return p.id.kind == PieceKind::inlay; }))
         rows.push_back({Look::inlay, "the same of an inlay"});
-    if (!sheet.plan.job().seams.empty())
+    if (says_sizes && !sheet.plan.job().seams.empty())
         rows.push_back({Look::lap, "lap: the other part ends here"});
     rows.push_back({Look::left_over, "left over"});
-    rows.push_back({Look::roll_edge, "roll edge not used"});
+    const std::vector<Roll>& rolls = sheet.plan.job().rolls;
+    if (std::any_of(rolls.begin(), rolls.end(), [](const Roll& roll) { return roll.trim > 0; }))
+        rows.push_back({Look::roll_edge, "roll edge not used"});
     if (sheet.plan.job().by == CutBy::straight)
-        rows.push_back({Look::cut, "cuts, numbered in the order made"});
-    rows.push_back({Look::arrow, "forward on the vehicle"});
+        rows.push_back({Look::cut, says_sizes ? "cuts, numbered in the order made" : "cuts"});
+    if (says_sizes)
+        rows.push_back({Look::arrow, "forward on the vehicle"});
     return rows;
 }
 
@@ -63,7 +67,7 @@ double width_of(const Row& row, double size, const draw::Letters& letters) {
 
 draw::Picture legend_picture(const Sheet& sheet, double size, const draw::Letters& letters) {
     draw::Picture picture;
-    for (const Row& row : rows_of(sheet)) {
+    for (const Row& row : rows_of(sheet, true)) {
         put_row(picture, row, 0, picture.height, size);
         picture.width = std::max(picture.width, width_of(row, size, letters));
         picture.height += pitch * size;
@@ -76,7 +80,7 @@ draw::Picture legend_lines(const Sheet& sheet, double size, double width,
     draw::Picture picture;
     picture.width = width;
     double x = 0;
-    for (const Row& row : rows_of(sheet)) {
+    for (const Row& row : rows_of(sheet, false)) {
         const double room = width_of(row, size, letters);
         if (x > 0 && x + room > width) {
             x = 0;

@@ -11,9 +11,10 @@
 
 namespace pelt::report {
 
-/// One row a kind of mark that the sheet's drawings have, in letters of this size.
+/// One row a kind of mark that the sheet's drawings have, in letters of this size; for drawings that
+/// say sizes.
 draw::Picture legend_picture(const Sheet& sheet, double size, const draw::Letters& letters);
-/// The same in as few lines as fit a width.
+/// The same in as few lines as fit a width, for drawings that have no more than numbers.
 draw::Picture legend_lines(const Sheet& sheet, double size, double width,
                            const draw::Letters& letters);
 

@@ -1,13 +1,12 @@
 // SPDX-License-Identifier: MIT
 #include "report/measured_panel.hpp"
 
+#include "report/crown_section.hpp"
 #include "report/measured_outline.hpp"
+#include "report/words.hpp"
 
 #include <algorithm>
-#include <array>
 #include <cmath>
-#include <numbers>
-#include <optional>
 #include <string>
 #include <utility>
 
@@ -24,32 +23,25 @@ Um in_um(double mm) {
     return std::llround(mm * 1000);
 }
 
-double degrees_of(Heading heading) {
+double degrees_of(pelt::Heading heading) {
     switch (heading) {
-    case Heading::right:
+    case pelt::Heading::right:
         return 0;
-    case Heading::up:
+    case pelt::Heading::up:
         return 90;
-    case Heading::left:
+    case pelt::Heading::left:
         return 180;
-    case Heading::down:
+    case pelt::Heading::down:
         return 270;
     }
     return 0;
 }
 
 std::string side_words(const Panel& panel) {
-    switch (panel.sides) {
-    case Sides::left:
-        return ", left";
-    case Sides::right:
-        return ", right";
-    case Sides::both:
-        return ", drawn left; the right one is its mirror image";
-    case Sides::centre:
+    if (panel.sides == Sides::centre)
         return "";
-    }
-    return "";
+    return panel.sides == Sides::both ? ", drawn left; the right one is its mirror image"
+                                      : ", " + sides_text(panel.sides);
 }
 
 /// Collects marks in the panel's frame, y up; the page comes last.
@@ -223,32 +215,16 @@ private:
                     "over the height");
     }
 
-    /// The straightedge touches the middle of the arc; the gap at its ends is the rise.
     void section(Point from, Point way, double chord, double rise, const std::string& where) {
+        const CrownSection drawn = crown_section({from, way, chord, rise});
+        path(draw::Look::outline, {drawn.arc}, false);
+        path(draw::Look::cut, {drawn.straightedge}, false);
+        for (const std::vector<Point>& gap : drawn.gaps)
+            path(draw::Look::tick, {gap}, false);
         const double h = std::abs(rise);
-        const double radius = (chord * chord + 4 * h * h) / (8 * h);
-        const Point out{-way.y, way.x}; // away from the panel when way is x
-        const double sign = way.x > 0 ? 1 : -1;
-        std::vector<Point> arc;
-        constexpr int steps = 48;
-        for (int i = 0; i <= steps; ++i) {
-            const double t = chord * i / steps;
-            const double u = t - chord / 2;
-            const double up = std::sqrt(std::max(0.0, radius * radius - u * u)) - (radius - h);
-            arc.push_back(
-                {from.x + way.x * t + sign * out.x * up, from.y + way.y * t + sign * out.y * up});
-        }
-        path(draw::Look::outline, {arc}, false);
-        const auto at = [&](double t, double up) {
-            return Point{from.x + way.x * t + sign * out.x * up,
-                         from.y + way.y * t + sign * out.y * up};
-        };
-        path(draw::Look::cut, {{at(0, h), at(chord, h)}}, false);
-        path(draw::Look::tick, {{at(0, 0), at(0, h)}}, false);
-        path(draw::Look::tick, {{at(chord, 0), at(chord, h)}}, false);
         const Point label = way.x > 0 ? Point{from.x + chord / 2, from.y + h + 1.2 * size_}
                                       : Point{from.x + h + size_, from.y + chord / 2};
-        words((rise < 0 ? "falls " : "rise ") + length(h) + " " + where, label, 0.85 * size_,
+        words((rise < 0 ? "hollow " : "rise ") + length(h) + " " + where, label, 0.85 * size_,
               way.x > 0 ? draw::Anchor::middle : draw::Anchor::start);
     }
 

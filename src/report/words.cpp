@@ -56,6 +56,20 @@ std::string arrow_of(Turn turn) {
     }
 }
 
+std::string sides_text(Sides sides) {
+    switch (sides) {
+    case Sides::left:
+        return "left";
+    case Sides::right:
+        return "right";
+    case Sides::both:
+        return "left + right";
+    case Sides::centre:
+        break;
+    }
+    return "centre";
+}
+
 std::string direction_text(Direction direction) {
     switch (direction) {
     case Direction::one_way:

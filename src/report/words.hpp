@@ -26,6 +26,9 @@ std::string place_text(const SeamPlace& place, const Measures& measures);
 /// The way the film arrow points on the vehicle, seen on the table: "→" away from the free end.
 std::string arrow_of(Turn turn);
 
+/// "centre", "left", "right", "left + right".
+std::string sides_text(Sides sides);
+
 /// A sentence about how the film may lie.
 std::string direction_text(Direction direction);
 

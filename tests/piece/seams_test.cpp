@@ -260,8 +260,10 @@ TEST_CASE("too wide: the fewest of the file's lines that do, every choice a way"
         CHECK_FALSE(way.seams[0].added);
         CHECK(parts_fit(way, 1512000));
     }
-    CHECK(in_words(out.ways[0].seams[0].place) == "its seam line 2, along, 1000 mm from the upper edge");
-    CHECK(in_words(out.ways[1].seams[0].place) == "its seam line 3, along, 600 mm from the upper edge");
+    CHECK(in_words(out.ways[0].seams[0].place) ==
+          "its seam line 2, along, 1000 mm from the upper edge");
+    CHECK(in_words(out.ways[1].seams[0].place) ==
+          "its seam line 3, along, 600 mm from the upper edge");
 }
 
 TEST_CASE("too wide: 'seam: at lines' adds none of its own, 'never' and the wishes forbid all") {
@@ -275,9 +277,10 @@ TEST_CASE("too wide: 'seam: at lines' adds none of its own, 'never' and the wish
     CHECK(in_unit(at_lines.faults[0].what, Unit::mm) ==
           "is too wide for the film: with its tuck it is 1000 mm along × 2000 mm across the roll, "
           "and needs a margin of 0 mm on either side; the usable width is 1512 mm");
-    CHECK(in_unit(at_lines.faults[0].remedy, Unit::mm) ==
-          "a film with a usable width of 2000 mm, or 'direction: any' for the panel, or another seam "
-          "line, or 'seam: anywhere' would help");
+    CHECK(
+        in_unit(at_lines.faults[0].remedy, Unit::mm) ==
+        "a film with a usable width of 2000 mm, or 'direction: any' for the panel, or another seam "
+        "line, or 'seam: anywhere' would help");
     drawn.seam = SeamRule::never;
     CHECK(cut(drawn, lapping(10)).faults.at(0).remedy.find("'seam: anywhere' for the panel") !=
           std::string::npos);

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MIT
 // Panels drawn as they were measured.
+#include "report/crown_section.hpp"
 #include "report/draw/picture.hpp"
 #include "report/measured_outline.hpp"
 #include "report/measured_panel.hpp"
@@ -70,8 +71,9 @@ TEST_CASE("an arc through a point on the chord is the chord") {
 
 TEST_CASE("a drawing says what the tape said: corners, extents, rises, the way forward") {
     const draw::Picture picture = measured_panel(half_disc(), Measures(Unit::mm));
-    for (const char* words : {"1:  -100 / 0", "2:  100 / 0", "through 0 / 100", "200 mm", "'top'",
-                              "forward", "rise 12 mm over the width", "falls 5 mm over the height"})
+    for (const char* words :
+         {"1:  -100 / 0", "2:  100 / 0", "through 0 / 100", "200 mm", "'top'", "forward",
+          "rise 12 mm over the width", "hollow 5 mm over the height"})
         CHECK_MESSAGE(says(picture, words), words);
     CHECK(words_in(picture).back() ==
           "cap, drawn left; the right one is its mirror image; drawn 5 times as large");
@@ -112,4 +114,19 @@ TEST_CASE("a scan is named and not drawn") {
     CHECK(words_in(measured_panel(panel, Measures(Unit::mm))) ==
           std::vector<std::string>{
               "wing end: scanned, wing-end.obj ('pelt area' draws it laid flat)"});
+}
+
+TEST_CASE("on a bulge the straightedge touches the middle, in a hollow its gap is there") {
+    for (const double rise : {12.0, -12.0}) {
+        const CrownSection section = crown_section({{0, 700}, {1, 0}, 800, rise});
+        const Point middle = section.arc[section.arc.size() / 2];
+        const double level = section.straightedge.front().y;
+        CHECK(section.straightedge.back().y == level);
+        CHECK(level - middle.y == doctest::Approx(rise < 0 ? 12 : 0));
+        CHECK(level - section.arc.front().y == doctest::Approx(rise < 0 ? 0 : 12));
+        CHECK(level - section.arc.back().y == doctest::Approx(rise < 0 ? 0 : 12));
+        CHECK(section.gaps.size() == (rise < 0 ? 1U : 2U));
+        for (const std::vector<Point>& gap : section.gaps)
+            CHECK(gap.back().y - gap.front().y == doctest::Approx(12));
+    }
 }

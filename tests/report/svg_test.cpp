@@ -168,8 +168,17 @@ TEST_CASE("arrows turn against the clock on a page whose y runs down") {
     CHECK(svg_arrow(0, 0, 10, 90).find("rotate(-90)") != std::string::npos);
 }
 
-TEST_CASE("a piece with a number too small to label gets a leader") {
-    const std::string tiny = "vehicle: Tiny\npanels:\n  dot: {size: [6, 6], forward: up}\n";
-    const std::string svg = to_svg(test::sheet(tiny, test::plain_film));
-    CHECK(count_of(svg, "class=\"leader\"") == 1);
+TEST_CASE("a number that does not fit what stays on goes on the piece as cut, else on a leader") {
+    const std::string tiny =
+        "vehicle: Tiny\npanels:\n"
+        "  dot: {size: [6, 6], forward: up, edges: none, allowances: {bleed: 1}}\n";
+    const auto drawn = [&](CutBy by) {
+        order::Request request = test::request(tiny, test::plain_film);
+        request.by = by;
+        return to_svg(test::sheet(std::move(request)));
+    };
+    const std::string with_margins = drawn(CutBy::straight);
+    CHECK(count_of(with_margins, "class=\"leader\"") == 0);
+    CHECK(count_of(with_margins, "class=\"plate\"") >= 1);
+    CHECK(count_of(drawn(CutBy::contour), "class=\"leader\"") == 1);
 }

@@ -11,7 +11,7 @@ const std::vector<LookRow>& looks() {
         {Look::roll_edge, "roll-edge", 0x8d979f},
         {Look::blank, "blank", 0xffffff, 0x000000, 0.25},
         {Look::wrapped, "wrapped", 0xe4edf5, 0x33475b, 0.18, {1.2, 0.7}},
-        {Look::inlay, "inlay", 0xf3ead2, 0x33475b, 0.18, {1.2, 0.7}},
+        {Look::inlay, "inlay", 0xe3cd92, 0x33475b, 0.3, {2.2, 0.6, 0.4, 0.6}},
         {Look::lap, "lap", none, 0x33475b, 0.35, {0.4, 0.6}},
         {Look::cut, "cut", none, 0x000000, 0.42, {3.3, 1.0}},
         {Look::number_ring, "number-ring", 0xffffff, 0x000000, 0.18},

@@ -4,6 +4,7 @@
 #include "report/draw/cut_number.hpp"
 #include "report/draw/laps.hpp"
 #include "report/draw/leaders.hpp"
+#include "report/draw/roll_margins.hpp"
 #include "report/words.hpp"
 
 #include <algorithm>
@@ -11,12 +12,6 @@
 
 namespace pelt::report::draw {
 namespace {
-
-// In terms of the type's size.
-constexpr double room_left = 4.2; ///< for "free end" and the film's arrow
-constexpr double tick_row = 1.3;
-constexpr double tick_length = 0.4;
-constexpr double apart = 0.25;
 
 class RollPainter {
 public:
@@ -45,12 +40,15 @@ public:
         const Leaders::Set leaders = leaders_.set();
         add(leaders.picture);
         add(numbers_);
-        const double rows = distances();
-        ends();
+        const DistanceRows rows = distances();
+        add(rows.picture);
+        add(ends_of_roll(view_.from == 0 ? "free end" : "towards the free end",
+                         job_.film.direction != Direction::any, left_, frame_.height, view_.type,
+                         letters_));
         const double above = 0.2 * view_.type + std::max(overhang(), leaders.height);
         Picture whole;
-        whole.width = std::max({frame_.right(), rightmost_, leaders.right}) + 0.3 * view_.type;
-        whole.height = above + frame_.height + rows;
+        whole.width = std::max({frame_.right(), rows.right, leaders.right}) + 0.3 * view_.type;
+        whole.height = above + frame_.height + rows.height;
         put(whole, out_, 0, above);
         return whole;
     }
@@ -153,13 +151,31 @@ private:
                 clear.push_back(ring(hole));
         const LabelSpace space(ring(p.wrapped.outer), clear, frame_);
         const PieceLabel text = label_text(p);
+        // A label is part of its piece's group, and lies inside it.
         if (const auto set = set_label(text, space, view_.labels, letters_)) {
             taken_.push_back(set->box);
-            // A label is part of its piece's group, and lies inside it.
             put(out_, picture_of(*set, letters_), 0, 0);
+        } else if (const auto number = set_on_blank(p, text)) {
+            taken_.push_back(number->box);
+            out_.marks.push_back(Rectangle{Look::plate, number->box});
+            put(out_, picture_of(*number, letters_), 0, 0);
         } else if (in_view(p.cut_box().low.x)) {
             leaders_.add(space.middle(), text.number);
         }
+    }
+
+    /// The number by itself on the piece as cut, over the line where the film ends on the vehicle.
+    std::optional<SetLabel> set_on_blank(const PlacedPiece& p, const PieceLabel& text) const {
+        std::vector<Ring> clear;
+        for (const pelt::Ring& hole : p.outline.holes)
+            clear.push_back(ring(hole));
+        LabelSizes sizes = view_.labels;
+        if (!view_.cut_sizes.empty()) // cuts want room for their numbers around the piece
+            sizes.alone.erase(sizes.alone.begin(),
+                              sizes.alone.begin() +
+                                  static_cast<std::ptrdiff_t>(2 * sizes.alone.size() / 3));
+        return set_label({text.number, {}, {}}, LabelSpace(ring(p.outline.outer), clear, frame_),
+                         sizes, letters_);
     }
 
     /// In the middle of what falls away, along it or across, where there is room.
@@ -220,50 +236,16 @@ private:
                std::max(cut.from.y, cut.to.y) >= roll_.width - roll_.trim;
     }
 
-    /// Distances from the free end under the roll, in as many rows as keep them apart.
-    double distances() {
+    /// From the free end, under the roll.
+    DistanceRows distances() const {
         std::set<Um> places{view_.from, view_.to};
         for (const Cut& c : used_.cuts)
             if (crosses_the_roll(c) && in_view(c.from.x))
                 places.insert(c.from.x);
-        std::vector<double> row_ends;
-        const double type = view_.type;
-        for (const Um place : places) {
-            const std::string text = measures_.size(place);
-            const double x = point({place, 0}).x;
-            const double half = letters_.width(text, type, Face::bold) / 2 + apart * type;
-            std::size_t row = 0;
-            while (row < row_ends.size() && row_ends[row] > x - half)
-                ++row;
-            row_ends.resize(std::max(row_ends.size(), row + 1));
-            row_ends[row] = x + half;
-            rightmost_ = std::max(rightmost_, x + half);
-            const double y = frame_.bottom() + overhang() +
-                             (tick_length + tick_row * static_cast<double>(row)) * type;
-            out_.marks.push_back(Path{Look::tick, {{{x, frame_.bottom()}, {x, y}}}, false});
-            out_.marks.push_back(
-                Text{text, {x, y + tick_row * type / 2}, type, Anchor::middle, Face::bold, false});
-        }
-        return overhang() + (tick_length + tick_row * static_cast<double>(row_ends.size())) * type;
-    }
-
-    /// Smaller than other words where the film is drawn low.
-    void ends() {
-        const std::string end = view_.from == 0 ? "free end" : "towards the free end";
-        const double longest = std::max(letters_.width_em(end, Face::plain),
-                                        letters_.width_em("film arrow", Face::plain) + 3.2);
-        const double size = std::min(view_.type, frame_.height / longest);
-        const double middle = frame_.height / 2;
-        out_.marks.push_back(
-            Text{end, {left_ - view_.type, middle}, size, Anchor::middle, Face::plain, true});
-        if (job_.film.direction == Direction::any)
-            return;
-        const double length = letters_.width("film arrow", size);
-        const double x = 1.2 * view_.type;
-        const double below = middle + (length + 3.2 * size) / 2;
-        out_.marks.push_back(
-            Text{"film arrow", {x, below - length / 2}, size, Anchor::middle, Face::plain, true});
-        out_.marks.push_back(Arrow{{x, below - length - 1.6 * size}, 2.2 * size, 0});
+        std::vector<Distance> distances;
+        for (const Um place : places)
+            distances.push_back({point({place, 0}).x, measures_.size(place)});
+        return distance_rows(distances, frame_.bottom(), overhang(), view_.type, letters_);
     }
 
     const Job& job_;
@@ -279,7 +261,6 @@ private:
     Picture numbers_; ///< of cuts, over everything else
     Leaders leaders_;
     std::vector<Box> taken_; ///< where something is written
-    double rightmost_ = 0;
 };
 
 } // namespace

@@ -14,7 +14,10 @@ constexpr double type = 2.5;
 constexpr double note = 2.5;
 constexpr double gap = 2; ///< above the drawing
 constexpr double title_height = 1.9 * note;
-constexpr double around_row = 7.5; ///< leaders above a row, distances below, in terms of the type
+// Leaders above a row and distances below it, in terms of the type: where many pieces need leaders,
+// and where hardly one does.
+constexpr double around_full_row = 7.5;
+constexpr double around_bare_row = 4.2;
 constexpr double largest_scale = 0.125;
 constexpr double least_scale = 1.0 / 150; ///< below it numbers are hard to read: another page
 constexpr std::size_t most_rows = 8;
@@ -53,21 +56,21 @@ public:
 
     /// The largest that is no higher than `height`, if there is one.
     Overview within(double height) const {
-        Overview out = drawn(best_plan(height));
-        for (int step = 0; step < most_steps && out.height > height; ++step)
-            out = drawn({out.plan.rows, out.plan.scale * 0.94});
-        return out;
+        Overview sure = fitted(best_plan(height, around_full_row), height);
+        Overview hoped = fitted(best_plan(height, around_bare_row), height);
+        const bool better = hoped.height <= height && hoped.plan.scale > sure.plan.scale;
+        return better ? hoped : sure;
     }
 
     /// The number of rows that promises the largest scale.
-    RowPlan best_plan(double height) const {
+    RowPlan best_plan(double height, double around_row = around_full_row) const {
         const std::size_t rolls = sheet_.plan.layout().rolls.size();
         RowPlan best;
         for (std::size_t count = rolls; count < rolls + most_rows; ++count) {
             const Um longest = row_length(strips_, count);
             RowPlan plan{rows_within(strips_, longest), 0};
             plan.scale = std::min({largest_scale, scale_by_width(longest),
-                                   scale_by_height(plan.rows, rolls, height)});
+                                   scale_by_height(plan.rows, rolls, height, around_row)});
             if (plan.scale > best.scale || best.rows.empty())
                 best = std::move(plan);
         }
@@ -75,12 +78,38 @@ public:
     }
 
 private:
+    /// In another scale, so that it fills the height but is no higher, where that can be.
+    Overview fitted(RowPlan plan, double height) const {
+        Overview out = drawn(std::move(plan));
+        for (int step = 0; step < most_steps && out.height > height; ++step)
+            out = drawn({out.plan.rows, out.plan.scale * 0.94});
+        // Where few pieces need a number above the roll, rows take less room than was promised.
+        for (int step = 0; step < most_steps; ++step) {
+            const double scale = out.plan.scale * 1.04;
+            if (scale > std::min(largest_scale, scale_by_width(longest_of(out.plan.rows))))
+                break;
+            Overview larger = drawn({out.plan.rows, scale});
+            if (larger.height > height)
+                break;
+            out = std::move(larger);
+        }
+        return out;
+    }
+
+    static Um longest_of(const std::vector<Strip>& rows) {
+        Um longest = 1;
+        for (const Strip& row : rows)
+            longest = std::max(longest, row.to - row.from);
+        return longest;
+    }
+
     double scale_by_width(Um longest) const {
         return (width_ - draw::room_beside_roll(view_of({}, 1, width_))) * 1000 /
                static_cast<double>(longest);
     }
 
-    double scale_by_height(const std::vector<Strip>& rows, std::size_t rolls, double height) const {
+    double scale_by_height(const std::vector<Strip>& rows, std::size_t rolls, double height,
+                           double around_row) const {
         double film = 0;
         for (const Strip& row : rows)
             film += static_cast<double>(sheet_.plan.job()

@@ -72,6 +72,7 @@ std::vector<std::string> seams_on(const Job& job, const std::vector<const Placed
 Document lists_of_strip(const Sheet& sheet, const std::vector<PlacedPiece>& pieces,
                         const Strip& strip, const Measures& measures) {
     const Job& job = sheet.plan.job();
+    const std::string of_the_roll = job.by == CutBy::straight ? "strip" : "section";
     std::vector<const PlacedPiece*> own;
     Table table;
     table.columns = {{"done", Align::left, false},      {"write on the backing", Align::left, true},
@@ -87,9 +88,10 @@ Document lists_of_strip(const Sheet& sheet, const std::vector<PlacedPiece>& piec
         const bool begun = cut.low.x < strip.from;
         table.rows.push_back(
             {begun ? "" : "[  ]",
-             for_the_backing(job, p) + (begun                   ? " (from the strip before)"
-                                        : cut.high.x > strip.to ? " (goes on on the next strip)"
-                                                                : ""),
+             for_the_backing(job, p) + (begun ? " (from the " + of_the_roll + " before)"
+                                        : cut.high.x > strip.to
+                                            ? " (goes on on the next " + of_the_roll + ")"
+                                            : ""),
              arrow_of(p.turn), upper_edge_of(job, p), measures.sides(cut.along(), cut.across()),
              measures.sides(finished.along(), finished.across()), edges_text(job, p, measures)});
     }

@@ -77,8 +77,9 @@ private:
     bool straight() const { return sheet_.plan.job().by == CutBy::straight; }
 
     std::string title() const {
-        std::string text =
-            "STRIP " + std::to_string(which_ + 1) + " OF " + std::to_string(strips_.size());
+        // What a plotter cuts comes off the roll in no strips: it is only drawn in sections.
+        std::string text = (straight() ? "STRIP " : "SECTION ") + std::to_string(which_ + 1) +
+                           " OF " + std::to_string(strips_.size());
         if (sheet_.plan.layout().rolls.size() > 1)
             text += " · ROLL " + roll_name(sheet_, strip().roll);
         return text;
@@ -146,8 +147,7 @@ private:
     std::vector<draw::Picture> on(PageSize size) const {
         Flow flow(size, type_, letters_);
         const double scale = scale_on(size);
-        flow.add(Title{title() + ": " + place(),
-                       "drawn 1 : " + std::to_string(std::llround(1 / scale))});
+        flow.add(title_with(scale));
         flow.space(gap);
         flow.add_centred(draw::roll_picture(sheet_, pieces_, strip().roll, measures_,
                                             view_of(strip(), scale, straight(), measures_),
