@@ -82,6 +82,20 @@ std::string rendered(const Target& target, const report::Sheet& sheet, const Con
     throw ProgramError("no report is made as " + std::string(name_of(target.format)));
 }
 
+/// Full size eats paper: a whole vehicle takes hundreds of pages.
+void tell_of_many_pages(const std::vector<Target>& targets, const report::Sheet& sheet,
+                        const Context& context) {
+    constexpr std::size_t many = 40;
+    const bool prints = std::any_of(targets.begin(), targets.end(),
+                                    [](const Target& t) { return t.format == Format::pdf; });
+    if (!prints || context.arguments.count(Opt::pattern) == 0)
+        return;
+    const std::size_t pages = report::pages_of_patterns(sheet, paper_of(context.arguments));
+    if (pages > many)
+        context.messages.say("the patterns take " + std::to_string(pages) +
+                             " pages; '--only PANEL' gives those of one panel");
+}
+
 bool allows_for_errors(const order::Request& request) {
     return request.tolerance > 0 ||
            std::any_of(request.vehicles.begin(), request.vehicles.end(), [](const Vehicle& v) {
@@ -126,6 +140,8 @@ int run_cut(const Context& context) {
     const int written = write_results(
         targets, [&](const Target& target) { return rendered(target, sheet, context); },
         context.messages);
+    if (written == status::done)
+        tell_of_many_pages(targets, sheet, context);
     if (says_why && written == status::done && !found.interrupted)
         tell_why(request, found.outcome, sheet, context);
     return written == status::done ? files.status() : written;

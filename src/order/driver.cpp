@@ -6,6 +6,7 @@
 #include "order/canonical.hpp"
 #include "order/develop_all.hpp"
 #include "order/fill.hpp"
+#include "order/idle_options.hpp"
 #include "order/order.hpp"
 #include "order/parts_off.hpp"
 #include "order/selection.hpp"
@@ -210,24 +211,12 @@ Job job_from(Request& request, Faults& faults) {
                               "ask the price for this width"});
     }
     job.film.demonstration = job.film.demonstration || request.invented_stock;
+    warn_of_idle_options(request, job.film, faults);
     job.by = request.by;
     job.times = request.times;
     job.tolerance = request.tolerance;
     job.stages = request.stages;
     job.free_turns = request.free_turns && request.by == CutBy::contour;
-    if (request.free_turns && !job.free_turns)
-        faults.push_back({Severity::warning,
-                          {},
-                          "",
-                          "straight cuts take no pieces askew, so --turns any changes nothing",
-                          "cut along outlines (--by contour), or leave it out"});
-    if (request.in_order && request.by == CutBy::contour)
-        faults.push_back({Severity::warning,
-                          {},
-                          "",
-                          "along outlines the film is not cut off in strips, so --in-order changes "
-                          "nothing",
-                          "cut straight (--by straight), or leave it out"});
     job.table = request.table;
     job.in_order = request.in_order;
     job.vehicles = std::move(request.vehicles);

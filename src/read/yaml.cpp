@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "read/yaml.hpp"
 
+#include "read/another_kind.hpp"
 #include "read/syntax.hpp"
 #include "read/text_check.hpp"
 #include "read/yaml_rules.hpp"
@@ -279,9 +280,7 @@ bool is_last(YAML::Parser& parser, const SourceFile& source, Faults& faults) {
     return !second.begins;
 }
 
-} // namespace
-
-std::optional<Node> parse(const std::shared_ptr<const Source>& source, Faults& faults) {
+std::optional<Node> tree_of(const std::shared_ptr<const Source>& source, Faults& faults) {
     if (!check_text(source, faults))
         return std::nullopt;
     std::istringstream text(source->text);
@@ -302,6 +301,17 @@ std::optional<Node> parse(const std::shared_ptr<const Source>& source, Faults& f
         faults.push_back(explained(source, {byte_of(e.mark), e.msg}));
         return std::nullopt;
     }
+}
+
+} // namespace
+
+std::optional<Node> parse(const std::shared_ptr<const Source>& source, Faults& faults) {
+    Faults found;
+    std::optional<Node> root = tree_of(source, found);
+    if (stops(found) && is_another_kind(*source))
+        found = {another_kind_of_file(source)};
+    faults.insert(faults.end(), found.begin(), found.end());
+    return root;
 }
 
 } // namespace pelt::read

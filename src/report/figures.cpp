@@ -27,7 +27,7 @@ std::vector<std::string> next_best(const Sheet& sheet, const Measures& measures)
     std::string text;
     for (const OrderLine& line : next.lines)
         text += (text.empty() ? "" : " + ") + std::to_string(line.count) + " × " +
-                measures.film(line.by);
+                measures.as_sold(line.by);
     return {"This is the cheapest way to buy it. Next best: " + text + " for " +
             money(next.total, digits, sheet.order.currency) + ", " +
             money(next.more, digits, sheet.order.currency) + " more."};
@@ -37,7 +37,7 @@ std::string price_of(const OrderLine& line, const Sheet& sheet, const Measures& 
     const Film& film = sheet.plan.job().film;
     if (!line.price)
         return "price not known";
-    return std::to_string(line.count) + " × " + measures.film(line.by) + " at " +
+    return std::to_string(line.count) + " × " + measures.as_sold(line.by) + " at " +
            money(*line.price, film.money_digits, sheet.order.currency);
 }
 
@@ -51,6 +51,14 @@ std::vector<std::string> price_lines(const Sheet& sheet, const Measures& measure
     if (sheet.order.total)
         text += " = " + money(*sheet.order.total, film.money_digits, sheet.order.currency);
     return {"Price: " + text + "."};
+}
+
+/// " (53 ft)" where it is sold in another unit.
+std::string as_it_is_sold(const OrderLine& line, const Film& film, const Measures& measures) {
+    if (film.sold.empty())
+        return "";
+    const std::string sold = measures.as_sold(line.length());
+    return sold == measures.film(line.length()) ? "" : " (" + sold + ")";
 }
 
 /// " (batch B12)"; nothing where it is not written down.
@@ -104,7 +112,8 @@ std::vector<std::string> what_to_order(const Sheet& sheet, const Measures& measu
     const std::string width = " × " + measures.size_with_unit(film.width);
     std::vector<std::string> out;
     for (const OrderLine& line : sheet.order.lines)
-        out.push_back(measures.film(line.length()) + width + ", one length, " +
+        out.push_back(measures.film(line.length()) + as_it_is_sold(line, film, measures) + width +
+                      ", one length, " +
                       (line.batch.empty() ? "one batch" : "batch: " + line.batch));
     if (out.size() > 1)
         out.push_back(out.size() == 2

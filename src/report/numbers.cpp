@@ -96,6 +96,17 @@ std::string Measures::film(Length length, Rounding rounding) const {
     return decimal(steps, places, 0) + " " + film_unit();
 }
 
+std::string Measures::as_sold(Length length) const {
+    const std::string text = film(length, Rounding::down);
+    if (text == film(length, Rounding::up))
+        return text;
+    for (const Unit unit : {Unit::m, Unit::yd, Unit::ft, Unit::in, Unit::cm, Unit::mm})
+        if (length.pm() % length_of(unit).pm() == 0)
+            return std::to_string(length.pm() / length_of(unit).pm()) + " " +
+                   std::string(name_of(unit));
+    return film(length, Rounding::up);
+}
+
 std::string Measures::film(Um um, Rounding rounding) const {
     return film(Length::from_um(um), rounding);
 }

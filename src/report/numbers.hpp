@@ -47,6 +47,8 @@ public:
     /// "14.211 m", "15 m", "46.63 ft".
     std::string film(Length length, Rounding rounding = Rounding::up) const;
     std::string film(Um um, Rounding rounding = Rounding::up) const;
+    /// A length that is sold, never rounded where it is whole in some unit: "1 ft" among metres.
+    std::string as_sold(Length length) const;
 
     /// "21.66 m²", "233.15 sq ft".
     std::string area(DoubleArea doubled) const;

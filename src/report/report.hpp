@@ -84,6 +84,8 @@ std::string to_pattern_svg(const Sheet& sheet);
 /// Every piece in full size, tiled over pages: how they go together, then every tile that a line
 /// runs through, with marks to join it by and a line of 100 mm. Pieces that are cut alike once.
 std::string to_pattern_pdf(const Sheet& sheet, Paper paper);
+/// How many pages that takes.
+std::size_t pages_of_patterns(const Sheet& sheet, Paper paper);
 
 /// A blank form to measure by, as PDF: how, a list of panels, and a page to sketch a panel on; with
 /// a vehicle its panels are listed and each has its page.

@@ -307,6 +307,10 @@ std::vector<draw::Picture> pattern_pages(const Sheet& sheet, Paper paper,
 
 } // namespace paper
 
+std::size_t pages_of_patterns(const Sheet& sheet, Paper size) {
+    return paper::pattern_pages(sheet, size, paper::PaperLetters()).size();
+}
+
 std::string to_pattern_pdf(const Sheet& sheet, Paper size) {
     const paper::PaperLetters letters;
     return paper::to_pdf(paper::pattern_pages(sheet, size, letters),
