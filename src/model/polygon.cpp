@@ -72,6 +72,20 @@ GridPoint turned(GridPoint p, Turn turn) {
     return {std::llround(c * x - s * y), std::llround(s * x + c * y)};
 }
 
+/// Whether a ray from the point towards +x crosses the ring an odd number of times.
+bool is_within(GridPoint p, const Ring& ring) {
+    bool within = false;
+    for (std::size_t i = 0; i < ring.size(); ++i) {
+        const GridPoint a = ring[i];
+        const GridPoint b = ring[(i + 1) % ring.size()];
+        if ((a.y > p.y) == (b.y > p.y))
+            continue;
+        const Int128 side = Int128{b.x - a.x} * (p.y - a.y) - Int128{p.x - a.x} * (b.y - a.y);
+        within = within != (b.y > a.y ? side > 0 : side < 0);
+    }
+    return within;
+}
+
 } // namespace
 
 Box box_of(const Ring& ring) {
@@ -98,6 +112,12 @@ Polygon placed(const Polygon& polygon, Turn turn, GridPoint by) {
     for (const Ring& hole : polygon.holes)
         out.holes.push_back(placed(hole, turn, by));
     return out;
+}
+
+bool holds(const Polygon& polygon, GridPoint p) {
+    return is_within(p, polygon.outer) &&
+           std::none_of(polygon.holes.begin(), polygon.holes.end(),
+                        [&](const Ring& hole) { return is_within(p, hole); });
 }
 
 DoubleArea doubled_area(const Ring& ring) {

@@ -58,6 +58,9 @@ inline constexpr Turn three_quarter_turn{270'000};
 Ring placed(const Ring& ring, Turn turn, GridPoint by);
 Polygon placed(const Polygon& polygon, Turn turn, GridPoint by);
 
+/// Whether a point lies inside the polygon; of its rim either way.
+bool holds(const Polygon& polygon, GridPoint p);
+
 /// Twice the signed area: positive counter-clockwise.
 DoubleArea doubled_area(const Ring& ring);
 

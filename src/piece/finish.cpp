@@ -1,6 +1,5 @@
 // SPDX-License-Identifier: MIT
 #include "geometry/geometry.hpp"
-#include "geometry/predicates.hpp"
 #include "piece/edge_work.hpp"
 #include "piece/frame.hpp"
 #include "piece/piece.hpp"
@@ -13,15 +12,6 @@ namespace {
 
 constexpr double step_mm = 2;      ///< between the places of an edge that are looked at
 constexpr double inward_mm = 0.25; ///< off the rim, so that rounding decides nothing
-
-/// Seen from within the polygon: on its rim counts.
-bool covers(const Polygon& polygon, GridPoint p) {
-    if (geometry::locate(p, polygon.outer) == geometry::Where::outside)
-        return false;
-    return std::none_of(polygon.holes.begin(), polygon.holes.end(), [&](const Ring& hole) {
-        return geometry::locate(p, hole) == geometry::Where::inside;
-    });
-}
 
 /// How much of each edge of a blank lies on a piece.
 class Coverage {
@@ -71,7 +61,7 @@ private:
         Point p = in_piece_frame(drawn, heading_);
         if (mirrored_)
             p.y = -p.y;
-        return covers(piece_.wrapped, geometry::on_grid(p));
+        return holds(piece_.wrapped, geometry::on_grid(p));
     }
 
     const Blank& blank_;

@@ -1,10 +1,8 @@
 // SPDX-License-Identifier: MIT
-// The film is looked at in the points of a lattice. A character stands between four of them, and
-// has an arm towards each side on which two neighbours see different things: any outline becomes a
-// frame of single lines, shared by pieces that touch.
 #include "report/roll_text.hpp"
 
 #include "model/utf8.hpp"
+#include "report/roll_lattice.hpp"
 #include "report/text_table.hpp"
 
 #include <algorithm>
@@ -16,16 +14,7 @@ namespace pelt::report {
 namespace {
 
 constexpr int indent = 2;
-constexpr int usual_rows = 10; ///< for the width of the roll
-constexpr int most_rows = 14;  ///< where a short roll leaves room
 constexpr int most_strips = 12;
-/// A character is about twice as high as wide.
-constexpr Um height_by_width = 2;
-
-constexpr int outside = -1;
-constexpr int left_over = -2;
-constexpr int flawed = -3;
-
 // By arms: up 1, right 2, down 4, left 8.
 constexpr std::array<std::string_view, 16> lines{" ", "│", "─", "└", "│", "│", "┌", "├",
                                                  "─", "┘", "─", "┴", "┐", "┤", "┬", "┼"};
@@ -37,122 +26,6 @@ constexpr std::array<std::string_view, 16> ascii_lines{" ", "|", "-", "+", "|", 
 constexpr std::string_view on_blue = "\x1b[30;48;5;153m";
 constexpr std::string_view on_orange = "\x1b[30;48;5;222m";
 constexpr std::string_view plain_again = "\x1b[0m";
-
-struct Scale {
-    Um column = 0; ///< film along, a character
-    int rows = 0;  ///< for the width of the film
-    int columns = 0;
-    int strips = 0;
-};
-
-Scale scale_for(const RollSketch& roll, int columns) {
-    const auto column_for = [&](int rows) {
-        return std::max<Um>(1, roll.width / (rows * height_by_width));
-    };
-    const Um strip = column_for(usual_rows) * (columns - 2);
-    const auto strips = static_cast<int>((roll.length + strip - 1) / strip);
-    // The strips of equal length fill the page.
-    const Um even = (roll.length + strips * (columns - 2) - 1) / (strips * (columns - 2));
-    const Um column = std::max(even, column_for(most_rows));
-    const Um row = column * height_by_width;
-    return {column, static_cast<int>(std::max<Um>(1, (roll.width + row / 2) / row)), columns,
-            strips};
-}
-
-/// Whether a ray from the point towards +x crosses the ring an odd number of times.
-bool is_within(GridPoint p, const Ring& ring) {
-    bool within = false;
-    for (std::size_t i = 0; i < ring.size(); ++i) {
-        const GridPoint a = ring[i];
-        const GridPoint b = ring[(i + 1) % ring.size()];
-        if ((a.y > p.y) == (b.y > p.y))
-            continue;
-        const Int128 side = Int128{b.x - a.x} * (p.y - a.y) - Int128{p.x - a.x} * (b.y - a.y);
-        within = within != (b.y > a.y ? side > 0 : side < 0);
-    }
-    return within;
-}
-
-bool holds(const Polygon& polygon, GridPoint p) {
-    return is_within(p, polygon.outer) &&
-           std::none_of(polygon.holes.begin(), polygon.holes.end(),
-                        [&](const Ring& hole) { return is_within(p, hole); });
-}
-
-/// What the points of the lattice see. Point (i, j) lies at ((i - 1/2) columns, (j - 1/2) rows), so
-/// that the first and the last row, and the first point, lie off the film.
-class Lattice {
-public:
-    Lattice(const RollSketch& roll, const Scale& scale) : roll_(roll), scale_(scale) {
-        for (const DrawnPiece& piece : roll.pieces)
-            boxes_.push_back(box_of(piece.outline.outer));
-        across_ = scale.rows + 2;
-        along_ = static_cast<int>((roll.length + scale.column - 1) / scale.column) + 2;
-        for (int i = 0; i < along_; ++i)
-            for (int j = 0; j < across_; ++j)
-                seen_.push_back(look(i, j));
-    }
-
-    int along() const { return along_; }
-    int across() const { return across_; }
-    int at(int i, int j) const {
-        return i >= along_ ? outside : seen_[static_cast<std::size_t>(i * across_ + j)];
-    }
-
-private:
-    GridPoint point(int i, int j) const {
-        return {(2 * i - 1) * scale_.column / 2, (2 * j - 1) * roll_.width / (2 * scale_.rows)};
-    }
-
-    int look(int i, int j) const {
-        const GridPoint p = point(i, j);
-        if (p.x < 0 || p.y < 0 || p.y > roll_.width)
-            return outside;
-        if (const auto piece = piece_at(p))
-            return *piece;
-        if (const auto piece = piece_beside_gap(p))
-            return *piece;
-        if (p.x > roll_.length)
-            return outside;
-        return is_flawed(p) ? flawed : left_over;
-    }
-
-    /// Between two pieces there may be a gap far thinner than a character.
-    std::optional<int> piece_beside_gap(GridPoint p) const {
-        const Um aside = scale_.column / 4;
-        for (const GridPoint by : {GridPoint{aside, 0}, GridPoint{0, aside}}) {
-            const auto before = piece_at({p.x - by.x, p.y - by.y});
-            const auto after = piece_at({p.x + by.x, p.y + by.y});
-            if (before && after)
-                return *before;
-        }
-        return std::nullopt;
-    }
-
-    std::optional<int> piece_at(GridPoint p) const {
-        for (std::size_t k = 0; k < boxes_.size(); ++k) {
-            const Box& box = boxes_[k];
-            if (p.x >= box.low.x && p.x <= box.high.x && p.y >= box.low.y && p.y <= box.high.y &&
-                holds(roll_.pieces[k].outline, p))
-                return static_cast<int>(k);
-        }
-        return std::nullopt;
-    }
-
-    bool is_flawed(GridPoint p) const {
-        return std::any_of(roll_.flaws.begin(), roll_.flaws.end(), [&](const Flaw& flaw) {
-            return p.x >= flaw.from && p.x <= flaw.to && p.y >= flaw.low.value_or(0) &&
-                   p.y <= flaw.high.value_or(roll_.width);
-        });
-    }
-
-    const RollSketch& roll_;
-    Scale scale_;
-    std::vector<Box> boxes_;
-    int across_ = 0;
-    int along_ = 0;
-    std::vector<int> seen_;
-};
 
 struct Character {
     std::string text = " ";

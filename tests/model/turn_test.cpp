@@ -20,3 +20,16 @@ TEST_CASE("turns round to the grid as the sine and cosine of the library do in l
 
 } // namespace
 } // namespace pelt::test
+
+TEST_CASE("a polygon holds what lies in its outer ring and in none of its holes") {
+    // A square of 10 with a hole of 4 in its middle; a notch comes down to (5, 8).
+    const pelt::Polygon polygon{{{0, 0}, {10, 0}, {10, 10}, {5, 8}, {0, 10}},
+                                {{{3, 3}, {3, 7}, {7, 7}, {7, 3}}}};
+    CHECK(pelt::holds(polygon, {1, 1}));
+    CHECK(pelt::holds(polygon, {8, 5}));
+    CHECK(pelt::holds(polygon, {1, 9}));
+    CHECK_FALSE(pelt::holds(polygon, {5, 5}));
+    CHECK_FALSE(pelt::holds(polygon, {5, 9}));
+    CHECK_FALSE(pelt::holds(polygon, {11, 5}));
+    CHECK_FALSE(pelt::holds(polygon, {-1, 8}));
+}

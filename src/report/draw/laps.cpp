@@ -19,31 +19,6 @@ bool are_parts_of_one(const PieceId& a, const PieceId& b) {
     return a.kind == PieceKind::main && same == b;
 }
 
-/// In the ring, by the parity of what a ray to the right crosses; in doubled coordinates, so that
-/// the middle of a stretch is on the grid.
-bool is_in(const pelt::Ring& ring, GridPoint twice) {
-    bool inside = false;
-    for (std::size_t i = 0, k = ring.size() - 1; i < ring.size(); k = i++) {
-        const Int128 ay = 2 * ring[i].y;
-        const Int128 by = 2 * ring[k].y;
-        if ((ay > twice.y) == (by > twice.y))
-            continue;
-        const Int128 rise = by - ay;
-        const Int128 cross = (Int128{2} * ring[i].x - twice.x) * rise +
-                             (Int128{twice.y} - ay) * (Int128{2} * ring[k].x - 2 * ring[i].x);
-        if ((cross > 0) == (rise > 0))
-            inside = !inside;
-    }
-    return inside;
-}
-
-bool is_on(const Polygon& polygon, GridPoint twice) {
-    bool inside = is_in(polygon.outer, twice);
-    for (const pelt::Ring& hole : polygon.holes)
-        inside = inside && !is_in(hole, twice);
-    return inside;
-}
-
 /// All parts of a panel have one frame, in which they lie as on the vehicle: the other's outline
 /// is put where this piece's frame lies on the roll.
 pelt::Ring beside(const PlacedPiece& other, const PlacedPiece& p) {
@@ -65,7 +40,7 @@ std::vector<pelt::Ring> lap_lines(const Job& job, const std::vector<PlacedPiece>
             for (std::size_t i = 0; i < edge.size(); ++i) {
                 const GridPoint a = edge[i];
                 const GridPoint b = edge[(i + 1) % edge.size()];
-                if (is_on(p.wrapped, {a.x + b.x, a.y + b.y}))
+                if (holds(p.wrapped, {(a.x + b.x) / 2, (a.y + b.y) / 2}))
                     lines.push_back({a, b});
             }
         }
