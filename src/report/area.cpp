@@ -8,15 +8,8 @@
 #include "report/numbers.hpp"
 #include "report/verdict.hpp"
 
-#include <cmath>
-
 namespace pelt::report {
 namespace {
-
-/// A figure that never was on the grid, in thousandths: rounded once, so that rows and total agree.
-std::int64_t thousandths(double value) {
-    return std::llround(value * 1000);
-}
 
 using Thousandths = std::optional<std::int64_t>;
 

@@ -2,6 +2,7 @@
 #include "report/decimal.hpp"
 
 #include <algorithm>
+#include <cmath>
 
 namespace pelt::report {
 
@@ -19,6 +20,10 @@ std::string decimal(Int128 value, int places, int least) {
         decimals.pop_back();
     const std::string text = (negative ? "-" : "") + digits.substr(0, whole);
     return decimals.empty() ? text : text + "." + decimals;
+}
+
+std::int64_t thousandths(double value) {
+    return std::llround(value * 1000);
 }
 
 Int128 divided_down(Int128 value, Int128 divisor) {

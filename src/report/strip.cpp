@@ -13,12 +13,6 @@
 namespace pelt::report {
 namespace {
 
-constexpr std::int64_t thousand = 1000;
-
-std::int64_t thousandths(double value) {
-    return std::llround(value * static_cast<double>(thousand));
-}
-
 struct Total {
     double minutes = 0;
     std::vector<std::string> without_minutes;
@@ -122,8 +116,8 @@ std::vector<std::string> ready_for_this(const StripSheet& sheet, const Measures&
                   std::to_string(4 * list.pieces) + ", two to four a panel.");
     const auto edge = static_cast<Um>(std::ceil(list.edge_mm)) * um_per_mm;
     out.push_back("Film edge to press down and warm again: " + measures.film(edge) +
-                  " round all panels, which takes " + duration(list.edge_mm / thousand) + " to " +
-                  duration(2 * list.edge_mm / thousand) + " (one to two minutes a metre).");
+                  " round all panels, which takes " + duration(list.edge_mm / 1000) + " to " +
+                  duration(2 * list.edge_mm / 1000) + " (one to two minutes a metre).");
     return out;
 }
 
