@@ -2,7 +2,7 @@
 #include "develop/girths.hpp"
 
 #include "develop/arc.hpp"
-#include "develop/monotone_cubic.hpp"
+#include "model/monotone_cubic.hpp"
 
 #include <algorithm>
 #include <cmath>

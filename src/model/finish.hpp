@@ -10,8 +10,8 @@
 
 namespace pelt {
 
-/// The film is tucked `tuck` round the edge, or reaches `flush` under a part that stays on there, or
-/// ends `stop` short of it. At most one of them is not 0.
+/// The film is tucked `tuck` round the edge, or reaches `flush` under a part that stays on there,
+/// or ends `stop` short of it. At most one of them is not 0.
 struct EdgeFinish {
     std::string number; ///< "2-3"; "top" and so on for girth panels
     std::string name;   ///< `name:`, empty where there is none
@@ -21,9 +21,19 @@ struct EdgeFinish {
     Um stop = 0;
 };
 
+/// An opening that film does not run over. The film goes `tuck` into it, or `flush` to a part that
+/// stays on there.
+struct OpeningFinish {
+    std::string name;
+    bool at_table = false; ///< cut out there, not on the vehicle
+    Um tuck = 0;
+    Um flush = 0;
+};
+
 struct PanelFinish {
-    std::optional<Heading> forward; ///< in the panel's drawing
-    std::vector<EdgeFinish> edges;  ///< in the order of the outline
+    std::optional<Heading> forward;        ///< in the panel's drawing
+    std::vector<EdgeFinish> edges;         ///< in the order of the outline
+    std::vector<OpeningFinish> openings{}; ///< of a piece: those that lie on it
 };
 
 } // namespace pelt

@@ -233,7 +233,8 @@ std::vector<PanelSeam> seams_between(const std::vector<NumberedPart>& parts,
                 const int b = static_cast<int>(j) + 1;
                 out.push_back({met.first_is_upper ? a : b, met.first_is_upper ? b : a,
                                std::llround(met.length_mm * um_per_mm), line.line.added,
-                               place_of(line.line, job.outline_box(), job.heading)});
+                               place_of(line.line, job.outline_box(), job.heading,
+                                        job.panel->sides == Sides::centre)});
             }
     return out;
 }

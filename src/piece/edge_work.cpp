@@ -59,7 +59,7 @@ OpeningWork work_in(const Opening& opening, const Panel& panel, const Allowed& a
                     const std::vector<std::string>& left_on, bool& tuck_missing) {
     const bool at_table = opening.cut == OpeningCut::at_table;
     if (stays_on(opening.behind, left_on))
-        return {false, allowed.flush, at_table};
+        return {false, allowed.flush, at_table, true};
     if (!opening.behind.empty() && opening.keep_clear.empty())
         return {true, 0, false};
     if (opening.wrap)

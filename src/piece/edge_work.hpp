@@ -22,6 +22,7 @@ struct OpeningWork {
     bool covered = false; ///< the film runs over it; else it is cut out
     Um move = 0;          ///< how far the film goes into it
     bool at_table = false;
+    bool flush = false; ///< a part stays on there: the move is the flush
 };
 
 struct Work {

@@ -37,6 +37,13 @@ public:
         return lengths;
     }
 
+    /// Whether any of it does.
+    bool has(const BlankOpening& opening) const {
+        const Polygon film{piece_.wrapped.outer, {}};
+        return std::any_of(opening.ring.points.begin(), opening.ring.points.end(),
+                           [&](Point p) { return holds(film, on_the_piece(p)); });
+    }
+
 private:
     Length along(Point a, Point b, std::size_t edge) const {
         const double length = std::hypot(b.x - a.x, b.y - a.y);
@@ -57,11 +64,13 @@ private:
         return {length, length * covered / places};
     }
 
-    bool is_on_piece(Point drawn) const {
+    bool is_on_piece(Point drawn) const { return holds(piece_.wrapped, on_the_piece(drawn)); }
+
+    GridPoint on_the_piece(Point drawn) const {
         Point p = in_piece_frame(drawn, heading_);
         if (mirrored_)
             p.y = -p.y;
-        return holds(piece_.wrapped, geometry::on_grid(p));
+        return geometry::on_grid(p);
     }
 
     const Blank& blank_;
@@ -72,7 +81,7 @@ private:
 };
 
 PanelFinish all_edges(const Blank& blank, const Work& work, std::optional<Heading> forward) {
-    PanelFinish finish{forward, {}};
+    PanelFinish finish{forward, {}, {}};
     for (std::size_t i = 0; i < blank.edges.size(); ++i) {
         const BlankEdge& edge = blank.edges[i];
         const EdgeWork& done = work.edges[i];
@@ -94,7 +103,7 @@ PanelFinish finish_of(const Panel& panel, const DevelopedPanel& developed, const
                       const std::vector<std::string>& left_on) {
     const std::optional<Heading> heading = heading_of(panel, film);
     if (developed.blanks.empty())
-        return {heading, {}};
+        return {heading, {}, {}};
     const Blank& blank = developed.blanks.front();
     PanelFinish finish =
         all_edges(blank, work_on(panel, blank, allowed_for(panel, film), left_on), heading);
@@ -115,7 +124,8 @@ PanelFinish finish_of(const Panel& panel, const DevelopedPanel& developed, const
     const Blank& blank = developed.blanks.front();
     const Allowed allowed = allowed_for(panel, film);
     const Work work = work_on(panel, blank, allowed, left_on);
-    const auto lengths = Coverage(blank, work, piece, *heading, is_mirrored(panel, id)).by_edge();
+    const Coverage coverage(blank, work, piece, *heading, is_mirrored(panel, id));
+    const std::vector<Coverage::Length> lengths = coverage.by_edge();
     const double lap = static_cast<double>(allowed.overlap) / um_per_mm;
     PanelFinish finish = all_edges(blank, work, heading);
     std::vector<EdgeFinish> own;
@@ -124,6 +134,12 @@ PanelFinish finish_of(const Panel& panel, const DevelopedPanel& developed, const
             lengths[i].covered > std::min(2 * lap + step_mm, lengths[i].whole / 2))
             own.push_back(std::move(finish.edges[i]));
     finish.edges = std::move(own);
+    for (std::size_t i = 0; i < blank.openings.size(); ++i) {
+        const OpeningWork& done = work.openings[i];
+        if (!done.covered && coverage.has(blank.openings[i]))
+            finish.openings.push_back({blank.openings[i].name, done.at_table,
+                                       done.flush ? 0 : done.move, done.flush ? done.move : 0});
+    }
     return finish;
 }
 

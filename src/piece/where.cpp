@@ -17,9 +17,9 @@ struct Ends {
 Ends ends_along(Heading heading) {
     switch (heading) {
     case Heading::up:
-        return {"top edge as drawn", "bottom edge as drawn"};
+        return {"upper edge", "lower edge"};
     case Heading::down:
-        return {"bottom edge as drawn", "top edge as drawn"};
+        return {"lower edge", "upper edge"};
     case Heading::left:
     case Heading::right:
         break;
@@ -27,7 +27,9 @@ Ends ends_along(Heading heading) {
     return {"front edge", "rear edge"};
 }
 
-Ends ends_across(Heading heading) {
+Ends ends_across(Heading heading, bool in_the_middle) {
+    if (in_the_middle) // forward is +x: the vehicle's left is +y
+        return {"left edge", "right edge"};
     switch (heading) {
     case Heading::right:
         return {"upper edge", "lower edge"};
@@ -70,14 +72,14 @@ Um on_grid(double mm) {
 
 } // namespace
 
-SeamPlace place_of(const Divide& line, const Box& panel, Heading heading) {
+SeamPlace place_of(const Divide& line, const Box& panel, Heading heading, bool in_the_middle) {
     const Point way{line.points.back().x - line.points.front().x,
                     line.points.back().y - line.points.front().y};
     const bool across = std::abs(way.y) >= std::abs(way.x);
     const auto [from, to] = range(line, panel, across);
     const double low = in_mm(across ? panel.low.x : panel.low.y);
     const double high = in_mm(across ? panel.high.x : panel.high.y);
-    const Ends ends = across ? ends_along(heading) : ends_across(heading);
+    const Ends ends = across ? ends_along(heading) : ends_across(heading, in_the_middle);
     const bool from_high = (from + to) / 2 >= (low + high) / 2;
     return {line.label, across, on_grid(from_high ? high - to : from - low),
             on_grid(from_high ? high - from : to - low), from_high ? ends.high : ends.low};

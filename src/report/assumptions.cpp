@@ -124,7 +124,8 @@ std::vector<std::string> assumptions(const Sheet& sheet, const Measures& measure
         out.insert(out.end(), some.begin(), some.end());
     out.push_back(gripping(job.film, job.by, measures));
     out.push_back("Roll edge not used: " + measures.size_with_unit(job.film.trim) +
-                  " on either side. " + direction_text(job.film.direction));
+                  " on either side. " + direction_text(job.film.direction) +
+                  lying_otherwise(sheet));
     for (const std::string& text : measuring_error(job, measures))
         out.push_back(text);
     out.push_back(sizes(measures));

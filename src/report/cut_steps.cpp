@@ -98,7 +98,8 @@ private:
         if (roll_edge)
             out.frees_roll_edge = true;
         else
-            out.falls_away.push_back(usable(part));
+            out.falls_away.push_back(
+                {usable(part), {part.low, {std::min(part.high.x, length_), part.high.y}}});
     }
 
     std::vector<int> numbers_in(const Box& part) const {

@@ -13,17 +13,23 @@ namespace pelt::report {
 /// end, once that has been cut off.
 enum class RulerFrom { free_end, cut_end, near_edge };
 
+/// Film without pieces in it.
+struct FilmAway {
+    Box usable; ///< less the roll edges that are not used
+    Box whole;  ///< as it lies in the hand
+};
+
 struct CutStep {
     int number = 0; ///< 1, 2, … on this roll
     bool across = false;
     Um ruler = 0; ///< from that edge to the cut
     RulerFrom from = RulerFrom::free_end;
     enum class Divides { roll, strip, part };
-    Divides of = Divides::roll;      ///< the roll itself, a strip of its whole width, a part of one
-    Um running = 0;                  ///< of a cut across: from the roll's free end to it
-    std::vector<int> divides;        ///< numbers of the pieces within what is divided
-    std::vector<int> frees;          ///< pieces that are finished by this cut
-    std::vector<Box> falls_away;     ///< film without pieces in it, less the roll edges not used
+    Divides of = Divides::roll; ///< the roll itself, a strip of its whole width, a part of one
+    Um running = 0;             ///< of a cut across: from the roll's free end to it
+    std::vector<int> divides;   ///< numbers of the pieces within what is divided
+    std::vector<int> frees;     ///< pieces that are finished by this cut
+    std::vector<FilmAway> falls_away;
     bool frees_roll_edge = false;    ///< a roll edge that is not used falls away
     bool takes_off_the_roll = false; ///< ends the used length
 };

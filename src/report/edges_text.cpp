@@ -27,17 +27,21 @@ std::string side_of(const EdgeFinish& edge) {
     return edge.normal.x > 0 ? "right" : "left";
 }
 
-/// On a panel of the vehicle's side left and right are front and rear, whichever side it is.
-/// Elsewhere they are the vehicle's, not the drawing's: a right twin has its left twin's edges the
-/// other way round, and so has a panel that is drawn as seen from before the vehicle.
+/// On a panel that is drawn with its nose to the left or right, these are front and rear, whichever
+/// side it is; in the middle of the vehicle (a roof) the others are then its left and right.
+/// Elsewhere left and right are the vehicle's, not the drawing's: a right twin has its left twin's
+/// edges the other way round, and so has a panel that is drawn as seen from before the vehicle.
 std::string on_the_vehicle(const std::string& side, const Panel& panel, Side where) {
-    if (side != "left" && side != "right")
-        return side;
     const bool is_left = side == "left";
-    const bool lengthwise =
-        panel.forward == pelt::Heading::left || panel.forward == pelt::Heading::right;
-    if (lengthwise && where != Side::centre)
-        return is_left == (panel.forward == pelt::Heading::left) ? "front" : "rear";
+    const bool nose_left = panel.forward == pelt::Heading::left;
+    const bool lengthwise = nose_left || panel.forward == pelt::Heading::right;
+    if (side != "left" && side != "right") {
+        if (!lengthwise || panel.sides != Sides::centre)
+            return side;
+        return (side == "top") == nose_left ? "right" : "left";
+    }
+    if (lengthwise)
+        return is_left == nose_left ? "front" : "rear";
     const bool twin = panel.sides == Sides::both && where == Side::right;
     const bool from_before = panel.forward == pelt::Heading::down;
     return is_left == (twin == from_before) ? "left" : "right";
@@ -142,6 +146,26 @@ std::string edges_text(const Job& job, const PlacedPiece& p, const Measures& mea
     add("flush under what stays on ", flush, &EdgeFinish::flush);
     add("ends short by ", stops, &EdgeFinish::stop);
     return p.id.parts > 1 ? text + ", but for the seam" : text;
+}
+
+std::string openings_text(const Job& job, const PlacedPiece& p, const Measures& measures) {
+    if (p.id.kind != PieceKind::main || !known(job, p.id))
+        return "";
+    std::string on_vehicle;
+    std::string at_table;
+    for (const OpeningFinish& opening : order::finish_of(job, p.piece, p.id).openings) {
+        std::string text = opening.name;
+        if (opening.tuck > 0)
+            text += " (tuck " + measures.size(opening.tuck) + ")";
+        if (opening.flush > 0)
+            text += " (flush " + measures.size(opening.flush) + ")";
+        std::string& list = opening.at_table ? at_table : on_vehicle;
+        list += (list.empty() ? "" : ", ") + text;
+    }
+    std::string text = on_vehicle.empty() ? "" : "cut out on the vehicle: " + on_vehicle;
+    if (!at_table.empty())
+        text += (text.empty() ? "" : "; ") + ("cut out at the table: " + at_table);
+    return text;
 }
 
 std::string upper_edge_of(const Job& job, const PlacedPiece& p) {

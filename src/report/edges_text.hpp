@@ -15,6 +15,10 @@ namespace pelt::report {
 /// seam". Nothing is said of inlays: empty.
 std::string edges_text(const Job& job, const PlacedPiece& p, const Measures& measures);
 
+/// "cut out on the vehicle: fuel flap, tuck 8, and handle, flush 2": what is done at the openings
+/// that lie on the piece; empty without any, and for inlays.
+std::string openings_text(const Job& job, const PlacedPiece& p, const Measures& measures);
+
 /// The edge of the piece, as it lies on the table, that is the drawing's upper one: "↑" for the far
 /// edge, "←" for that towards the free end. Empty where the piece lies askew or it is not known.
 std::string upper_edge_of(const Job& job, const PlacedPiece& p);

@@ -158,6 +158,11 @@ std::vector<std::string> how_the_film_lies(const Sheet& sheet, const Measures& m
             full_cuts(used, plan.job().rolls.at(used.roll), measures);
         const std::string on =
             plan.layout().rolls.size() > 1 ? " on roll " + roll_name(sheet, i) : "";
+        for (const Flaw& flaw : plan.job().rolls.at(used.roll).flaws)
+            if (flaw.from < used.length)
+                out.push_back("Flaw" + on + ": " + measures.size(flaw.from, Rounding::down) +
+                              " to " + measures.size_with_unit(flaw.to) +
+                              " from the free end; nothing is cut from it.");
         if (!cuts.empty())
             out.push_back("Cuts across the whole roll" + on + ", from the free end (" +
                           measures.size_unit() + "): " + listed(cuts) + ".");

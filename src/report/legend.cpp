@@ -33,8 +33,13 @@ std::vector<Row> rows_of(const Sheet& sheet, bool says_sizes) {
         rows.push_back({Look::inlay, "the same of an inlay"});
     if (says_sizes && !sheet.plan.job().seams.empty())
         rows.push_back({Look::lap, "lap: the other part ends here"});
+    if (std::any_of(pieces.begin(), pieces.end(),
+                    [](const PlacedPiece& p) { return !p.wrapped.holes.empty(); }))
+        rows.push_back({Look::finished_line, "opening: film is cut out"});
     rows.push_back({Look::left_over, "left over"});
     const std::vector<Roll>& rolls = sheet.plan.job().rolls;
+    if (std::any_of(rolls.begin(), rolls.end(), [](const Roll& r) { return !r.flaws.empty(); }))
+        rows.push_back({Look::flaw, "flaw: not used"});
     if (std::any_of(rolls.begin(), rolls.end(), [](const Roll& roll) { return roll.trim > 0; }))
         rows.push_back({Look::roll_edge, "roll edge not used"});
     if (sheet.plan.job().by == CutBy::straight)

@@ -23,13 +23,15 @@ std::vector<PieceId> ids_of(const std::vector<PlacedPiece>& pieces) {
     return ids;
 }
 
-/// "2310 / 696": from the free end, from the near edge of the usable film.
+/// "2310 / 696": from the free end, from the near edge; by hand the roll edge that is not used is
+/// slit off first.
 std::string cut_at(const Sheet& sheet, const PlacedPiece& p, const Measures& measures) {
     const Plan& plan = sheet.plan;
     const Roll& roll = plan.job().rolls.at(plan.layout().rolls.at(p.roll).roll);
     const Box box = p.cut_box();
     const std::string place =
-        measures.size(box.low.x) + " / " + measures.size(box.low.y - roll.trim);
+        measures.size(box.low.x) + " / " +
+        measures.size(box.low.y - (plan.job().by == CutBy::straight ? roll.trim : 0));
     return several_rolls(sheet) ? roll.name + ": " + place : place;
 }
 
@@ -45,13 +47,16 @@ std::string from_text(RulerFrom from) {
     return "";
 }
 
-std::string freed_text(const CutStep& step, const Measures& measures) {
+const Roll& roll_of(const Sheet& sheet, std::size_t used_roll) {
+    return sheet.plan.job().rolls.at(sheet.plan.layout().rolls.at(used_roll).roll);
+}
+
+std::string freed_text(const CutStep& step, const Roll& roll, const Measures& measures) {
     std::vector<std::string> texts;
     if (!step.frees.empty())
         texts.push_back(number_runs(step.frees));
-    for (const Box& box : step.falls_away)
-        texts.push_back("left over " + measures.size(box.along(), Rounding::down) + " × " +
-                        measures.size(box.across(), Rounding::down));
+    for (const FilmAway& film : step.falls_away)
+        texts.push_back(left_over_text(film, roll, measures));
     if (step.frees_roll_edge)
         texts.push_back("roll edge");
     if (step.takes_off_the_roll)
@@ -105,21 +110,23 @@ Table cuts_table(const Sheet& sheet, std::size_t used_roll, const Measures& meas
     table.columns = {{"cut", Align::right, false},   {"how", Align::left, true},
                      {"ruler", Align::right, false}, {"from", Align::left, true},
                      {"divides", Align::left, true}, {"comes free", Align::left, true}};
+    const Roll& roll = roll_of(sheet, used_roll);
     for (const CutStep& step : cut_steps(sheet.plan, pieces_by_number(sheet.plan), used_roll))
         table.rows.push_back({std::to_string(step.number),
                               step.across ? "cut across" : "slit along", measures.size(step.ruler),
                               from_text(step.from), divided_text(step, measures),
-                              freed_text(step, measures)});
+                              freed_text(step, roll, measures)});
     return table;
 }
 
 Table cuts_to_tick(const Sheet& sheet, std::size_t used_roll, const std::vector<CutStep>& steps,
                    const Measures& measures) {
+    const Roll& roll = roll_of(sheet, used_roll);
     const Um used = sheet.plan.layout().rolls.at(used_roll).length;
     const Length there = available_of(sheet, used_roll).value_or(Length::from_um(used));
     Table table;
     table.columns = {{"done", Align::left, false},      {"cut", Align::right, false},
-                     {"how", Align::left, false},       {"ruler", Align::right, false},
+                     {"how", Align::left, false},       {"ruler", Align::right, false, true},
                      {"from", Align::left, false},      {"divides", Align::left, true},
                      {"comes free", Align::left, true}, {"left on the roll", Align::right, false}};
     for (const CutStep& step : steps) {
@@ -127,7 +134,7 @@ Table cuts_to_tick(const Sheet& sheet, std::size_t used_roll, const std::vector<
         table.rows.push_back(
             {"[  ]", std::to_string(step.number), step.across ? "cut across" : "slit along",
              measures.size(step.ruler), from_text(step.from), divided_text(step, measures),
-             freed_text(step, measures),
+             freed_text(step, roll, measures),
              off_the_roll ? measures.film(there - Length::from_um(step.running), Rounding::down)
                           : ""});
     }

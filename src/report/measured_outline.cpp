@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: MIT
 #include "report/measured_outline.hpp"
 
+#include "model/monotone_cubic.hpp"
+
 #include <algorithm>
 #include <cmath>
 #include <numbers>
@@ -50,13 +52,32 @@ void bound(MeasuredOutline& outline) {
     }
 }
 
+/// The curve through the stations, each `reading` from the spine; straight unless it is smooth.
+std::vector<Point> edge_through(const GirthsForm& girths, double GirthStation::*reading,
+                                double sign) {
+    std::vector<double> at;
+    std::vector<double> off;
+    for (const GirthStation& s : girths.stations) {
+        at.push_back(s.at_mm);
+        off.push_back(sign * s.*reading);
+    }
+    std::vector<Point> edge{{at.front(), off.front()}};
+    const MonotoneCubic curve(at, off);
+    constexpr int chords = 12;
+    for (std::size_t i = 0; i + 1 < at.size(); ++i)
+        for (int k = 1; k <= (girths.smooth ? chords : 1); ++k) {
+            const double t = static_cast<double>(k) / (girths.smooth ? chords : 1);
+            edge.push_back({at[i] + t * (at[i + 1] - at[i]), curve.at(i, t)});
+        }
+    return edge;
+}
+
 MeasuredOutline outline_of(const GirthsForm& girths) {
     MeasuredOutline out;
-    std::vector<Point> upper;
+    out.curve = edge_through(girths, &GirthStation::down_mm, -1);
+    const std::vector<Point> upper = edge_through(girths, &GirthStation::up_mm, 1);
     std::vector<Point> spine;
     for (const GirthStation& s : girths.stations) {
-        out.curve.push_back({s.at_mm, -s.down_mm});
-        upper.push_back({s.at_mm, s.up_mm});
         spine.push_back({s.at_mm, 0});
         out.tapes.push_back({{s.at_mm, -s.down_mm}, {s.at_mm, s.up_mm}});
         out.points.push_back({{s.at_mm, s.up_mm}, std::nullopt, GirthReading{"up", s.up_mm}});

@@ -39,7 +39,8 @@ struct MeasuredOutline {
     double height() const { return high.y - low.y; }
 };
 
-/// As typed: corners keep their order and numbers. Girths run straight between stations.
+/// As typed: corners keep their order and numbers. Between stations girths run straight or, where
+/// the file says so, smoothly; stations rise along the spine.
 MeasuredOutline measured_outline(const Panel& panel);
 MeasuredOutline measured_outline(const OutlineForm& form);
 

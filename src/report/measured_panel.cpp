@@ -2,6 +2,8 @@
 #include "report/measured_panel.hpp"
 
 #include "report/crown_section.hpp"
+#include "report/draw/fit.hpp"
+#include "report/measured_marks.hpp"
 #include "report/measured_outline.hpp"
 #include "report/words.hpp"
 
@@ -53,24 +55,25 @@ public:
         times_ =
             extent > 0 ? std::clamp(static_cast<int>(large_enough / extent), 1, most_times) : 1;
         size_ = std::clamp(extent * times_ * size_share, least_size, most_size) / times_;
+        marks_ = MeasuredMarks(times_);
     }
 
     draw::Picture painted() {
         if (outline_.points.empty())
             return named_only();
-        path(draw::Look::wrapped, {outline_.curve}, true);
+        marks_.path(draw::Look::wrapped, {outline_.curve}, true);
         openings();
         lines();
         for (const OutlinePoint& point : outline_.points)
             corner(point);
         for (const NamedPlace& name : outline_.names)
-            words("'" + name.name + "'", toward_middle(name.at, 1.2 * size_), 0.8 * size_);
+            marks_.words("'" + name.name + "'", toward_middle(name.at, 1.2 * size_), 0.8 * size_);
         forward();
         const double below = extents();
         if (panel_.crown && !panel_.crown->measured_over)
             crown();
         title();
-        return framed(below);
+        return marks_.framed(outline_.low.x, outline_.high.x, top_, below, size_);
     }
 
 private:
@@ -88,57 +91,25 @@ private:
         return {p.x + (m.x - p.x) * by / far, p.y + (m.y - p.y) * by / far};
     }
 
-    /// From the panel, y up, to the drawing, y down.
-    draw::Point flipped(Point p) const { return {times_ * p.x, -times_ * p.y}; }
-    double drawn(double mm) const { return times_ * mm; }
-
-    void path(draw::Look look, const std::vector<std::vector<Point>>& rings, bool closed) {
-        draw::Path out{look, {}, closed};
-        for (const std::vector<Point>& ring : rings) {
-            draw::Ring& points = out.rings.emplace_back();
-            for (const Point& p : ring)
-                points.push_back(flipped(p));
-        }
-        marks_.push_back(std::move(out));
-    }
-
-    /// On a white plate, moved away from what was written before.
-    void words(const std::string& text, Point at, double size,
-               draw::Anchor anchor = draw::Anchor::middle, draw::Face face = draw::Face::plain) {
-        draw::Text mark{text, flipped(at), drawn(size), anchor, face};
-        const draw::UnknownLetters letters;
-        draw::Box box = draw::box_of(mark, letters);
-        for (int tries = 0; tries < 12 && is_taken(box); ++tries) {
-            mark.at.y += (tries % 2 == 0 ? 1 : -1) * (tries + 1) * 0.6 * mark.size;
-            box = draw::box_of(mark, letters);
-        }
-        taken_.push_back(box);
-        marks_.push_back(draw::Rectangle{draw::Look::plate, box});
-        marks_.push_back(std::move(mark));
-    }
-
-    bool is_taken(const draw::Box& box) const {
-        return std::any_of(taken_.begin(), taken_.end(),
-                           [&](const draw::Box& other) { return other.overlaps(box); });
-    }
-
     void corner(const OutlinePoint& point) {
-        const draw::Point at = flipped(point.at);
+        const draw::Point at = marks_.flipped(point.at);
         const double radius = point.number ? 0.35 * size_ : 0.2 * size_;
-        marks_.push_back(draw::Circle{draw::Look::number_ring, at, drawn(radius)});
+        marks_.add(draw::Circle{draw::Look::number_ring, at, marks_.drawn(radius)});
         const Point label = toward_middle(point.at, -1.9 * size_);
         const draw::Anchor anchor =
             label.x < outline_.low.x + 0.02 * outline_.width()    ? draw::Anchor::end
             : label.x > outline_.high.x - 0.02 * outline_.width() ? draw::Anchor::start
                                                                   : draw::Anchor::middle;
         if (point.girth) {
-            words(point.girth->word + " " + number(point.girth->mm), label, 0.85 * size_, anchor);
+            marks_.words(point.girth->word + " " + number(point.girth->mm), label, 0.85 * size_,
+                         anchor);
             return;
         }
         const std::string place = number(point.at.x) + " / " + number(point.at.y);
-        words(point.number ? std::to_string(*point.number) + ":  " + place : "through " + place,
-              label, (point.number ? 0.85 : 0.7) * size_, anchor,
-              point.number ? draw::Face::bold : draw::Face::plain);
+        marks_.words(point.number ? std::to_string(*point.number) + ":  " + place
+                                  : "through " + place,
+                     label, (point.number ? 0.85 : 0.7) * size_, anchor,
+                     point.number ? draw::Face::bold : draw::Face::plain);
     }
 
     void openings() {
@@ -146,60 +117,95 @@ private:
             if (opening.form.segments.empty())
                 continue;
             const MeasuredOutline hole = measured_outline(opening.form);
-            path(draw::Look::blank, {hole.curve}, true);
-            words(opening.name, {(hole.low.x + hole.high.x) / 2, (hole.low.y + hole.high.y) / 2},
-                  0.75 * size_);
+            marks_.path(draw::Look::blank, {hole.curve}, true);
+            marks_.keep_clear(hole.low, hole.high);
+            marks_.words(opening.name,
+                         {(hole.low.x + hole.high.x) / 2, (hole.low.y + hole.high.y) / 2},
+                         0.75 * size_);
         }
         for (const Inlay& inlay : panel_.inlays) {
             const double x = inlay.wide_mm / 2;
             const double y = inlay.high_mm / 2;
             const Point& c = inlay.at;
-            path(draw::Look::inlay,
-                 {{{c.x - x, c.y - y}, {c.x + x, c.y - y}, {c.x + x, c.y + y}, {c.x - x, c.y + y}}},
-                 true);
-            words("inlay " + inlay.name, c, 0.75 * size_);
+            marks_.path(
+                draw::Look::inlay,
+                {{{c.x - x, c.y - y}, {c.x + x, c.y - y}, {c.x + x, c.y + y}, {c.x - x, c.y + y}}},
+                true);
+            marks_.keep_clear({c.x - x, c.y - y}, {c.x + x, c.y + y});
+            marks_.words("inlay " + inlay.name, c, 0.75 * size_);
         }
     }
 
     void lines() {
         for (const SeamLine& seam : panel_.seam_lines) {
-            path(draw::Look::cut, {seam.line}, false);
+            marks_.path(draw::Look::cut, {seam.line}, false);
             const Point& a = seam.line.front();
             const Point& b = seam.line[1];
-            words(seam.always ? "seam" : "seam, if needed", {(a.x + b.x) / 2, (a.y + b.y) / 2},
-                  0.75 * size_);
+            marks_.words(seam.always ? "seam" : "seam, if needed",
+                         {(a.x + b.x) / 2, (a.y + b.y) / 2}, 0.75 * size_);
         }
         for (const std::vector<Point>& line : outline_.tapes)
-            path(draw::Look::finished_line, {line}, false);
+            marks_.path(draw::Look::finished_line, {line}, false);
     }
 
-    /// Beside the tapes of a girth panel.
+    /// Where the arrow and its word lie on the panel and over nothing else; as near to the middle
+    /// as can be.
     Point arrow_place() const {
-        if (outline_.tapes.empty())
-            return middle();
-        return {outline_.low.x + 0.39 * outline_.width(), outline_.high.y * 0.5};
+        const Point m = middle();
+        constexpr int most = 12;
+        for (int ring = 0; ring <= most; ++ring)
+            for (int i = -ring; i <= ring; ++i)
+                for (int k = -ring; k <= ring; ++k) {
+                    if (std::max(std::abs(i), std::abs(k)) < ring)
+                        continue;
+                    const Point at{m.x + i * outline_.width() / (2 * most + 2),
+                                   m.y + k * outline_.height() / (2 * most + 2)};
+                    if (is_free_for_arrow(at))
+                        return at;
+                }
+        return m;
+    }
+
+    /// The arrow and the word below it.
+    draw::Box arrow_box(Point at) const {
+        const draw::Point p = marks_.flipped(at);
+        const double half = marks_.drawn(1.9 * size_);
+        return {p.x - half, p.y - half, 2 * half, 2 * half + marks_.drawn(1.4 * size_)};
+    }
+
+    bool is_free_for_arrow(Point at) const {
+        const draw::Box box = arrow_box(at);
+        return marks_.lies_in(outline_.curve, box) && marks_.is_free(box) &&
+               std::none_of(outline_.tapes.begin(), outline_.tapes.end(), [&](const auto& tape) {
+                   return draw::enters(marks_.flipped(tape.front()), marks_.flipped(tape.back()),
+                                       box);
+               });
     }
 
     void forward() {
         if (!panel_.forward)
             return;
         const Point m = arrow_place();
-        marks_.push_back(draw::Arrow{flipped(m), drawn(3 * size_), degrees_of(*panel_.forward)});
-        words("forward", {m.x, m.y - 2.6 * size_}, 0.85 * size_);
+        marks_.add(
+            draw::Arrow{marks_.flipped(m), marks_.drawn(3 * size_), degrees_of(*panel_.forward)});
+        marks_.words("forward", {m.x, m.y - 2.6 * size_}, 0.85 * size_);
     }
 
     /// How far it reaches along x and y. Gives how far below the panel that is.
     double extents() {
         const double below = outline_.low.y - 4.2 * size_;
-        path(draw::Look::tick, {{{outline_.low.x, below}, {outline_.high.x, below}}}, false);
+        marks_.path(draw::Look::tick, {{{outline_.low.x, below}, {outline_.high.x, below}}}, false);
         for (const double x : {outline_.low.x, outline_.high.x})
-            path(draw::Look::tick, {{{x, below - 0.5 * size_}, {x, below + 0.5 * size_}}}, false);
-        words(length(outline_.width()), {middle().x, below}, size_);
+            marks_.path(draw::Look::tick, {{{x, below - 0.5 * size_}, {x, below + 0.5 * size_}}},
+                        false);
+        marks_.words(length(outline_.width()), {middle().x, below}, size_);
         const double beside = outline_.low.x - 9.5 * size_;
-        path(draw::Look::tick, {{{beside, outline_.low.y}, {beside, outline_.high.y}}}, false);
+        marks_.path(draw::Look::tick, {{{beside, outline_.low.y}, {beside, outline_.high.y}}},
+                    false);
         for (const double y : {outline_.low.y, outline_.high.y})
-            path(draw::Look::tick, {{{beside - 0.5 * size_, y}, {beside + 0.5 * size_, y}}}, false);
-        words(length(outline_.height()), {beside, middle().y}, size_);
+            marks_.path(draw::Look::tick, {{{beside - 0.5 * size_, y}, {beside + 0.5 * size_, y}}},
+                        false);
+        marks_.words(length(outline_.height()), {beside, middle().y}, size_);
         return below - 2 * size_;
     }
 
@@ -217,23 +223,23 @@ private:
 
     void section(Point from, Point way, double chord, double rise, const std::string& where) {
         const CrownSection drawn = crown_section({from, way, chord, rise});
-        path(draw::Look::outline, {drawn.arc}, false);
-        path(draw::Look::cut, {drawn.straightedge}, false);
+        marks_.path(draw::Look::outline, {drawn.arc}, false);
+        marks_.path(draw::Look::cut, {drawn.straightedge}, false);
         for (const std::vector<Point>& gap : drawn.gaps)
-            path(draw::Look::tick, {gap}, false);
+            marks_.path(draw::Look::tick, {gap}, false);
         const double h = std::abs(rise);
         const Point label = way.x > 0 ? Point{from.x + chord / 2, from.y + h + 1.2 * size_}
                                       : Point{from.x + h + size_, from.y + chord / 2};
-        words((rise < 0 ? "hollow " : "rise ") + length(h) + " " + where, label, 0.85 * size_,
-              way.x > 0 ? draw::Anchor::middle : draw::Anchor::start);
+        marks_.words((rise < 0 ? "hollow " : "rise ") + length(h) + " " + where, label,
+                     0.85 * size_, way.x > 0 ? draw::Anchor::middle : draw::Anchor::start);
     }
 
     void title() {
         const double top = outline_.high.y + 9 * size_ + std::abs(crown_rise());
-        marks_.push_back(draw::Text{panel_.name + side_words(panel_) + form_words(),
-                                    flipped({outline_.low.x - 9 * size_, top}), drawn(1.4 * size_),
-                                    draw::Anchor::start, draw::Face::bold});
-        top_ = drawn(top + 2 * size_);
+        marks_.add(draw::Text{panel_.name + side_words(panel_) + form_words(),
+                              marks_.flipped({outline_.low.x - 9 * size_, top}),
+                              marks_.drawn(1.4 * size_), draw::Anchor::start, draw::Face::bold});
+        top_ = top + 2 * size_;
     }
     std::string form_words() const {
         const auto* girths = std::get_if<GirthsForm>(&panel_.form);
@@ -257,34 +263,13 @@ private:
         return out;
     }
 
-    /// Everything moved to the upper left corner of a page of its own.
-    draw::Picture framed(double below) {
-        const draw::UnknownLetters letters;
-        double left = drawn(outline_.low.x);
-        double right = drawn(outline_.high.x);
-        below = drawn(below);
-        for (const draw::Mark& mark : marks_)
-            if (const auto* text = std::get_if<draw::Text>(&mark)) {
-                const draw::Box box = draw::box_of(*text, letters);
-                left = std::min(left, box.x);
-                right = std::max(right, box.right());
-                below = std::min(below, -box.bottom());
-            }
-        draw::Picture part{std::move(marks_), 0, 0};
-        const double space = drawn(size_);
-        draw::Picture out{{}, right - left + 2 * space, top_ - below + space};
-        draw::put(out, part, space - left, top_);
-        return out;
-    }
-
     const Panel& panel_;
     const Measures& measures_;
     MeasuredOutline outline_;
     int times_ = 1;   ///< as large as the panel
     double size_ = 0; ///< of the letters, in millimetres of the panel
     double top_ = 0;
-    std::vector<draw::Mark> marks_;
-    std::vector<draw::Box> taken_;
+    MeasuredMarks marks_{1};
 };
 
 } // namespace

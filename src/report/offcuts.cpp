@@ -57,8 +57,8 @@ public:
                 continue;
             int count = 0;
             for (const CutStep& step : cut_steps(sheet_.plan, pieces, i))
-                for (const Box& box : step.falls_away)
-                    if (keep(roll, box, 0,
+                for (const FilmAway& film : step.falls_away)
+                    if (keep(roll, film.usable, 0,
                              name_on_shelf(roll) + " offcut " + std::to_string(count + 1)))
                         ++count;
         }

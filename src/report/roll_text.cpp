@@ -217,11 +217,15 @@ std::string roll_text(const RollSketch& roll, const TextStyle& style) {
         return {};
     const Scale scale = scale_for(roll, std::clamp(style.width, 60, 120) - indent);
     const std::string before(indent, ' ');
+    std::string title;
+    if (!roll.title.empty())
+        for (const std::string& line : wrapped_lines(roll.title, scale.columns))
+            title += before + line + "\n";
     if (scale.strips > most_strips)
-        return before + "Too long to be drawn here; --format svg draws it.\n";
+        return title + before + "Too long to be drawn here; --format svg draws it.\n";
     const Lattice lattice(roll, scale);
     const Canvas canvas(roll, lattice, scale, style.ascii);
-    std::string out = Printer(roll, scale, canvas, style).printed();
+    std::string out = title + Printer(roll, scale, canvas, style).printed();
     if (canvas.unlabelled().empty())
         return out;
     const std::string small =

@@ -24,6 +24,7 @@ struct DrawnPiece {
 
 /// Everything that a drawing of one roll shows.
 struct RollSketch {
+    std::string title = {}; ///< above the drawing; empty: none
     Um width = 0;
     Um length = 0; ///< that is taken off it
     std::vector<Flaw> flaws;

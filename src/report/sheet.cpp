@@ -4,6 +4,7 @@
 #include "report/facts.hpp"
 #include "report/figures.hpp"
 #include "report/findings.hpp"
+#include "report/legend.hpp"
 #include "report/lists.hpp"
 #include "report/offcuts.hpp"
 #include "report/roll_sketch.hpp"
@@ -57,7 +58,9 @@ public:
     void laying() {
         add(Heading{"IN THE ORDER OF LAYING"});
         add(laying_table(sheet_, measures_));
-        line("Cut at: from the free end / from the near edge, once its roll edge is off.");
+        line(job_.by == CutBy::straight
+                 ? "Cut at: from the free end / from the near edge, once its roll edge is off."
+                 : "Cut at: from the free end / from the near edge of the roll.");
     }
 
     void cuts() {
@@ -98,9 +101,23 @@ private:
         const std::string code = check_code_of(sheet_);
         line("Files: " + (code.empty() ? std::string(blank) : code) + " · job: " + blank +
              " · colour: " + blank);
-        line(std::string("Batch: ") + blank + " · date: " +
+        const std::string batch = known_batch();
+        line("Batch: " + (batch.empty() ? std::string(blank) : batch) + " · date: " +
              (sheet_.date.empty() ? std::string(blank) : sheet_.date) + " · measured by: " + blank);
         line("Cautions: see last page.");
+    }
+
+    /// Of all film that is used, where it is one and known.
+    std::string known_batch() const {
+        std::string batch;
+        for (const UsedRoll& used : sheet_.plan.layout().rolls) {
+            const Roll& roll = job_.rolls.at(used.roll);
+            if (roll.batch.empty() || roll.batch == "that of " + roll.name ||
+                (!batch.empty() && batch != roll.batch))
+                return "";
+            batch = roll.batch;
+        }
+        return batch;
     }
 
     void order() {
@@ -123,7 +140,14 @@ private:
         add(Heading{"THE FILM ON THE TABLE"});
         add(Items{"-", how_the_film_lies(sheet_, measures_)});
         for (std::size_t roll = 0; roll < sheet_.plan.layout().rolls.size(); ++roll)
-            add(sketch_of(sheet_, roll, measures_));
+            sketch(roll);
+    }
+
+    void sketch(std::size_t roll) {
+        RollSketch drawn = sketch_of(sheet_, roll, measures_);
+        if (sheet_.plan.layout().rolls.size() > 1)
+            drawn.title = roll_title(sheet_, roll, measures_);
+        add(std::move(drawn));
     }
 
     void offcuts() {

@@ -14,7 +14,8 @@ enum class Align { left, right };
 struct Column {
     std::string head;
     Align align = Align::left;
-    bool wraps = false; ///< may be made narrower; its cells then take several lines
+    bool wraps = false;  ///< may be made narrower; its cells then take several lines
+    bool strong = false; ///< what hands work by: bold on paper
 };
 
 struct Table {

@@ -1,7 +1,51 @@
 // SPDX-License-Identifier: MIT
 #include "report/words.hpp"
 
+#include "order/order.hpp"
+
+#include <algorithm>
+#include <cmath>
+
 namespace pelt::report {
+
+namespace {
+
+const Piece* piece_of(const Job& job, const PieceId& id) {
+    for (const Piece& piece : job.pieces)
+        if (std::find(piece.ids.begin(), piece.ids.end(), id) != piece.ids.end())
+            return &piece;
+    return nullptr;
+}
+
+GridPoint doubled_middle(const Piece& piece) {
+    const Box box = box_of(piece.wrapped.outer);
+    return {box.low.x + box.high.x, box.low.y + box.high.y};
+}
+
+/// " (forward half)", " (left half)" …: which half of a panel it is. Both lie in one frame, forward
+/// is +x; +y is then the vehicle's left on a panel of the middle, and on a side below or above.
+/// Empty where that is not known.
+std::string half_in_words(const Job& job, const PieceId& id) {
+    PieceId other = id;
+    other.part = 3 - id.part;
+    const Piece* own = piece_of(job, id);
+    const Piece* second = piece_of(job, other);
+    const auto forward = order::forward_of(job, id);
+    if (own == nullptr || second == nullptr || !forward)
+        return "";
+    const GridPoint a = doubled_middle(*own);
+    const GridPoint b = doubled_middle(*second);
+    if (std::abs(a.x - b.x) > std::abs(a.y - b.y))
+        return a.x > b.x ? " (forward half)" : " (rear half)";
+    const bool positive = (a.y > b.y) != order::is_mirrored(job, id);
+    if (id.side == Side::centre)
+        return positive ? " (left half)" : " (right half)";
+    if (*forward == pelt::Heading::up || *forward == pelt::Heading::down)
+        return "";
+    return positive == (*forward == pelt::Heading::right) ? " (upper half)" : " (lower half)";
+}
+
+} // namespace
 
 std::string panel_label(const Job& job, int vehicle, int panel) {
     const Vehicle& of = job.vehicles.at(static_cast<std::size_t>(vehicle));
@@ -22,8 +66,12 @@ std::string label_of(const Job& job, const PieceId& id) {
         text += ", inlay " + id.inlay;
     if (id.parts > 1)
         text += ", part " + std::to_string(id.part) + " of " + std::to_string(id.parts);
-    if (panel.count * panel.faces * job.times > 1)
-        text += ", no. " + std::to_string(id.copy);
+    if (id.parts == 2)
+        text += half_in_words(job, id);
+    if (panel.faces == 2)
+        text += id.copy % 2 == 0 ? ", inner face" : ", outer face";
+    if (panel.count * job.times > 1)
+        text += ", no. " + std::to_string((id.copy - 1) / panel.faces + 1);
     return text;
 }
 
@@ -80,6 +128,35 @@ std::string direction_text(Direction direction) {
         return "The film may lie any way.";
     }
     return "";
+}
+
+std::string lying_otherwise(const Sheet& sheet) {
+    std::vector<int> numbers;
+    for (const PlacedPiece& p : pieces_by_number(sheet.plan)) {
+        const bool against = p.turn.millidegrees == half_turn.millidegrees;
+        const bool as_the_film = p.turn.millidegrees == 0 ||
+                                 (against && sheet.plan.job().film.direction != Direction::one_way);
+        if (!as_the_film && sheet.plan.job().film.direction != Direction::any)
+            numbers.push_back(p.number);
+    }
+    if (numbers.empty())
+        return "";
+    return " Lying otherwise, as their panels may: " + number_runs(numbers) + ".";
+}
+
+Box box_of(const Flaw& flaw, const Roll& roll) {
+    return {{flaw.from, flaw.low.value_or(0)}, {flaw.to, flaw.high.value_or(roll.width)}};
+}
+
+std::string left_over_text(const FilmAway& film, const Roll& roll, const Measures& measures) {
+    const Box& box = film.whole;
+    const bool flawed = std::any_of(roll.flaws.begin(), roll.flaws.end(), [&](const Flaw& flaw) {
+        const Box spoilt = box_of(flaw, roll);
+        return spoilt.low.x < box.high.x && box.low.x < spoilt.high.x &&
+               spoilt.low.y < box.high.y && box.low.y < spoilt.high.y;
+    });
+    return "left over " + measures.size(box.along(), Rounding::down) + " × " +
+           measures.size(box.across(), Rounding::down) + (flawed ? ", flaw in it" : "");
 }
 
 std::string by_text(CutBy by) {

@@ -2,6 +2,7 @@
 // How things are called on a sheet; nothing else spells these out.
 #pragma once
 
+#include "report/cut_steps.hpp"
 #include "report/facts.hpp"
 #include "report/numbers.hpp"
 
@@ -10,8 +11,9 @@
 
 namespace pelt::report {
 
-/// What to call a piece: "front door", "roof, part 1 of 2", "front bumper, inlay lower grille",
-/// "step, no. 2"; the vehicle's name stands in front where there are several.
+/// What to call a piece: "front door", "roof, part 1 of 2 (left half)", "front bumper, inlay lower
+/// grille", "step, no. 2", "wing, inner face"; the vehicle's name stands in front where there are
+/// several.
 std::string label_of(const Job& job, const PieceId& id);
 /// With its side, where it has one: "front door, left".
 std::string full_label_of(const Job& job, const PieceId& id);
@@ -32,8 +34,18 @@ std::string sides_text(Sides sides);
 /// A sentence about how the film may lie.
 std::string direction_text(Direction direction);
 
+/// A sentence, after a blank, of pieces whose panels may lie otherwise than the film; empty without
+/// any.
+std::string lying_otherwise(const Sheet& sheet);
+
 /// "straight cuts, by hand" or "contour cuts, by plotter or template".
 std::string by_text(CutBy by);
+
+/// "left over 249 × 1512, flaw in it": as it lies in the hand.
+std::string left_over_text(const FilmAway& film, const Roll& roll, const Measures& measures);
+
+/// The film that a flaw takes, on its roll.
+Box box_of(const Flaw& flaw, const Roll& roll);
 
 /// "a, b, c".
 std::string listed(const std::vector<std::string>& names);

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
 // Panels measured by girths along a spine, straight or smooth between the stations.
 #include "develop/develop.hpp"
-#include "develop/monotone_cubic.hpp"
+#include "model/monotone_cubic.hpp"
 #include "panels.hpp"
 
 #include <doctest/doctest.h>
@@ -11,7 +11,6 @@
 
 using namespace pelt;
 using namespace pelt::test;
-using develop::MonotoneCubic;
 
 namespace {
 

@@ -171,23 +171,25 @@ TEST_CASE("the lap's free edge faces rearward or down: which piece lies on top")
 }
 
 TEST_CASE("where a seam runs, in the words of the panel's own edges") {
-    const auto where = [](Heading heading, std::vector<Point> points) {
+    const auto where = [](Heading heading, std::vector<Point> points, Sides sides = Sides::centre) {
         Panel drawn = flat(1000, 400, heading);
+        drawn.sides = sides;
         drawn.seam_lines = {line(std::move(points))};
         return in_words(cut(drawn, lapping(10)).way().seams.at(0).place).substr(17);
     };
     CHECK(where(Heading::left, {{300, 0}, {300, 400}}) == "across, 300 mm from the front edge");
     CHECK(where(Heading::left, {{800, 0}, {800, 400}}) == "across, 200 mm from the rear edge");
-    CHECK(where(Heading::left, {{0, 150}, {900, 150}}) == "along, 150 mm from the lower edge");
-    CHECK(where(Heading::right, {{0, 250}, {900, 250}}) == "along, 150 mm from the upper edge");
-    CHECK(where(Heading::up, {{0, 250}, {900, 250}}) ==
-          "across, 150 mm from the top edge as drawn");
-    CHECK(where(Heading::down, {{0, 250}, {900, 250}}) ==
-          "across, 150 mm from the top edge as drawn");
-    CHECK(where(Heading::up, {{300, 0}, {300, 400}}) ==
-          "along, 300 mm from the left edge as drawn");
-    CHECK(where(Heading::down, {{800, 0}, {800, 400}}) ==
-          "along, 200 mm from the right edge as drawn");
+    CHECK(where(Heading::left, {{0, 150}, {900, 150}}, Sides::left) ==
+          "along, 150 mm from the lower edge");
+    CHECK(where(Heading::right, {{0, 250}, {900, 250}}, Sides::right) ==
+          "along, 150 mm from the upper edge");
+    // A roof from above: with its nose to the left, below in the drawing is the vehicle's left.
+    CHECK(where(Heading::left, {{0, 150}, {900, 150}}) == "along, 150 mm from the left edge");
+    CHECK(where(Heading::right, {{0, 250}, {900, 250}}) == "along, 150 mm from the left edge");
+    CHECK(where(Heading::up, {{0, 250}, {900, 250}}) == "across, 150 mm from the upper edge");
+    CHECK(where(Heading::down, {{0, 250}, {900, 250}}) == "across, 150 mm from the upper edge");
+    CHECK(where(Heading::up, {{300, 0}, {300, 400}}) == "along, 300 mm from the left edge");
+    CHECK(where(Heading::down, {{800, 0}, {800, 400}}) == "along, 200 mm from the left edge");
 }
 
 TEST_CASE("two lines that cross make four parts and their seams") {
@@ -261,9 +263,9 @@ TEST_CASE("too wide: the fewest of the file's lines that do, every choice a way"
         CHECK(parts_fit(way, 1512000));
     }
     CHECK(in_words(out.ways[0].seams[0].place) ==
-          "its seam line 2, along, 1000 mm from the upper edge");
+          "its seam line 2, along, 1000 mm from the left edge");
     CHECK(in_words(out.ways[1].seams[0].place) ==
-          "its seam line 3, along, 600 mm from the upper edge");
+          "its seam line 3, along, 600 mm from the left edge");
 }
 
 TEST_CASE("too wide: 'seam: at lines' adds none of its own, 'never' and the wishes forbid all") {
@@ -314,10 +316,10 @@ TEST_CASE("too wide and free to choose: strips, a few ways, all of which fit") {
         CHECK(parts_fit(way, 1512000));
         CHECK(std::abs(film_area(way) - 3000 * 2010.0) < 0.01);
     }
-    CHECK(in_words(out.ways[0].seams[0].place) == "along, 995 mm from the lower edge");
+    CHECK(in_words(out.ways[0].seams[0].place) == "along, 995 mm from the left edge");
     // Narrow above: the lower strip takes 1512 - 2 x 40, its overlap included.
-    CHECK(in_words(out.ways[1].seams[0].place) == "along, 578 mm from the upper edge");
-    CHECK(in_words(out.ways[2].seams[0].place) == "along, 568 mm from the lower edge");
+    CHECK(in_words(out.ways[1].seams[0].place) == "along, 578 mm from the right edge");
+    CHECK(in_words(out.ways[2].seams[0].place) == "along, 568 mm from the left edge");
 }
 
 TEST_CASE("strips: the margins shrink before another strip is added") {

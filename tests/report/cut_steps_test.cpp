@@ -22,8 +22,8 @@ Told told_by(const std::vector<CutStep>& steps) {
     Told told;
     for (const CutStep& step : steps) {
         told.freed.insert(step.frees.begin(), step.frees.end());
-        for (const Box& box : step.falls_away)
-            told.fallen += DoubleArea{2} * box.along() * box.across();
+        for (const FilmAway& film : step.falls_away)
+            told.fallen += DoubleArea{2} * film.usable.along() * film.usable.across();
     }
     return told;
 }

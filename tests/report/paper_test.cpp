@@ -265,7 +265,7 @@ TEST_CASE("a part of a panel has the edges that lie on it, on either side, and n
 TEST_CASE("film that goes flush under what stays on is not called a tuck") {
     order::Request request =
         test::request("vehicle: Left on\npanels:\n"
-                      "  door: {size: [900, 600], forward: left,\n"
+                      "  door: {sides: left, size: [900, 600], forward: left,\n"
                       "         edges: {all: {wrap: 12}, top: {behind: trim}}}\n"
                       "hardware:\n  trim: {tool: trim lever, minutes: 5, clips: 4}\n",
                       test::priced_film);
@@ -274,7 +274,7 @@ TEST_CASE("film that goes flush under what stays on is not called a tuck") {
     const auto pieces = pieces_by_number(sheet.plan);
     REQUIRE(pieces.size() == 1);
     CHECK(edges_text(sheet.plan.job(), pieces.front(), Measures(Unit::mm)) ==
-          "tuck 12 bottom + right + left; flush under what stays on 2 top");
+          "tuck 12 bottom + rear + front; flush under what stays on 2 top");
 }
 
 TEST_CASE("which edge is up, as the piece lies") {

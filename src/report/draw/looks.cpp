@@ -9,6 +9,7 @@ const std::vector<LookRow>& looks() {
     static const std::vector<LookRow> table{
         {Look::left_over, "left-over", 0xcfd4d8, 0x000000, 0.3},
         {Look::roll_edge, "roll-edge", 0x8d979f},
+        {Look::flaw, "flaw", 0x6f767c, 0x000000, 0.3},
         {Look::blank, "blank", 0xffffff, 0x000000, 0.25},
         {Look::wrapped, "wrapped", 0xe4edf5, 0x33475b, 0.18, {1.2, 0.7}},
         {Look::inlay, "inlay", 0xe3cd92, 0x33475b, 0.3, {2.2, 0.6, 0.4, 0.6}},

@@ -43,6 +43,7 @@ struct Box {
 enum class Look {
     left_over,   ///< film that is cut off and not used
     roll_edge,   ///< the roll's own edge, not used
+    flaw,        ///< film that must not be used
     blank,       ///< a piece as cut from the roll
     wrapped,     ///< what stays on the vehicle
     inlay,       ///< the same of a piece laid into a recess

@@ -91,10 +91,24 @@ private:
             out_.marks.push_back(Rectangle{look, box_of({view_.from, low}, {view_.to, high})});
         };
         strip(Look::left_over, 0, roll_.width);
-        if (roll_.trim == 0)
+        if (roll_.trim > 0) {
+            strip(Look::roll_edge, 0, roll_.trim);
+            strip(Look::roll_edge, roll_.width - roll_.trim, roll_.width);
+        }
+        for (const Flaw& flaw : roll_.flaws)
+            flawed(report::box_of(flaw, roll_));
+    }
+
+    /// Crossed out, and named where there is room.
+    void flawed(pelt::Box part) {
+        part.low.x = std::max(part.low.x, view_.from);
+        part.high.x = std::min(part.high.x, view_.to);
+        if (part.low.x >= part.high.x)
             return;
-        strip(Look::roll_edge, 0, roll_.trim);
-        strip(Look::roll_edge, roll_.width - roll_.trim, roll_.width);
+        const FlawMark flaw = flaw_mark(box_of(part.low, part.high), view_.type, letters_);
+        add(flaw.picture);
+        if (flaw.words)
+            taken_.push_back(*flaw.words);
     }
 
     void laps(const PlacedPiece& p) {
@@ -125,7 +139,7 @@ private:
         return "cut " + measures_.sides(cut.along(), cut.across()) + " " + measures_.size_unit() +
                ", finished " + measures_.sides(finished.along(), finished.across()) +
                ", from the free end " + measures_.size(cut.low.x) + ", from the near edge " +
-               measures_.size(cut.low.y - roll_.trim);
+               measures_.size(cut.low.y - (job_.by == CutBy::straight ? roll_.trim : 0));
     }
 
     PieceLabel label_text(const PlacedPiece& p) const {

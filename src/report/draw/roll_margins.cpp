@@ -58,4 +58,26 @@ Picture ends_of_roll(const std::string& end, bool has_arrow, double left, double
     return out;
 }
 
+FlawMark flaw_mark(const Box& box, double type, const Letters& letters) {
+    FlawMark out;
+    out.picture.marks.push_back(Rectangle{Look::flaw, box});
+    out.picture.marks.push_back(Path{Look::tick,
+                                     {{{box.x, box.y}, {box.right(), box.bottom()}},
+                                      {{box.x, box.bottom()}, {box.right(), box.y}}},
+                                     false});
+    for (const bool turned : {false, true}) {
+        const Text text{"flaw",     {box.x + box.width / 2, box.y + box.height / 2},
+                        type,       Anchor::middle,
+                        Face::bold, turned};
+        out.words = box_of(text, letters);
+        if (box.holds(*out.words)) {
+            out.picture.marks.push_back(Rectangle{Look::plate, *out.words});
+            out.picture.marks.push_back(text);
+            return out;
+        }
+    }
+    out.words.reset();
+    return out;
+}
+
 } // namespace pelt::report::draw

@@ -1,10 +1,11 @@
 // SPDX-License-Identifier: MIT
-// What stands around the drawing of a roll: distances below it, its ends at the left. Inside draw/
-// only.
+// What there is of a roll besides pieces and cuts: distances below it, its ends at the left, its
+// flaws. Inside draw/ only.
 #pragma once
 
 #include "report/draw/picture.hpp"
 
+#include <optional>
 #include <string>
 #include <vector>
 
@@ -33,5 +34,12 @@ inline constexpr double room_left = 4.2;
 /// `left` and from 0 down to `height`; smaller letters where the film is drawn low.
 Picture ends_of_roll(const std::string& end, bool has_arrow, double left, double height,
                      double type, const Letters& letters);
+
+/// A flaw, crossed out, and named where there is room.
+struct FlawMark {
+    Picture picture;
+    std::optional<Box> words; ///< where they stand
+};
+FlawMark flaw_mark(const Box& box, double type, const Letters& letters);
 
 } // namespace pelt::report::draw

@@ -5,6 +5,7 @@
 #include "report/draw/looks.hpp"
 #include "report/svg_text.hpp"
 
+#include <algorithm>
 #include <array>
 #include <cmath>
 
@@ -106,6 +107,22 @@ private:
     int clips_ = 0;
 };
 
+/// In true millimetres; whatever the size, a user unit is one. Programs that draw a page in points
+/// of the usual 96 an inch refuse more than 32,767 of them, so a long roll gets no size of its own,
+/// and is drawn as large as there is room; a very long one a size that they take.
+std::string size_of_page(const Picture& picture) {
+    constexpr double most_points = 32'000;
+    constexpr double most_mm = most_points * 25.4 / 96;
+    const double larger = std::max(picture.width, picture.height);
+    const auto attributes = [&](double scale) {
+        return " width=\"" + exact(picture.width * scale) + "mm\" height=\"" +
+               exact(picture.height * scale) + "mm\"";
+    };
+    if (larger <= most_mm)
+        return attributes(1);
+    return larger <= most_points ? "" : attributes(most_mm / larger);
+}
+
 } // namespace
 
 std::string svg_style(double line_scale) {
@@ -126,9 +143,9 @@ std::string svg_file(const std::string& title, const std::string& style, const P
     const std::string width = exact(picture.width);
     const std::string height = exact(picture.height);
     std::string text = "<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n"
-                       "<svg xmlns=\"http://www.w3.org/2000/svg\" width=\"" +
-                       width + "mm\" height=\"" + height + "mm\" viewBox=\"0 0 " + width + " " +
-                       height + "\">\n<title>" + xml_text(title) + "</title>\n<style>\n" + style +
+                       "<svg xmlns=\"http://www.w3.org/2000/svg\"" +
+                       size_of_page(picture) + " viewBox=\"0 0 " + width + " " + height +
+                       "\">\n<title>" + xml_text(title) + "</title>\n<style>\n" + style +
                        "</style>\n";
     if (ground == Ground::white)
         text += "<rect width=\"" + width + "\" height=\"" + height + "\" fill=\"#fff\"/>\n";

@@ -12,7 +12,7 @@ namespace {
 constexpr double type = 2.9;
 constexpr double square = 5; ///< of the sketch's grid
 constexpr double gap = 2;
-constexpr std::size_t readings = 9;
+constexpr std::size_t readings = 12;
 constexpr std::size_t openings = 3;
 
 /// A head and empty rows under it.
@@ -27,10 +27,10 @@ Boxes points_table() {
     return {{{"point", 1},
              {"x", 1.7},
              {"y", 1.7},
-             {"curve to it goes through x, y", 2.7},
-             {"edge that ends here: tuck", 2.4},
-             {"or ends short by", 1.7},
-             {"its name; what it meets", 3.2}},
+             {"curve through x, y", 2.5},
+             {"tuck to it", 1.6},
+             {"or ends short", 2},
+             {"edge to it: name; what it meets", 3.6}},
             readings,
             true};
 }
@@ -42,7 +42,7 @@ Boxes stations_table() {
              {"down", 1.6},
              {"tuck top", 1.5},
              {"tuck bottom", 1.5},
-             {"or ends short by", 1.7},
+             {"or ends short", 2},
              {"what the edges meet", 3.2}},
             readings,
             true};

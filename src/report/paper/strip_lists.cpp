@@ -37,7 +37,8 @@ std::string seam_words(const Seam& seam, const PlacedPiece& p, const Measures& m
     const int other = upper ? seam.under_part : seam.upper_part;
     return std::string(upper ? "lies over part " : "lies under part ") + std::to_string(other) +
            ", lap " + measures.size_with_unit(seam.overlap) +
-           (upper ? ", laid after it" : ", laid before it");
+           (upper ? ", laid after it" : ", laid before it") +
+           "; the seam: " + place_text(seam.place, measures);
 }
 
 /// Inlays are laid before all else of their panel.
@@ -50,10 +51,15 @@ std::string inlay_words(const Job& job, const PlacedPiece& p, const Measures& me
            measures.size_with_unit(overlap) + " all round";
 }
 
-std::vector<std::string> seams_on(const Job& job, const std::vector<const PlacedPiece*>& pieces,
+/// Seams, inlays and openings, piece by piece.
+std::vector<std::string> notes_on(const Job& job, const std::vector<const PlacedPiece*>& pieces,
                                   const Measures& measures) {
     std::vector<std::string> texts;
     for (const PlacedPiece* p : pieces) {
+        const std::string openings = openings_text(job, *p, measures);
+        if (!openings.empty())
+            texts.push_back(std::to_string(p->number) + ", " + label_of(job, p->id) + ": " +
+                            openings + ".");
         if (p->id.kind == PieceKind::inlay)
             texts.push_back(std::to_string(p->number) + ", " + label_of(job, p->id) + ": " +
                             inlay_words(job, *p, measures) + ".");
@@ -96,10 +102,12 @@ Document lists_of_strip(const Sheet& sheet, const std::vector<PlacedPiece>& piec
              measures.sides(finished.along(), finished.across()), edges_text(job, p, measures)});
     }
     Document document{table};
-    const std::vector<std::string> seams = seams_on(job, own, measures);
+    const std::vector<std::string> notes = notes_on(job, own, measures);
+    if (own.empty())
+        return {Line{"No piece comes off this part of the roll."}};
     document.push_back(Line{how_to_read});
-    if (!seams.empty())
-        document.push_back(Items{"-", seams});
+    if (!notes.empty())
+        document.push_back(Items{"-", notes});
     return document;
 }
 

@@ -5,6 +5,7 @@
 #include "report/figures.hpp"
 #include "report/lists.hpp"
 #include "report/paper/strip_lists.hpp"
+#include "report/words.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -21,7 +22,8 @@ constexpr double least_drawing = 90; ///< height of the drawing below which list
 constexpr double largest_scale = 0.5;
 constexpr double gap = 1.5;
 
-draw::RollView view_of(const Strip& strip, double scale, bool straight, const Measures& measures) {
+draw::RollView view_of(const Strip& strip, const Roll& roll, double scale, bool straight,
+                       const Measures& measures) {
     draw::RollView view;
     view.from = strip.from;
     view.to = strip.to;
@@ -33,10 +35,8 @@ draw::RollView view_of(const Strip& strip, double scale, bool straight, const Me
     for (const CutStep& step : strip.steps) {
         view.cuts_numbered.push_back(step.number);
         view.rulers[step.number] = measures.size(step.ruler);
-        for (const Box& box : step.falls_away)
-            view.left_over.push_back({box, "left over " +
-                                               measures.size(box.along(), Rounding::down) + " × " +
-                                               measures.size(box.across(), Rounding::down)});
+        for (const FilmAway& film : step.falls_away)
+            view.left_over.push_back({film.usable, left_over_text(film, roll, measures)});
     }
     view.says_finished = true;
     return view;
@@ -113,11 +113,10 @@ private:
         return before - flow.room();
     }
 
-    double film_width() const {
-        const Roll& roll =
-            sheet_.plan.job().rolls.at(sheet_.plan.layout().rolls.at(strip().roll).roll);
-        return static_cast<double>(roll.width) / 1000;
+    const Roll& roll() const {
+        return sheet_.plan.job().rolls.at(sheet_.plan.layout().rolls.at(strip().roll).roll);
     }
+    double film_width() const { return static_cast<double>(roll().width) / 1000; }
 
     double height_beside_lists(PageSize size) const {
         return height_under_title(size) - lists_height(size);
@@ -137,7 +136,8 @@ private:
 
     double scale_on(PageSize size) const {
         const Flow flow(size, type_, letters_);
-        const double beside = draw::room_beside_roll(view_of(strip(), 1, straight(), measures_));
+        const double beside =
+            draw::room_beside_roll(view_of(strip(), roll(), 1, straight(), measures_));
         const double around = 6 * drawing_type; // leaders above, distances below
         const double length = static_cast<double>(strip().to - strip().from) / 1000;
         return std::min({(flow.width() - beside) / length,
@@ -150,7 +150,7 @@ private:
         flow.add(title_with(scale));
         flow.space(gap);
         flow.add_centred(draw::roll_picture(sheet_, pieces_, strip().roll, measures_,
-                                            view_of(strip(), scale, straight(), measures_),
+                                            view_of(strip(), roll(), scale, straight(), measures_),
                                             letters_));
         flow.space(gap);
         if (!lists_fit(size)) {

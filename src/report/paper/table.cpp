@@ -41,6 +41,10 @@ private:
         return text == tick_box ? tick_box_side * type_ : letters_.width(text, type_, face);
     }
 
+    draw::Face face_of(std::size_t c) const {
+        return table_.columns[c].strong ? draw::Face::bold : draw::Face::plain;
+    }
+
     /// Finds the widths of the columns; false where they do not fit even at their narrowest.
     bool fits() {
         widths_.clear();
@@ -49,7 +53,7 @@ private:
         for (std::size_t c = 0; c < table_.columns.size(); ++c) {
             double width = width_of(table_.columns[c].head, draw::Face::bold);
             for (const auto& cells : table_.rows)
-                width = std::max(width, width_of(cells[c], draw::Face::plain));
+                width = std::max(width, width_of(cells[c], face_of(c)));
             widths_.push_back(width);
             least.push_back(table_.columns[c].wraps ? std::min(width, least_wrapped * type_)
                                                     : width);
@@ -90,18 +94,17 @@ private:
 
     std::vector<std::string> lines_of(const std::string& text, std::size_t c,
                                       draw::Face face) const {
-        if (!table_.columns[c].wraps && face == draw::Face::plain)
+        if (!table_.columns[c].wraps && text != table_.columns[c].head)
             return {text};
         return lines_within(text, widths_[c] + 1e-9,
                             [&](const std::string& t) { return width_of(t, face); });
     }
 
     draw::Picture row(const std::vector<std::string>& cells, bool head) const {
-        const draw::Face face = head ? draw::Face::bold : draw::Face::plain;
         std::vector<std::vector<std::string>> lines;
         std::size_t most = 1;
         for (std::size_t c = 0; c < cells.size(); ++c) {
-            lines.push_back(lines_of(cells[c], c, face));
+            lines.push_back(lines_of(cells[c], c, head ? draw::Face::bold : face_of(c)));
             most = std::max(most, lines.back().size());
         }
         draw::Picture out;
@@ -114,7 +117,7 @@ private:
                 draw::Path{draw::Look::rule, {{{0, out.height}, {width_, out.height}}}, false});
         double x = 0;
         for (std::size_t c = 0; c < cells.size(); ++c) {
-            put_cell(out, lines[c], c, x, face);
+            put_cell(out, lines[c], c, x, head ? draw::Face::bold : face_of(c));
             x += widths_[c] + between * type_;
         }
         return out;

@@ -1,11 +1,11 @@
 // SPDX-License-Identifier: MIT
-#include "develop/monotone_cubic.hpp"
+#include "model/monotone_cubic.hpp"
 
 #include <algorithm>
 #include <cmath>
 #include <utility>
 
-namespace pelt::develop {
+namespace pelt {
 
 MonotoneCubic::MonotoneCubic(std::vector<double> x, std::vector<double> y)
     : x_(std::move(x)), y_(std::move(y)) {
@@ -63,4 +63,4 @@ int MonotoneCubic::chords(std::size_t interval, double tolerance) const {
     return std::max(1, static_cast<int>(std::ceil(std::sqrt(bend / (8 * tolerance)))));
 }
 
-} // namespace pelt::develop
+} // namespace pelt

@@ -1,12 +1,11 @@
 // SPDX-License-Identifier: MIT
-// A smooth curve through measured points that rises and falls only where they do. Inside develop/
-// only.
+// A smooth curve through measured points that rises and falls only where they do.
 #pragma once
 
 #include <cstddef>
 #include <vector>
 
-namespace pelt::develop {
+namespace pelt {
 
 /// y over x, a cubic in every interval, with one slope at every point. The slopes are those of the
 /// parabola through a point and its neighbours, made smaller where the curve would overshoot, by
@@ -34,4 +33,4 @@ private:
     std::vector<double> slope_;
 };
 
-} // namespace pelt::develop
+} // namespace pelt
