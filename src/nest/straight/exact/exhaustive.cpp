@@ -13,8 +13,9 @@ constexpr double most_states = 1U << 21U;
 constexpr std::size_t most_sides = 6'000'000;
 constexpr Steps longest_side = 1 << 28;
 constexpr Steps widest_table = 1 << 16;
-/// Between two looks at the callback; one state of a set of twenty can mean half a million pairs.
-constexpr std::size_t states_at_once = 256;
+/// Between two looks at the callback; one state of a set of twenty can mean eight thousand words
+/// of pairs.
+constexpr std::size_t states_at_once = 1024;
 
 } // namespace
 
@@ -39,8 +40,8 @@ Exhaustive::Exhaustive(const Problem& problem, std::vector<std::vector<double>> 
 Exhaustive::End Exhaustive::run(Steps length, std::uint64_t work, int threads,
                                 const std::function<bool()>& go_on) {
     yards_.emplace(demands_, width_, length, weights_);
-    const std::size_t count = static_cast<std::size_t>(states_.all()) + 1;
-    parts_.clear(count);
+    work_done_ = 0;
+    parts_.clear(states_);
     if (problem_.stages == 3)
         make_columns();
     Lanes makers(lanes, StairMaker(problem_, states_, *yards_, longest_part()));
@@ -81,7 +82,7 @@ std::size_t Exhaustive::last_kind(State s) const {
 }
 
 void Exhaustive::make_columns() {
-    columns_.clear(static_cast<std::size_t>(states_.all()) + 1);
+    columns_.clear(states_);
     StairMaker maker(problem_, states_, *yards_, longest_part());
     for (const State s : states_.by_pieces()) {
         const std::size_t last = last_kind(s);
@@ -109,13 +110,7 @@ void Exhaustive::work_on(State s, StairMaker& maker) const {
             maker.offer(sides.along, sides.across);
     if (problem_.stages == 2 && !is_single(s))
         try_last_piece(s, maker);
-    std::uint64_t pairs = 0;
-    states_.split(s, [&](State a, State b) {
-        ++pairs;
-        try_pair(a, b, maker);
-        return false;
-    });
-    maker.count(pairs);
+    try_pairs(s, maker);
     maker.finish();
 }
 
@@ -134,24 +129,29 @@ void Exhaustive::try_last_piece(State s, StairMaker& maker) const {
     }
 }
 
-void Exhaustive::try_pair(State a, State b, StairMaker& maker) const {
-    const bool one = is_one_section(a + b);
-    if (!one && parts_.whole(a) != never && parts_.whole(b) != never)
-        maker.offer_whole(parts_.whole(a) + parts_.whole(b));
-    if (problem_.stages == any_stages) {
-        if (parts_[a].empty() || parts_[b].empty())
-            return;
-        maker.offer_beside(parts_[a], parts_[b]);
-        if (!one)
-            maker.offer_behind(parts_[a], parts_[b]);
-        return;
-    }
+void Exhaustive::try_pairs(State s, StairMaker& maker) const {
+    const bool one = is_one_section(s);
+    const StateSet& wholes = parts_.with_whole();
+    if (!one)
+        maker.count(states_.split(s, wholes, wholes, [&](State a, State b) {
+            maker.offer_whole(parts_.whole(a) + parts_.whole(b));
+        }));
+    const StateSet& stairs = parts_.with_stair();
+    if (problem_.stages == any_stages)
+        maker.count(states_.split(s, stairs, stairs, [&](State a, State b) {
+            if (!maker.may_waste(parts_.waste(a) + parts_.waste(b)))
+                return;
+            maker.offer_beside(parts_[a], parts_[b]);
+            if (!one)
+                maker.offer_behind(parts_[a], parts_[b]);
+        }));
     if (problem_.stages != 3)
         return;
-    if (!columns_[a].empty() && !parts_[b].empty())
-        maker.offer_beside(columns_[a], parts_[b]);
-    if (!columns_[b].empty() && !parts_[a].empty())
-        maker.offer_beside(columns_[b], parts_[a]);
+    const StateSet& columns = columns_.with_stair();
+    maker.count(states_.split(
+        s, columns, stairs, [&](State a, State b) { maker.offer_beside(columns_[a], parts_[b]); }));
+    maker.count(states_.split(
+        s, stairs, columns, [&](State a, State b) { maker.offer_beside(columns_[b], parts_[a]); }));
 }
 
 } // namespace pelt::nest::straight

@@ -49,7 +49,7 @@ private:
     Steps longest_part() const; ///< every part lies in one section, and that on the table
     void work_on(State s, StairMaker& maker) const;
     void try_single(State s, StairMaker& maker) const;
-    void try_pair(State a, State b, StairMaker& maker) const;
+    void try_pairs(State s, StairMaker& maker) const;
     void try_last_piece(State s, StairMaker& maker) const;
     std::size_t last_kind(State s) const;
     bool is_one_section(State s) const { return one_section_ && s == states_.all(); }

@@ -6,28 +6,35 @@
 
 namespace pelt::nest::straight {
 
-void Stairs::clear(std::size_t states) {
-    cells_.assign(states, {});
+void Stairs::clear(const States& states) {
+    cells_.assign(static_cast<std::size_t>(states.all()) + 1, {});
     sides_.clear();
+    with_stair_.clear(states);
+    with_whole_.clear(states);
 }
 
-void Stairs::set(State s, Stair stair, Length whole) {
+void Stairs::set(State s, Stair stair, Length whole, Length waste) {
     cells_[s] = {static_cast<std::uint32_t>(sides_.size()),
-                 static_cast<std::uint32_t>(stair.size()), whole};
+                 static_cast<std::uint32_t>(stair.size()), whole, waste};
     sides_.insert(sides_.end(), stair.begin(), stair.end());
+    if (!stair.empty())
+        with_stair_.add(s);
+    if (whole != never)
+        with_whole_.add(s);
 }
 
 StairMaker::StairMaker(const Problem& problem, const States& states, const Yards& yards,
                        Steps longest)
     : problem_(&problem), states_(&states), yards_(&yards),
       width_(static_cast<Length>(yards.width())), length_(static_cast<Length>(yards.length())),
-      longest_(static_cast<Length>(std::min(yards.length(), longest))),
+      longest_(static_cast<Length>(std::min(yards.length(), longest))), spare_(yards.spare()),
       shortest_(static_cast<std::size_t>(yards.width()) + 1, never) {}
 
 void StairMaker::start(State s) {
     state_ = s;
     whole_ = never;
     yards_->measure(*states_, s, rest_);
+    largest_ = rest_.area + spare_;
     Steps narrowest = width_;
     for (std::size_t k = 0; k < states_->kinds(); ++k)
         if (states_->copies(s, k) < problem_->kinds[k].demand())
@@ -80,9 +87,15 @@ void StairMaker::offer_behind(Stair a, Stair b) {
 }
 
 void StairMaker::finish() {
-    Result result{state_, 0, whole_};
+    Result result{state_, 0, whole_, never};
     if (whole_ != never && whole_ > length_ - rest_.length)
         result.whole = never;
+    keep_stair(result);
+    if (result.count > 0 || result.whole != never)
+        results_.push_back(result);
+}
+
+void StairMaker::keep_stair(Result& result) {
     std::sort(touched_.begin(), touched_.end());
     const auto first = static_cast<std::ptrdiff_t>(sides_.size());
     Length best = never;
@@ -90,22 +103,23 @@ void StairMaker::finish() {
         Length& along = shortest_[static_cast<std::size_t>(across)];
         if (along < best) {
             best = along;
-            if (yards_->may_hold(rest_, along, across))
+            if (yards_->may_hold(rest_, along, across)) {
                 sides_.push_back({along, across});
+                result.waste = static_cast<Length>(std::min<std::int64_t>(
+                    result.waste, std::int64_t{along} * across - rest_.area));
+            }
         }
         along = never;
     }
     touched_.clear();
     std::reverse(sides_.begin() + first, sides_.end());
     result.count = sides_.size() - static_cast<std::size_t>(first);
-    if (result.count > 0 || result.whole != never)
-        results_.push_back(result);
 }
 
 void StairMaker::hand_over(Stairs& stairs) {
     std::size_t at = 0;
     for (const Result& result : results_) {
-        stairs.set(result.state, {sides_.data() + at, result.count}, result.whole);
+        stairs.set(result.state, {sides_.data() + at, result.count}, result.whole, result.waste);
         at += result.count;
     }
     results_.clear();

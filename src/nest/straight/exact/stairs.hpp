@@ -23,20 +23,27 @@ using Stair = std::span<const Sides>;
 /// A stair for every state, and the shortest length on the whole width.
 class Stairs {
 public:
-    void clear(std::size_t states);
+    void clear(const States& states);
     Stair operator[](State s) const { return {sides_.data() + cells_[s].first, cells_[s].count}; }
     Length whole(State s) const { return cells_[s].whole; }
-    void set(State s, Stair stair, Length whole);
+    /// The least film without a piece on it in a part with one of these sides.
+    std::int64_t waste(State s) const { return cells_[s].waste; }
+    void set(State s, Stair stair, Length whole, Length waste);
     std::size_t sides() const { return sides_.size(); }
+    const StateSet& with_stair() const { return with_stair_; }
+    const StateSet& with_whole() const { return with_whole_; }
 
 private:
     struct Cell {
         std::uint32_t first = 0;
         std::uint32_t count = 0;
         Length whole = never;
+        Length waste = 0;
     };
     std::vector<Cell> cells_;
     std::vector<Sides> sides_;
+    StateSet with_stair_;
+    StateSet with_whole_;
 };
 
 /// Collects the ways to make one state after the other, and keeps the best of each.
@@ -50,14 +57,19 @@ public:
         if (across > width_ || along > longest_)
             return;
         whole_ = std::min(whole_, along);
-        if (across > widest_)
+        if (across > widest_ || std::int64_t{along} * across > largest_)
             return;
         Length& shortest = shortest_[static_cast<std::size_t>(across)];
         if (shortest == never)
             touched_.push_back(across);
         shortest = std::min(shortest, along);
     }
-    void offer_whole(Length along) { whole_ = std::min(whole_, along); }
+    void offer_whole(Length along) {
+        ++work_;
+        whole_ = std::min(whole_, along);
+    }
+    /// Whether a part that wastes so much may be in a layout.
+    bool may_waste(std::int64_t waste) const { return waste <= spare_; }
     /// All ways to lay one of the first beside (behind) one of the second.
     void offer_beside(Stair a, Stair b);
     void offer_behind(Stair a, Stair b);
@@ -65,7 +77,7 @@ public:
 
     /// Moves what was collected since the last time.
     void hand_over(Stairs& stairs);
-    /// A unit is a way to put two parts together, or a pair of sides of them.
+    /// A unit is a word of ways to put two parts together, or a pair of sides of them.
     void count(std::uint64_t work) { work_ += work; }
     std::uint64_t take_work();
 
@@ -74,7 +86,10 @@ private:
         State state = 0;
         std::size_t count = 0;
         Length whole = never;
+        Length waste = 0;
     };
+    void keep_stair(Result& result);
+
     const Problem* problem_;
     const States* states_;
     const Yards* yards_;
@@ -83,6 +98,8 @@ private:
     Length longest_;
     Length widest_ = 0; ///< of a part beside which something still fits
     Length whole_ = never;
+    std::int64_t spare_ = 0;   ///< film of the whole length that no piece takes
+    std::int64_t largest_ = 0; ///< film that a part may take
     State state_ = 0;
     std::vector<Length> shortest_; ///< by width
     std::vector<Length> touched_;  ///< widths in shortest_

@@ -6,12 +6,35 @@
 
 #include "nest/straight/problem.hpp"
 
+#include <array>
+#include <bit>
 #include <cstdint>
 #include <vector>
 
 namespace pelt::nest::straight {
 
 using State = std::uint32_t;
+
+/// All numbers whose digits are at most those of another one, from 0 on, in rising order.
+class Walk {
+public:
+    void add_digit(State weight, State most) { digits_[used_++] = {weight, most, 0}; }
+    State now() const { return now_; }
+    /// False after the last one.
+    bool next();
+
+private:
+    struct Digit {
+        State weight = 0;
+        State most = 0;
+        State now = 0;
+    };
+    std::array<Digit, 32> digits_;
+    std::size_t used_ = 0;
+    State now_ = 0;
+};
+
+class StateSet;
 
 class States {
 public:
@@ -30,47 +53,95 @@ public:
     const std::vector<State>& by_pieces() const { return by_pieces_; }
     /// Where in by_pieces() the states of that many pieces begin; one past the end too.
     const std::vector<std::size_t>& layers() const { return layers_; }
+    /// So many states in a row differ in their low digits only; at most 64, a word of a StateSet.
+    State block() const { return block_; }
 
     /// Calls `visit(part, rest)` for every way to split a state in two, each pair once, neither of
     /// them empty; stops when it returns true.
     template <class Visit>
     void split(State s, Visit&& visit) const;
+    /// Calls `visit(part, rest)` for every way to split a state into one of each set with part <=
+    /// rest. Gives the number of words looked at.
+    template <class Visit>
+    std::uint64_t split(State s, const StateSet& parts, const StateSet& rests, Visit&& visit) const;
 
 private:
+    void list_by_pieces(std::size_t pieces);
+    void make_blocks();
+    /// Below the state, with the digits from that kind on, in units of that kind's.
+    Walk walk(State s, std::size_t from_kind) const;
+
     std::vector<State> weight_;
     std::vector<State> radix_;
     State all_ = 0;
     std::vector<State> by_pieces_;
     std::vector<std::size_t> layers_;
+    std::size_t low_kinds_ = 0;
+    State block_ = 1;
+    std::array<std::uint64_t, 64> below_{}; ///< by low digits: a bit for all that are at most those
 };
+
+/// Some of the states, a bit each. A word has the states of one block. Taking digits from digits
+/// never borrows, so what is left of low digits `s` after `a` is the bit s - a: the word turned
+/// about, and shifted. A whole block of ways to split is then one AND.
+class StateSet {
+public:
+    void clear(const States& states);
+    void add(State s);
+    std::uint64_t word(State block) const { return words_[block]; }
+    /// Bit `a` tells whether low - a is in the set, for a <= low.
+    std::uint64_t word_from(State block, State low) const { return turned_[block] >> (63 - low); }
+
+private:
+    State block_ = 1;
+    std::vector<std::uint64_t> words_;
+    std::vector<std::uint64_t> turned_; ///< the same with the bits in reverse
+};
+
+inline bool Walk::next() {
+    std::size_t d = 0;
+    while (d < used_ && digits_[d].now == digits_[d].most) {
+        now_ -= digits_[d].now * digits_[d].weight;
+        digits_[d].now = 0;
+        ++d;
+    }
+    if (d == used_)
+        return false;
+    ++digits_[d].now;
+    now_ += digits_[d].weight;
+    return true;
+}
 
 template <class Visit>
 void States::split(State s, Visit&& visit) const {
-    struct Digit {
-        State weight = 0;
-        State most = 0;
-        State now = 0;
-    };
-    std::array<Digit, 32> digits;
-    std::size_t used = 0;
-    for (std::size_t k = 0; k < kinds(); ++k)
-        if (const auto most = static_cast<State>(copies(s, k)); most > 0)
-            digits[used++] = {weight_[k], most, 0};
-    State part = 0;
-    while (true) {
-        std::size_t d = 0;
-        while (d < used && digits[d].now == digits[d].most) {
-            part -= digits[d].now * digits[d].weight;
-            digits[d].now = 0;
-            ++d;
+    Walk part = walk(s, 0);
+    while (part.next())
+        if (part.now() > s - part.now() || visit(part.now(), s - part.now()))
+            return;
+}
+
+template <class Visit>
+std::uint64_t States::split(State s, const StateSet& parts, const StateSet& rests,
+                            Visit&& visit) const {
+    const State high = s / block_;
+    const State low = s % block_;
+    const std::uint64_t first_half = (std::uint64_t{2} << low / 2) - 1;
+    std::uint64_t words = 0;
+    Walk part = walk(s, low_kinds_);
+    do {
+        const State rest = high - part.now();
+        if (part.now() > rest)
+            break;
+        ++words;
+        std::uint64_t both = parts.word(part.now()) & rests.word_from(rest, low) & below_[low];
+        if (part.now() == rest)
+            both &= first_half;
+        for (; both != 0; both &= both - 1) {
+            const State a = part.now() * block_ + static_cast<State>(std::countr_zero(both));
+            visit(a, s - a);
         }
-        if (d == used)
-            return;
-        ++digits[d].now;
-        part += digits[d].weight;
-        if (part > s - part || visit(part, s - part))
-            return;
-    }
+    } while (part.next());
+    return words;
 }
 
 } // namespace pelt::nest::straight

@@ -7,7 +7,13 @@
 namespace pelt::nest::straight {
 Yards::Yards(const std::vector<Demand>& demands, Steps width, Steps length,
              const std::vector<std::vector<double>>& weights)
-    : width_(width), length_(length) {
+    : width_(width), length_(length), spare_(width * length) {
+    for (const Demand& demand : demands) {
+        areas_.push_back(demand.lies.front().area());
+        for (const Lie& lie : demand.lies)
+            areas_.back() = std::min(areas_.back(), lie.area());
+        spare_ -= areas_.back() * static_cast<Steps>(demand.count);
+    }
     const std::vector<Demand> other_way = turned(demands);
     along_.push_back(weigh(demands, width, area_weights(demands)));
     across_.push_back(weigh(other_way, length, area_weights(demands)));
@@ -24,6 +30,9 @@ void Yards::measure(const States& states, State s, Rest& rest) const {
         for (std::size_t k = 0; k < states.kinds(); ++k)
             rest.weight[i] -= static_cast<double>(states.copies(s, k)) * along_[i].each[k];
     }
+    rest.area = 0;
+    for (std::size_t k = 0; k < states.kinds(); ++k)
+        rest.area += static_cast<Steps>(states.copies(s, k)) * areas_[k];
     rest.length = 0;
     for (std::size_t i = 0; i < along_.size(); ++i)
         if (along_[i].most.back() > 0)

@@ -24,6 +24,7 @@ public:
 
     /// What the tests need to know of the pieces of a state.
     struct Rest {
+        Steps area = 0;             ///< of the state's pieces, lying as small as they can
         std::vector<double> weight; ///< of all other pieces, by weights
         Steps length = 0;           ///< that the others need at least on the whole width
     };
@@ -33,12 +34,18 @@ public:
     bool may_hold(const Rest& rest, Steps along, Steps across) const;
     Steps width() const { return width_; }
     Steps length() const { return length_; }
+    /// Film that no piece takes. A part wastes what its pieces, lying as small as they can, leave
+    /// of it. Parts of a part waste no more than it does together, as they do not overlap; so no
+    /// part of a layout within the length wastes more than this.
+    Steps spare() const { return spare_; }
 
 private:
     bool by_areas(const Rest& rest, Steps along, Steps across) const;
 
     Steps width_;
     Steps length_;
+    Steps spare_;
+    std::vector<Steps> areas_;
     std::vector<Weights> along_;  ///< spread along the film; the first one is by area
     std::vector<Weights> across_; ///< spread across it; the first one is by area
 };
