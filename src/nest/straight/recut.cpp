@@ -84,8 +84,8 @@ std::optional<Recut> find_recut(const Problem& problem, const Filled& filled, Ra
         work -= least_work;
         if (choice.sections.size() < 2 || !can_try_every_way(part.problem(), choice.along))
             continue;
-        EveryWay every = try_every_way(
-            part.problem(), choice.along - 1, most_work, 1, [] { return true; }, false);
+        EveryWay every =
+            try_every_way(part.problem(), choice.along - 1, most_work, 1, [] { return true; });
         work -= static_cast<std::int64_t>(every.work);
         if (!every.sheet)
             continue;

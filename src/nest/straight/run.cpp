@@ -201,14 +201,13 @@ void Run::keep(Sheet sheet) {
 void Run::look_at_every_way() {
     const auto most_work =
         static_cast<std::uint64_t>(effort_.amount == 0 ? 1e18 : 4 * every_way_share * whole_work());
-    EveryWay every =
-        try_every_way(problem_, reach_ - 1, most_work, effort_.threads, [&] { return go_on(0.5); });
+    EveryWay every = try_from_below(problem_, bound_, reach_ - 1, most_work, effort_.threads,
+                                    [&] { return go_on(0.5); });
     if (every.sheet) {
         best_ = *std::move(every.sheet);
         reach_ = every.length;
     }
-    if (every.complete)
-        bound_ = reach_;
+    bound_ = every.bound;
 }
 
 } // namespace pelt::nest::straight

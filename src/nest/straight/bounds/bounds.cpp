@@ -16,12 +16,8 @@ constexpr std::size_t pivots_per_kind = 12;
 /// The rectangles do not overlap and lie within length times width.
 Steps by_area(const std::vector<Demand>& demands, Steps width) {
     Int128 area = 0;
-    for (const Demand& demand : demands) {
-        Steps least = demand.lies.front().area();
-        for (const Lie& lie : demand.lies)
-            least = std::min(least, lie.area());
-        area += static_cast<Int128>(least) * static_cast<Int128>(demand.count);
-    }
+    for (const Demand& demand : demands)
+        area += static_cast<Int128>(least_area(demand)) * static_cast<Int128>(demand.count);
     return static_cast<Steps>((area + width - 1) / width);
 }
 
@@ -57,6 +53,13 @@ Steps by_weights(const std::vector<Demand>& demands, Steps width) {
 }
 
 } // namespace
+
+Steps least_area(const Demand& demand) {
+    Steps least = demand.lies.front().area();
+    for (const Lie& lie : demand.lies)
+        least = std::min(least, lie.area());
+    return least;
+}
 
 std::vector<Demand> demands_of(const Problem& problem) {
     std::vector<Demand> demands;

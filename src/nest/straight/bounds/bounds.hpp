@@ -15,6 +15,8 @@ struct Demand {
     friend bool operator==(const Demand&, const Demand&) = default;
 };
 
+/// Of one, lying as small as it can.
+Steps least_area(const Demand& demand);
 /// Every rectangle of a problem.
 std::vector<Demand> demands_of(const Problem& problem);
 /// The same rectangles with the two directions exchanged.

@@ -128,12 +128,8 @@ Weights weigh(const std::vector<Demand>& demands, Steps width, std::vector<doubl
 
 std::vector<double> area_weights(const std::vector<Demand>& demands) {
     std::vector<double> each;
-    for (const Demand& demand : demands) {
-        Steps least = demand.lies.front().area();
-        for (const Lie& lie : demand.lies)
-            least = std::min(least, lie.area());
-        each.push_back(static_cast<double>(least));
-    }
+    for (const Demand& demand : demands)
+        each.push_back(static_cast<double>(least_area(demand)));
     return each;
 }
 

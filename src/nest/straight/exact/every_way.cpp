@@ -8,6 +8,11 @@
 namespace pelt::nest::straight {
 namespace {
 
+// Set by measurement: the first length that is tried lies in this part of what is open, and each
+// leaves by so much more film to spare than the last.
+constexpr Steps first_share = 8;
+constexpr double spare_growth = 0.2;
+
 bool is_one_endless_film(const Problem& problem, Steps length) {
     const Stretch& first = problem.stretches.front();
     return first.from == 0 && length <= first.along &&
@@ -22,6 +27,19 @@ std::vector<std::vector<double>> sharp_weights(const std::vector<Demand>& demand
     const std::size_t pivots = 12 * demands.size() + 10;
     return {best_weights(demands, width, pivots).each,
             best_weights(turned(demands), length, pivots).each};
+}
+
+Steps first_try(Steps bound, Steps length) {
+    return bound + (length - bound) / first_share;
+}
+
+/// The work goes about with the sixth power of the film to spare.
+Steps next_try(const std::vector<Demand>& demands, Steps width, Steps now, Steps length) {
+    double spare = static_cast<double>(now) * static_cast<double>(width);
+    for (const Demand& demand : demands)
+        spare -= static_cast<double>(least_area(demand)) * static_cast<double>(demand.count);
+    const double more = std::max(spare * spare_growth / static_cast<double>(width), 1.0);
+    return more < static_cast<double>(length - now) ? now + static_cast<Steps>(more) : length;
 }
 
 EveryWay outcome(const Exhaustive& search, Exhaustive::End end) {
@@ -48,12 +66,27 @@ double work_of_every_way(const Problem& problem) {
 }
 
 EveryWay try_every_way(const Problem& problem, Steps length, std::uint64_t work, int threads,
-                       const std::function<bool()>& go_on, bool sharp) {
-    std::vector<std::vector<double>> weights;
-    if (sharp)
-        weights = sharp_weights(demands_of(problem), problem.stretches.front().across, length);
-    Exhaustive search(problem, std::move(weights));
+                       const std::function<bool()>& go_on) {
+    Exhaustive search(problem, {});
     return outcome(search, search.run(length, work, threads, go_on));
+}
+
+EveryWay try_from_below(const Problem& problem, Steps bound, Steps length, std::uint64_t work,
+                        int threads, const std::function<bool()>& go_on) {
+    const std::vector<Demand> demands = demands_of(problem);
+    const Steps width = problem.stretches.front().across;
+    Exhaustive search(problem, sharp_weights(demands, width, length));
+    EveryWay out;
+    for (Steps now = first_try(bound, length);; now = next_try(demands, width, now, length)) {
+        const std::uint64_t done = out.work;
+        out = outcome(search, search.run(now, work - done, threads, go_on));
+        out.work += done;
+        if (out.complete)
+            bound = out.sheet ? out.length : now + 1;
+        out.bound = bound;
+        if (!out.complete || out.sheet || now == length)
+            return out;
+    }
 }
 
 EveryWay try_every_strip(const Problem& problem, Steps length) {

@@ -14,6 +14,7 @@ struct EveryWay {
     bool stopped = false;       ///< by the callback
     std::optional<Sheet> sheet; ///< a shortest one, when there is one within the length
     Steps length = 0;           ///< of it
+    Steps bound = 0;            ///< no layout is shorter
     std::uint64_t work = 0;     ///< that was done
 };
 
@@ -25,9 +26,15 @@ bool can_try_every_way(const Problem& problem, Steps length);
 double work_of_every_way(const Problem& problem);
 
 /// Looks for a layout of at most this length, with at most this work. The callback is asked from
-/// time to time whether to go on. With sharp weights less is looked at; they take a while.
+/// time to time whether to go on.
 EveryWay try_every_way(const Problem& problem, Steps length, std::uint64_t work, int threads,
-                       const std::function<bool()>& go_on, bool sharp = true);
+                       const std::function<bool()>& go_on);
+
+/// The same for larger jobs, where it is known that no layout is shorter than `bound`: lengths near
+/// the bound come first, as the work rises steeply with the length. What was proved when the work
+/// was spent is kept.
+EveryWay try_from_below(const Problem& problem, Steps bound, Steps length, std::uint64_t work,
+                        int threads, const std::function<bool()>& go_on);
 
 /// The shortest single section for everything, within that length; few pieces only.
 EveryWay try_every_strip(const Problem& problem, Steps length);

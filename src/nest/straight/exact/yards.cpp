@@ -9,9 +9,7 @@ Yards::Yards(const std::vector<Demand>& demands, Steps width, Steps length,
              const std::vector<std::vector<double>>& weights)
     : width_(width), length_(length), spare_(width * length) {
     for (const Demand& demand : demands) {
-        areas_.push_back(demand.lies.front().area());
-        for (const Lie& lie : demand.lies)
-            areas_.back() = std::min(areas_.back(), lie.area());
+        areas_.push_back(least_area(demand));
         spare_ -= areas_.back() * static_cast<Steps>(demand.count);
     }
     const std::vector<Demand> other_way = turned(demands);
