@@ -8,7 +8,7 @@
 namespace pelt::nest::straight {
 namespace {
 
-constexpr std::size_t lanes = 8;
+constexpr std::size_t lane_count = 8;
 constexpr double most_states = 1U << 21U;
 constexpr std::size_t most_sides = 6'000'000;
 constexpr Steps longest_side = 1 << 28;
@@ -44,26 +44,37 @@ Exhaustive::End Exhaustive::run(Steps length, std::uint64_t work, int threads,
     parts_.clear(states_);
     if (problem_.stages == 3)
         make_columns();
-    Lanes makers(lanes, StairMaker(problem_, states_, *yards_, longest_part()));
-    const std::vector<State>& order = states_.by_pieces();
-    for (std::size_t layer = 1; layer + 1 < states_.layers().size(); ++layer)
-        for (std::size_t from = states_.layers()[layer]; from < states_.layers()[layer + 1];
-             from += states_at_once) {
-            const std::size_t to = std::min(from + states_at_once, states_.layers()[layer + 1]);
-            run_all(lanes, threads, [&](std::size_t lane) {
-                for (std::size_t i = from + lane; i < to; i += lanes)
-                    work_on(order[i], makers[lane]);
-            });
-            for (StairMaker& maker : makers) {
-                maker.hand_over(parts_);
-                work_done_ += maker.take_work();
-            }
-            if (work_done_ > work || parts_.sides() > most_sides)
-                return End::gave_up;
-            if (!go_on())
-                return End::stopped;
+    std::vector<Lane> lanes(lane_count,
+                            {StairMaker(problem_, states_, *yards_, longest_part()), {}, {}});
+    for (std::size_t from = 0; from < states_.by_pieces().size();) {
+        const Groups groups = groups_from(from);
+        run_all(lane_count, threads, [&](std::size_t lane) {
+            for (std::size_t i = lane; i < groups.size(); i += lane_count)
+                work_on(groups[i], lanes[lane]);
+        });
+        for (const auto& group : groups)
+            from += group.size();
+        for (Lane& lane : lanes) {
+            lane.maker.hand_over(parts_);
+            work_done_ += lane.maker.take_work();
         }
+        if (work_done_ > work || parts_.sides() > most_sides)
+            return End::gave_up;
+        if (!go_on())
+            return End::stopped;
+    }
     return parts_.whole(states_.all()) == never ? End::none : End::found;
+}
+
+Exhaustive::Groups Exhaustive::groups_from(std::size_t from) const {
+    const auto layer = std::upper_bound(states_.layers().begin(), states_.layers().end(), from);
+    const std::size_t to = std::min(from + states_at_once, *layer);
+    Groups groups;
+    while (from < to) {
+        groups.push_back(states_.group(from));
+        from += groups.back().size();
+    }
+    return groups;
 }
 
 Steps Exhaustive::longest_part() const {
@@ -101,16 +112,54 @@ void Exhaustive::make_columns() {
     work_done_ += maker.take_work();
 }
 
-void Exhaustive::work_on(State s, StairMaker& maker) const {
+void Exhaustive::work_on(std::span<const State> group, Lane& lane) const {
+    lane.wholes.assign(group.size(), never);
+    lane.parts.resize(std::max(lane.parts.size(), group.size()));
+    for (std::vector<State>& parts : lane.parts)
+        parts.clear();
+    find_pairs(group, lane);
+    for (std::size_t i = 0; i < group.size(); ++i)
+        make(group[i], lane.parts[i], lane.wholes[i], lane.maker);
+}
+
+void Exhaustive::find_pairs(std::span<const State> group, Lane& lane) const {
+    std::uint64_t work = 0;
+    if (!is_one_section(group.front())) {
+        const StateSet& wholes = parts_.with_whole();
+        work += states_.split(group, wholes, wholes, [&](std::size_t i, State a, State b) {
+            ++work;
+            lane.wholes[i] = std::min(lane.wholes[i], parts_.whole(a) + parts_.whole(b));
+        });
+    }
+    if (problem_.stages == any_stages) {
+        const StateSet& stairs = parts_.with_stair();
+        work += states_.split(group, stairs, stairs, [&](std::size_t i, State a, State b) {
+            ++work;
+            if (parts_.waste(a) + parts_.waste(b) <= yards_->spare())
+                lane.parts[i].push_back(a);
+        });
+    }
+    lane.maker.count(work);
+}
+
+void Exhaustive::make(State s, const std::vector<State>& parts, Length whole,
+                      StairMaker& maker) const {
+    const bool single = is_single(s);
+    if (problem_.stages == any_stages && !single && parts.empty() && whole == never)
+        return;
     maker.start(s);
-    if (is_single(s))
+    maker.offer_whole(whole);
+    if (single)
         try_single(s, maker);
-    if (problem_.stages == 3 && !is_one_section(s))
-        for (const Sides& sides : columns_[s])
-            maker.offer(sides.along, sides.across);
-    if (problem_.stages == 2 && !is_single(s))
+    for (const State part : parts) {
+        maker.offer_beside(parts_[part], parts_[s - part]);
+        if (!is_one_section(s))
+            maker.offer_behind(parts_[part], parts_[s - part]);
+    }
+    if (problem_.stages == 3)
+        try_columns(s, maker);
+    if (problem_.stages == 2 && !single)
         try_last_piece(s, maker);
-    try_pairs(s, maker);
     maker.finish();
 }
 
@@ -129,29 +178,18 @@ void Exhaustive::try_last_piece(State s, StairMaker& maker) const {
     }
 }
 
-void Exhaustive::try_pairs(State s, StairMaker& maker) const {
-    const bool one = is_one_section(s);
-    const StateSet& wholes = parts_.with_whole();
-    if (!one)
-        maker.count(states_.split(s, wholes, wholes, [&](State a, State b) {
-            maker.offer_whole(parts_.whole(a) + parts_.whole(b));
-        }));
-    const StateSet& stairs = parts_.with_stair();
-    if (problem_.stages == any_stages)
-        maker.count(states_.split(s, stairs, stairs, [&](State a, State b) {
-            if (!maker.may_waste(parts_.waste(a) + parts_.waste(b)))
-                return;
-            maker.offer_beside(parts_[a], parts_[b]);
-            if (!one)
-                maker.offer_behind(parts_[a], parts_[b]);
-        }));
-    if (problem_.stages != 3)
-        return;
+void Exhaustive::try_columns(State s, StairMaker& maker) const {
+    if (!is_one_section(s))
+        for (const Sides& sides : columns_[s])
+            maker.offer(sides.along, sides.across);
     const StateSet& columns = columns_.with_stair();
-    maker.count(states_.split(
-        s, columns, stairs, [&](State a, State b) { maker.offer_beside(columns_[a], parts_[b]); }));
-    maker.count(states_.split(
-        s, stairs, columns, [&](State a, State b) { maker.offer_beside(columns_[b], parts_[a]); }));
+    const StateSet& stairs = parts_.with_stair();
+    maker.count(states_.split({&s, 1}, columns, stairs, [&](std::size_t, State a, State b) {
+        maker.offer_beside(columns_[a], parts_[b]);
+    }));
+    maker.count(states_.split({&s, 1}, stairs, columns, [&](std::size_t, State a, State b) {
+        maker.offer_beside(columns_[b], parts_[a]);
+    }));
 }
 
 } // namespace pelt::nest::straight

@@ -44,12 +44,22 @@ public:
     static double least_work(const Problem& problem);
 
 private:
-    using Lanes = std::vector<StairMaker>;
+    /// What a thread works with.
+    struct Lane {
+        StairMaker maker;
+        std::vector<std::vector<State>> parts; ///< by state of a group: to go with the rest of it
+        std::vector<Length> wholes;            ///< by state of a group: of two lots of sections
+    };
     void make_columns();
     Steps longest_part() const; ///< every part lies in one section, and that on the table
-    void work_on(State s, StairMaker& maker) const;
+    /// States of one block and layer; those of one layer do not need each other.
+    using Groups = std::vector<std::span<const State>>;
+    Groups groups_from(std::size_t from) const;
+    void work_on(std::span<const State> group, Lane& lane) const;
+    void find_pairs(std::span<const State> group, Lane& lane) const;
+    void make(State s, const std::vector<State>& parts, Length whole, StairMaker& maker) const;
     void try_single(State s, StairMaker& maker) const;
-    void try_pairs(State s, StairMaker& maker) const;
+    void try_columns(State s, StairMaker& maker) const;
     void try_last_piece(State s, StairMaker& maker) const;
     std::size_t last_kind(State s) const;
     bool is_one_section(State s) const { return one_section_ && s == states_.all(); }

@@ -7,7 +7,10 @@
 namespace pelt::nest::straight {
 
 void Stairs::clear(const States& states) {
-    cells_.assign(static_cast<std::size_t>(states.all()) + 1, {});
+    const std::size_t count = static_cast<std::size_t>(states.all()) + 1;
+    cells_.assign(count, {});
+    wholes_.assign(count, never);
+    wastes_.assign(count, never);
     sides_.clear();
     with_stair_.clear(states);
     with_whole_.clear(states);
@@ -15,7 +18,9 @@ void Stairs::clear(const States& states) {
 
 void Stairs::set(State s, Stair stair, Length whole, Length waste) {
     cells_[s] = {static_cast<std::uint32_t>(sides_.size()),
-                 static_cast<std::uint32_t>(stair.size()), whole, waste};
+                 static_cast<std::uint32_t>(stair.size())};
+    wholes_[s] = whole;
+    wastes_[s] = waste;
     sides_.insert(sides_.end(), stair.begin(), stair.end());
     if (!stair.empty())
         with_stair_.add(s);

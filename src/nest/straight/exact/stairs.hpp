@@ -25,9 +25,9 @@ class Stairs {
 public:
     void clear(const States& states);
     Stair operator[](State s) const { return {sides_.data() + cells_[s].first, cells_[s].count}; }
-    Length whole(State s) const { return cells_[s].whole; }
+    Length whole(State s) const { return wholes_[s]; }
     /// The least film without a piece on it in a part with one of these sides.
-    std::int64_t waste(State s) const { return cells_[s].waste; }
+    std::int64_t waste(State s) const { return wastes_[s]; }
     void set(State s, Stair stair, Length whole, Length waste);
     std::size_t sides() const { return sides_.size(); }
     const StateSet& with_stair() const { return with_stair_; }
@@ -37,10 +37,10 @@ private:
     struct Cell {
         std::uint32_t first = 0;
         std::uint32_t count = 0;
-        Length whole = never;
-        Length waste = 0;
     };
     std::vector<Cell> cells_;
+    std::vector<Length> wholes_; // apart from the cells, as they are asked for far more often
+    std::vector<Length> wastes_;
     std::vector<Sides> sides_;
     StateSet with_stair_;
     StateSet with_whole_;
@@ -64,12 +64,7 @@ public:
             touched_.push_back(across);
         shortest = std::min(shortest, along);
     }
-    void offer_whole(Length along) {
-        ++work_;
-        whole_ = std::min(whole_, along);
-    }
-    /// Whether a part that wastes so much may be in a layout.
-    bool may_waste(std::int64_t waste) const { return waste <= spare_; }
+    void offer_whole(Length along) { whole_ = std::min(whole_, along); }
     /// All ways to lay one of the first beside (behind) one of the second.
     void offer_beside(Stair a, Stair b);
     void offer_behind(Stair a, Stair b);

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: MIT
 #include "nest/straight/exact/states.hpp"
 
+#include <algorithm>
+
 namespace pelt::nest::straight {
 
 States::States(const std::vector<Kind>& kinds) {
@@ -44,6 +46,14 @@ void States::make_blocks() {
             below_[low] |= std::uint64_t{1} << below.now();
         while (below.next());
     }
+}
+
+std::span<const State> States::group(std::size_t from) const {
+    const auto layer = std::upper_bound(layers_.begin(), layers_.end(), from);
+    std::size_t to = from + 1;
+    while (to < *layer && by_pieces_[to] / block_ == by_pieces_[from] / block_)
+        ++to;
+    return {by_pieces_.data() + from, to - from};
 }
 
 Walk States::walk(State s, std::size_t from_kind) const {

@@ -9,6 +9,7 @@
 #include <array>
 #include <bit>
 #include <cstdint>
+#include <span>
 #include <vector>
 
 namespace pelt::nest::straight {
@@ -55,15 +56,18 @@ public:
     const std::vector<std::size_t>& layers() const { return layers_; }
     /// So many states in a row differ in their low digits only; at most 64, a word of a StateSet.
     State block() const { return block_; }
+    /// Those states from there on in by_pieces() that have as many pieces and are in one block.
+    std::span<const State> group(std::size_t from) const;
 
     /// Calls `visit(part, rest)` for every way to split a state in two, each pair once, neither of
     /// them empty; stops when it returns true.
     template <class Visit>
     void split(State s, Visit&& visit) const;
-    /// Calls `visit(part, rest)` for every way to split a state into one of each set with part <=
-    /// rest. Gives the number of words looked at.
+    /// Calls `visit(i, part, rest)` for every way to split the i-th of some states of one block
+    /// into one of each set with part <= rest. Gives the number of words looked at.
     template <class Visit>
-    std::uint64_t split(State s, const StateSet& parts, const StateSet& rests, Visit&& visit) const;
+    std::uint64_t split(std::span<const State> block, const StateSet& parts, const StateSet& rests,
+                        Visit&& visit) const;
 
 private:
     void list_by_pieces(std::size_t pieces);
@@ -89,8 +93,8 @@ public:
     void clear(const States& states);
     void add(State s);
     std::uint64_t word(State block) const { return words_[block]; }
-    /// Bit `a` tells whether low - a is in the set, for a <= low.
-    std::uint64_t word_from(State block, State low) const { return turned_[block] >> (63 - low); }
+    /// Shifted right by 63 - low, bit `a` tells whether low - a is in the set, for a <= low.
+    std::uint64_t turned(State block) const { return turned_[block]; }
 
 private:
     State block_ = 1;
@@ -120,25 +124,31 @@ void States::split(State s, Visit&& visit) const {
             return;
 }
 
+// The walk over the high digits, and most looks at words, serve all states of the block.
 template <class Visit>
-std::uint64_t States::split(State s, const StateSet& parts, const StateSet& rests,
-                            Visit&& visit) const {
-    const State high = s / block_;
-    const State low = s % block_;
-    const std::uint64_t first_half = (std::uint64_t{2} << low / 2) - 1;
+std::uint64_t States::split(std::span<const State> block, const StateSet& parts,
+                            const StateSet& rests, Visit&& visit) const {
+    const State high = block.front() / block_;
     std::uint64_t words = 0;
-    Walk part = walk(s, low_kinds_);
+    Walk part = walk(block.front(), low_kinds_);
     do {
         const State rest = high - part.now();
         if (part.now() > rest)
             break;
         ++words;
-        std::uint64_t both = parts.word(part.now()) & rests.word_from(rest, low) & below_[low];
-        if (part.now() == rest)
-            both &= first_half;
-        for (; both != 0; both &= both - 1) {
-            const State a = part.now() * block_ + static_cast<State>(std::countr_zero(both));
-            visit(a, s - a);
+        const std::uint64_t near = parts.word(part.now());
+        const std::uint64_t far = rests.turned(rest);
+        if (near == 0 || far == 0)
+            continue;
+        for (std::size_t i = 0; i < block.size(); ++i) {
+            const State low = block[i] - high * block_;
+            std::uint64_t both = near & (far >> (63 - low)) & below_[low];
+            if (part.now() == rest)
+                both &= (std::uint64_t{2} << low / 2) - 1; // the first half
+            for (; both != 0; both &= both - 1) {
+                const State a = part.now() * block_ + static_cast<State>(std::countr_zero(both));
+                visit(i, a, block[i] - a);
+            }
         }
     } while (part.next());
     return words;
