@@ -9,9 +9,9 @@
 namespace pelt::nest::straight {
 namespace {
 
-/// Ways to split the pieces in two; a recut takes some milliseconds at most.
+/// In the units of trying every way; a recut takes some milliseconds at most.
 constexpr std::uint64_t most_work = 5'000'000; ///< of one recut
-constexpr double most_splits = 50'000;
+constexpr double most_words = 500;
 constexpr double even_chance = 0.1; ///< that sections without waste are chosen, against waste
 constexpr std::int64_t least_work = 2'000; ///< of one recut, whatever it says itself
 
@@ -58,7 +58,7 @@ std::vector<std::size_t> random_order(const Problem& problem, const Filled& fill
 /// As many sections as an exact search takes.
 Choice random_choice(const Problem& problem, const Filled& filled, Random& random) {
     const std::vector<std::size_t> order = random_order(problem, filled, random);
-    const double most = most_splits * (0.05 + 0.95 * random.unit());
+    const double most = most_words * (0.05 + 0.95 * random.unit());
     const Stretch& stretch = problem.stretches[filled.stretch];
     Choice choice;
     for (const std::size_t i : order) {

@@ -13,9 +13,17 @@ constexpr double most_states = 1U << 21U;
 constexpr std::size_t most_sides = 6'000'000;
 constexpr Steps longest_side = 1 << 28;
 constexpr Steps widest_table = 1 << 16;
-/// Between two looks at the callback; one state of a set of twenty can mean eight thousand words
-/// of pairs.
-constexpr std::size_t states_at_once = 1024;
+/// Between two looks at the callback and at the work, if possible; a state can be a million.
+constexpr std::uint64_t work_at_once = 2'000'000;
+constexpr std::size_t most_at_once = 1024;
+
+/// So many states as would have been the right number last time.
+std::size_t next_at_once(std::size_t states, std::uint64_t work) {
+    const double right = static_cast<double>(states) * static_cast<double>(work_at_once) /
+                         static_cast<double>(std::max<std::uint64_t>(work, 1));
+    return static_cast<std::size_t>(
+        std::clamp(right, static_cast<double>(lane_count), static_cast<double>(most_at_once)));
+}
 
 } // namespace
 
@@ -30,7 +38,7 @@ bool Exhaustive::possible(const Problem& problem) {
 }
 
 double Exhaustive::least_work(const Problem& problem) {
-    return States::splits(problem.kinds);
+    return States::words(problem.kinds);
 }
 
 Exhaustive::Exhaustive(const Problem& problem, std::vector<std::vector<double>> weights)
@@ -46,8 +54,10 @@ Exhaustive::End Exhaustive::run(Steps length, std::uint64_t work, int threads,
         make_columns();
     std::vector<Lane> lanes(lane_count,
                             {StairMaker(problem_, states_, *yards_, longest_part()), {}, {}});
+    std::size_t at_once = most_at_once;
     for (std::size_t from = 0; from < states_.by_pieces().size();) {
-        const Groups groups = groups_from(from);
+        const Groups groups = groups_from(from, at_once);
+        const std::uint64_t before = work_done_;
         run_all(lane_count, threads, [&](std::size_t lane) {
             for (std::size_t i = lane; i < groups.size(); i += lane_count)
                 work_on(groups[i], lanes[lane]);
@@ -62,13 +72,14 @@ Exhaustive::End Exhaustive::run(Steps length, std::uint64_t work, int threads,
             return End::gave_up;
         if (!go_on())
             return End::stopped;
+        at_once = next_at_once(at_once, work_done_ - before);
     }
     return parts_.whole(states_.all()) == never ? End::none : End::found;
 }
 
-Exhaustive::Groups Exhaustive::groups_from(std::size_t from) const {
+Exhaustive::Groups Exhaustive::groups_from(std::size_t from, std::size_t states) const {
     const auto layer = std::upper_bound(states_.layers().begin(), states_.layers().end(), from);
-    const std::size_t to = std::min(from + states_at_once, *layer);
+    const std::size_t to = std::min(from + states, *layer);
     Groups groups;
     while (from < to) {
         groups.push_back(states_.group(from));

@@ -54,7 +54,7 @@ private:
     Steps longest_part() const; ///< every part lies in one section, and that on the table
     /// States of one block and layer; those of one layer do not need each other.
     using Groups = std::vector<std::span<const State>>;
-    Groups groups_from(std::size_t from) const;
+    Groups groups_from(std::size_t from, std::size_t states) const;
     void work_on(std::span<const State> group, Lane& lane) const;
     void find_pairs(std::span<const State> group, Lane& lane) const;
     void make(State s, const std::vector<State>& parts, Length whole, StairMaker& maker) const;

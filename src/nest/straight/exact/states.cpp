@@ -4,6 +4,11 @@
 #include <algorithm>
 
 namespace pelt::nest::straight {
+namespace {
+
+constexpr State word_size = 64;
+
+} // namespace
 
 States::States(const std::vector<Kind>& kinds) {
     State weight = 1;
@@ -38,7 +43,7 @@ void States::list_by_pieces(std::size_t pieces) {
 }
 
 void States::make_blocks() {
-    while (low_kinds_ < kinds() && block_ * radix_[low_kinds_] <= 64)
+    while (low_kinds_ < kinds() && block_ * radix_[low_kinds_] <= word_size)
         block_ *= radix_[low_kinds_++];
     for (State low = 0; low < block_; ++low) {
         Walk below = walk(low, 0);
@@ -72,11 +77,20 @@ double States::count(const std::vector<Kind>& kinds) {
     return count;
 }
 
-double States::splits(const std::vector<Kind>& kinds) {
-    double splits = 0.5;
-    for (const Kind& kind : kinds)
-        splits *= static_cast<double>((kind.demand() + 1) * (kind.demand() + 2)) / 2;
-    return splits;
+double States::words(const std::vector<Kind>& kinds) {
+    double splits = 0.5; // of the high digits
+    double block = 1;
+    double layers = 1;
+    for (const Kind& kind : kinds) {
+        const auto demand = static_cast<double>(kind.demand());
+        if (splits == 0.5 && block * (demand + 1) <= word_size) {
+            block *= demand + 1;
+            layers += demand;
+        } else {
+            splits *= (demand + 1) * (demand + 2) / 2;
+        }
+    }
+    return splits * layers;
 }
 
 void StateSet::clear(const States& states) {

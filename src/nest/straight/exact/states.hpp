@@ -41,10 +41,10 @@ class States {
 public:
     explicit States(const std::vector<Kind>& kinds);
 
-    /// How many states there are, and ways to split all of them in two; as doubles, for they may
-    /// be beyond all bounds.
+    /// How many states there are, and words to look at for splitting all of them in two; as
+    /// doubles, for they may be beyond all bounds.
     static double count(const std::vector<Kind>& kinds);
-    static double splits(const std::vector<Kind>& kinds);
+    static double words(const std::vector<Kind>& kinds);
 
     std::size_t kinds() const { return weight_.size(); }
     State all() const { return all_; }
