@@ -2,12 +2,12 @@
 // Jobs of upright rectangles, for the tests of ordering.
 #pragma once
 
+#include "asked_jobs.hpp"
 #include "order/order.hpp"
 #include "read/read.hpp"
 
 #include <algorithm>
 #include <cstdint>
-#include <cstdlib>
 #include <memory>
 #include <stdexcept>
 #include <string>
@@ -52,11 +52,7 @@ private:
     std::uint64_t state_;
 };
 
-/// How many random jobs to try: more on request, never fewer than `least`.
-inline int asked_jobs(const char* variable, int least) {
-    const char* text = std::getenv(variable); // NOLINT(concurrency-mt-unsafe)
-    return text == nullptr ? least : std::max(least, std::atoi(text));
-}
+using test::asked_jobs;
 
 inline std::string first_fault(const Faults& faults) {
     for (const Fault& fault : faults)
