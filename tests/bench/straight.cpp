@@ -1,9 +1,10 @@
 // SPDX-License-Identifier: MIT
 // Straight cutting against published rectangular strip packing instances.
 //   bench_straight DIRECTORY [--turns no|yes|both] [--stages 2|3|any] [--effort N | --seconds N]
-//                  [--threads N] [--seed N] [--only a,b] [--largest N]
+//                  [--threads N] [--seed N] [--only a,b] [--largest N] [--at-least N]
 // Each instance file holds `strip_width` and `items` (w across, h along, demand), and what is
-// known of the shortest length. One unit of an instance is one step of the ruler.
+// known of the shortest length. One unit of an instance is one step of the ruler. `--at-least`
+// asks for every rectangle so often that there are so many.
 #include "nest/straight/straight.hpp"
 
 #include <nlohmann/json.hpp>
@@ -34,6 +35,7 @@ struct Options {
     int threads = 2;
     std::uint64_t seed = 1;
     std::size_t largest = 1'000'000;
+    int at_least = 0;
     std::vector<std::string> only;
 };
 
@@ -57,8 +59,16 @@ Piece piece_of(int index, Um along, Um across, int demand, bool turns) {
     return piece;
 }
 
-Instance instance_of(const std::filesystem::path& file, bool turns) {
+int times_for(const nlohmann::json& items, int at_least) {
+    int count = 0;
+    for (const auto& item : items)
+        count += item["demand"].get<int>();
+    return std::max(1, (at_least + count - 1) / count);
+}
+
+Instance instance_of(const std::filesystem::path& file, bool turns, int at_least) {
     const nlohmann::json json = nlohmann::json::parse(std::ifstream(file));
+    const int times = times_for(json["items"], at_least);
     Instance out;
     out.name = file.stem().string();
     out.roll.width = json["strip_width"].get<Um>() * um_per_mm;
@@ -67,7 +77,7 @@ Instance instance_of(const std::filesystem::path& file, bool turns) {
     for (const auto& item : json["items"]) {
         const Um along = item["h"].get<Um>() * um_per_mm;
         const Um across = item["w"].get<Um>() * um_per_mm;
-        const int demand = item["demand"].get<int>();
+        const int demand = times * item["demand"].get<int>();
         area += static_cast<double>(along) * static_cast<double>(across) * demand;
         const bool may_turn = item.contains("turns") ? item["turns"].get<bool>() : turns;
         out.pieces.push_back(piece_of(index++, along, across, demand, may_turn));
@@ -75,7 +85,8 @@ Instance instance_of(const std::filesystem::path& file, bool turns) {
     out.area_bound = std::ceil(area / static_cast<double>(out.roll.width) / 1000 - 1e-9);
     const char* keys[2] = {"guillotine_no_rotation", "guillotine_rotation"};
     for (int k = 0; k < 2; ++k)
-        if (json["known_best"].contains(keys[k]) && json["known_best"][keys[k]].contains("height"))
+        if (times == 1 && json["known_best"].contains(keys[k]) &&
+            json["known_best"][keys[k]].contains("height"))
             out.known[k] = json["known_best"][keys[k]]["height"].get<int>();
     return out;
 }
@@ -135,6 +146,8 @@ Options read_options(int argc, char** argv) {
             options.seed = std::stoull(value);
         else if (key == "--largest")
             options.largest = std::stoull(value);
+        else if (key == "--at-least")
+            options.at_least = std::stoi(value);
         else if (key == "--only") {
             std::stringstream list(value);
             for (std::string name; std::getline(list, name, ',');)
@@ -160,7 +173,7 @@ void bench(const std::vector<std::filesystem::path>& files, const Options& optio
     int count = 0;
     int count_known = 0;
     for (const auto& file : files) {
-        const Instance instance = instance_of(file, turns);
+        const Instance instance = instance_of(file, turns, options.at_least);
         if (count_of(instance) > options.largest)
             continue;
         const Outcome o = solve(instance, options);

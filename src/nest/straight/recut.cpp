@@ -13,7 +13,9 @@ namespace {
 constexpr std::uint64_t most_work = 5'000'000; ///< of one recut
 constexpr double most_words = 500;
 constexpr double even_chance = 0.1; ///< that sections without waste are chosen, against waste
-constexpr std::int64_t least_work = 2'000; ///< of one recut, whatever it says itself
+constexpr std::int64_t least_work = 2'000;    ///< of one recut, whatever it says itself
+constexpr std::int64_t work_per_section = 20; ///< of putting the sections in a random order
+constexpr std::size_t most_refused = 40;
 
 struct Choice {
     std::vector<std::size_t> sections;
@@ -55,17 +57,21 @@ std::vector<std::size_t> random_order(const Problem& problem, const Filled& fill
     return order;
 }
 
-/// As many sections as an exact search takes.
+/// As many sections as an exact search takes. Where there are very many, not all can be tried.
 Choice random_choice(const Problem& problem, const Filled& filled, Random& random) {
     const std::vector<std::size_t> order = random_order(problem, filled, random);
     const double most = most_words * (0.05 + 0.95 * random.unit());
     const Stretch& stretch = problem.stretches[filled.stretch];
     Choice choice;
+    std::size_t refused = 0;
     for (const std::size_t i : order) {
         std::vector<std::size_t> pieces = choice.pieces;
         list_pieces(filled.sections[i], pieces);
-        if (work_of_every_way(Part(problem, stretch, pieces).problem()) > most)
+        if (work_of_every_way(Part(problem, stretch, pieces).problem()) > most) {
+            if (++refused == most_refused)
+                break;
             continue;
+        }
         choice.sections.push_back(i);
         choice.pieces = std::move(pieces);
         choice.along += filled.sections[i].size[along];
@@ -81,7 +87,7 @@ std::optional<Recut> find_recut(const Problem& problem, const Filled& filled, Ra
     while (work > 0) {
         const Choice choice = random_choice(problem, filled, random);
         const Part part(problem, problem.stretches[filled.stretch], choice.pieces);
-        work -= least_work;
+        work -= least_work + work_per_section * static_cast<std::int64_t>(filled.sections.size());
         if (choice.sections.size() < 2 || !can_try_every_way(part.problem(), choice.along))
             continue;
         EveryWay every =
