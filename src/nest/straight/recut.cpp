@@ -11,7 +11,7 @@ namespace {
 
 /// In the units of trying every way; a recut takes some milliseconds at most.
 constexpr std::uint64_t most_work = 5'000'000; ///< of one recut
-constexpr double most_words = 500;
+constexpr double most_words = 800;
 constexpr double even_chance = 0.1; ///< that sections without waste are chosen, against waste
 constexpr std::int64_t least_work = 2'000;    ///< of one recut, whatever it says itself
 constexpr std::int64_t work_per_section = 20; ///< of putting the sections in a random order

@@ -22,7 +22,7 @@ constexpr int rounds_per_effort = 2;
 constexpr double recut_share = 4;
 constexpr double trial_share = 0.25;
 constexpr double ease_share = 0.25; ///< of the looks at a node, for fewer cuts
-constexpr double every_way_share = 6;
+constexpr double every_way_share = 1.5;
 /// Rounds before every way is tried: the nearer the layout, the fewer ways can be shorter.
 constexpr std::uint64_t first_rounds = 2;
 constexpr std::uint64_t endless_first_rounds = 40; ///< where the effort is without end
@@ -200,7 +200,7 @@ void Run::keep(Sheet sheet) {
 
 void Run::look_at_every_way() {
     const auto most_work =
-        static_cast<std::uint64_t>(effort_.amount == 0 ? 1e18 : 4 * every_way_share * whole_work());
+        static_cast<std::uint64_t>(effort_.amount == 0 ? 1e18 : 8 * every_way_share * whole_work());
     EveryWay every = try_from_below(problem_, bound_, reach_ - 1, most_work, effort_.threads,
                                     [&] { return go_on(0.5); });
     if (every.sheet) {

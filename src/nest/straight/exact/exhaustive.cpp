@@ -14,7 +14,7 @@ constexpr std::size_t most_sides = 6'000'000;
 constexpr Steps longest_side = 1 << 28;
 constexpr Steps widest_table = 1 << 16;
 /// Between two looks at the callback and at the work, if possible; a state can be a million.
-constexpr std::uint64_t work_at_once = 2'000'000;
+constexpr std::uint64_t work_at_once = 500'000;
 constexpr std::size_t most_at_once = 1024;
 
 /// So many states as would have been the right number last time.
@@ -38,7 +38,7 @@ bool Exhaustive::possible(const Problem& problem) {
 }
 
 double Exhaustive::least_work(const Problem& problem) {
-    return States::words(problem.kinds);
+    return States::splits(problem.kinds) / 64;
 }
 
 Exhaustive::Exhaustive(const Problem& problem, std::vector<std::vector<double>> weights)
@@ -125,12 +125,18 @@ void Exhaustive::make_columns() {
 
 void Exhaustive::work_on(std::span<const State> group, Lane& lane) const {
     lane.wholes.assign(group.size(), never);
-    lane.parts.resize(std::max(lane.parts.size(), group.size()));
-    for (std::vector<State>& parts : lane.parts)
-        parts.clear();
+    lane.firsts.resize(std::max(lane.firsts.size(), group.size()));
+    for (std::vector<State>& firsts : lane.firsts)
+        firsts.clear();
     find_pairs(group, lane);
     for (std::size_t i = 0; i < group.size(); ++i)
-        make(group[i], lane.parts[i], lane.wholes[i], lane.maker);
+        if (lane.wholes[i] != never || !lane.firsts[i].empty() || has_own_sides(group[i]))
+            make(group[i], lane.firsts[i], lane.wholes[i], lane.maker);
+}
+
+bool Exhaustive::has_own_sides(State s) const {
+    return is_single(s) || problem_.stages == 2 ||
+           (problem_.stages == 3 && columns_.with_stair().has(s));
 }
 
 void Exhaustive::find_pairs(std::span<const State> group, Lane& lane) const {
@@ -142,35 +148,45 @@ void Exhaustive::find_pairs(std::span<const State> group, Lane& lane) const {
             lane.wholes[i] = std::min(lane.wholes[i], parts_.whole(a) + parts_.whole(b));
         });
     }
-    if (problem_.stages == any_stages) {
-        const StateSet& stairs = parts_.with_stair();
+    const StateSet& stairs = parts_.with_stair();
+    const auto keep = [&](std::size_t i, State first, std::int64_t waste) {
+        ++work;
+        if (waste <= yards_->spare())
+            lane.firsts[i].push_back(first);
+    };
+    if (problem_.stages == any_stages)
         work += states_.split(group, stairs, stairs, [&](std::size_t i, State a, State b) {
-            ++work;
-            if (parts_.waste(a) + parts_.waste(b) <= yards_->spare())
-                lane.parts[i].push_back(a);
+            keep(i, a, parts_.waste(a) + parts_.waste(b));
+        });
+    if (problem_.stages == 3) {
+        const StateSet& columns = columns_.with_stair();
+        work += states_.split(group, columns, stairs, [&](std::size_t i, State a, State b) {
+            keep(i, a, columns_.waste(a) + parts_.waste(b));
+        });
+        work += states_.split(group, stairs, columns, [&](std::size_t i, State a, State b) {
+            keep(i, b, parts_.waste(a) + columns_.waste(b));
         });
     }
     lane.maker.count(work);
 }
 
-void Exhaustive::make(State s, const std::vector<State>& parts, Length whole,
+void Exhaustive::make(State s, const std::vector<State>& firsts, Length whole,
                       StairMaker& maker) const {
-    const bool single = is_single(s);
-    if (problem_.stages == any_stages && !single && parts.empty() && whole == never)
-        return;
     maker.start(s);
     maker.offer_whole(whole);
-    if (single)
+    if (is_single(s))
         try_single(s, maker);
-    for (const State part : parts) {
-        maker.offer_beside(parts_[part], parts_[s - part]);
-        if (!is_one_section(s))
-            maker.offer_behind(parts_[part], parts_[s - part]);
-    }
-    if (problem_.stages == 3)
-        try_columns(s, maker);
-    if (problem_.stages == 2 && !single)
+    else if (problem_.stages == 2)
         try_last_piece(s, maker);
+    if (problem_.stages == 3 && !is_one_section(s))
+        for (const Sides& sides : columns_[s])
+            maker.offer(sides.along, sides.across);
+    const Stairs& first = problem_.stages == 3 ? columns_ : parts_;
+    for (const State a : firsts) {
+        maker.offer_beside(first[a], parts_[s - a]);
+        if (problem_.stages == any_stages && !is_one_section(s))
+            maker.offer_behind(first[a], parts_[s - a]);
+    }
     maker.finish();
 }
 
@@ -187,20 +203,6 @@ void Exhaustive::try_last_piece(State s, StairMaker& maker) const {
         if (!rest.empty())
             maker.offer_beside(rest, {&sides, 1});
     }
-}
-
-void Exhaustive::try_columns(State s, StairMaker& maker) const {
-    if (!is_one_section(s))
-        for (const Sides& sides : columns_[s])
-            maker.offer(sides.along, sides.across);
-    const StateSet& columns = columns_.with_stair();
-    const StateSet& stairs = parts_.with_stair();
-    maker.count(states_.split({&s, 1}, columns, stairs, [&](std::size_t, State a, State b) {
-        maker.offer_beside(columns_[a], parts_[b]);
-    }));
-    maker.count(states_.split({&s, 1}, stairs, columns, [&](std::size_t, State a, State b) {
-        maker.offer_beside(columns_[b], parts_[a]);
-    }));
 }
 
 } // namespace pelt::nest::straight

@@ -47,8 +47,9 @@ private:
     /// What a thread works with.
     struct Lane {
         StairMaker maker;
-        std::vector<std::vector<State>> parts; ///< by state of a group: to go with the rest of it
-        std::vector<Length> wholes;            ///< by state of a group: of two lots of sections
+        /// By state of a group: parts (three turns: columns) to go with what is left of it.
+        std::vector<std::vector<State>> firsts;
+        std::vector<Length> wholes; ///< by state of a group: of two lots of sections
     };
     void make_columns();
     Steps longest_part() const; ///< every part lies in one section, and that on the table
@@ -57,9 +58,10 @@ private:
     Groups groups_from(std::size_t from, std::size_t states) const;
     void work_on(std::span<const State> group, Lane& lane) const;
     void find_pairs(std::span<const State> group, Lane& lane) const;
-    void make(State s, const std::vector<State>& parts, Length whole, StairMaker& maker) const;
+    /// Whether there are ways to make it other than of a pair.
+    bool has_own_sides(State s) const;
+    void make(State s, const std::vector<State>& firsts, Length whole, StairMaker& maker) const;
     void try_single(State s, StairMaker& maker) const;
-    void try_columns(State s, StairMaker& maker) const;
     void try_last_piece(State s, StairMaker& maker) const;
     std::size_t last_kind(State s) const;
     bool is_one_section(State s) const { return one_section_ && s == states_.all(); }

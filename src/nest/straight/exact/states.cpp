@@ -77,20 +77,11 @@ double States::count(const std::vector<Kind>& kinds) {
     return count;
 }
 
-double States::words(const std::vector<Kind>& kinds) {
-    double splits = 0.5; // of the high digits
-    double block = 1;
-    double layers = 1;
-    for (const Kind& kind : kinds) {
-        const auto demand = static_cast<double>(kind.demand());
-        if (splits == 0.5 && block * (demand + 1) <= word_size) {
-            block *= demand + 1;
-            layers += demand;
-        } else {
-            splits *= (demand + 1) * (demand + 2) / 2;
-        }
-    }
-    return splits * layers;
+double States::splits(const std::vector<Kind>& kinds) {
+    double splits = 0.5;
+    for (const Kind& kind : kinds)
+        splits *= static_cast<double>((kind.demand() + 1) * (kind.demand() + 2)) / 2;
+    return splits;
 }
 
 void StateSet::clear(const States& states) {

@@ -41,10 +41,10 @@ class States {
 public:
     explicit States(const std::vector<Kind>& kinds);
 
-    /// How many states there are, and words to look at for splitting all of them in two; as
-    /// doubles, for they may be beyond all bounds.
+    /// How many states there are, and ways to split all of them in two; as doubles, for they may
+    /// be beyond all bounds.
     static double count(const std::vector<Kind>& kinds);
-    static double words(const std::vector<Kind>& kinds);
+    static double splits(const std::vector<Kind>& kinds);
 
     std::size_t kinds() const { return weight_.size(); }
     State all() const { return all_; }
@@ -92,6 +92,7 @@ class StateSet {
 public:
     void clear(const States& states);
     void add(State s);
+    bool has(State s) const { return (words_[s / block_] >> s % block_ & 1) != 0; }
     std::uint64_t word(State block) const { return words_[block]; }
     /// Shifted right by 63 - low, bit `a` tells whether low - a is in the set, for a <= low.
     std::uint64_t turned(State block) const { return turned_[block]; }
