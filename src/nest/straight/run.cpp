@@ -21,11 +21,12 @@ constexpr double work_per_piece = 16'000;
 constexpr int rounds_per_effort = 2;
 constexpr double recut_share = 4;
 constexpr double trial_share = 0.25;
-constexpr double ease_share = 0.25; ///< of the looks at a node, for fewer cuts
-constexpr double every_way_share = 1.5;
-/// Rounds before every way is tried: the nearer the layout, the fewer ways can be shorter.
-constexpr std::uint64_t first_rounds = 2;
-constexpr std::uint64_t endless_first_rounds = 40; ///< where the effort is without end
+constexpr double ease_share = 0.25;      ///< of the looks at a node, for fewer cuts
+constexpr double every_way_share = 0.16; ///< of the looks, for a guess of the work
+constexpr double guess_may_be_off = 150; ///< by so much, with many lies and few turns
+/// Blocks before every way is tried: the nearer the layout, the fewer ways can be shorter.
+constexpr std::uint64_t first_blocks = 1;
+constexpr std::uint64_t endless_first_blocks = 20; ///< where the effort is without end
 
 bool has_stock(const Problem& problem) {
     return std::any_of(problem.stretches.begin(), problem.stretches.end(),
@@ -69,32 +70,43 @@ Run::Run(const Problem& problem, const Effort& effort, const Watch& watch)
 bool Run::work(const Sheet* known) {
     if (!construct(known))
         return false;
-    // More effort is more rounds of the same size, so that it begins like less effort.
-    const double rounds = rounds_per_effort * std::max(effort_.amount, 1);
-    const auto each = static_cast<std::uint64_t>(whole_work() / strand_count / rounds);
-    if (may_look_at_every_way()) {
-        improve(effort_.amount == 0 ? endless_first_rounds : first_rounds, each);
-        if (!stopped_ && !is_shortest())
+    const bool endless = effort_.amount == 0;
+    const bool every_way = may_look_at_every_way();
+    const auto blocks = endless ? std::numeric_limits<std::uint64_t>::max()
+                                : static_cast<std::uint64_t>(std::max(effort_.amount, 1));
+    for (std::uint64_t block = 0; block < blocks && !stopped_; ++block) {
+        do_block(endless ? 0 : static_cast<double>(block) / static_cast<double>(blocks));
+        if (every_way && block == (endless ? endless_first_blocks : first_blocks) - 1 &&
+            !stopped_ && !is_shortest())
             look_at_every_way();
+        if (endless && is_shortest())
+            break;
     }
-    if (!stopped_)
-        improve(effort_.amount == 0 ? std::numeric_limits<std::uint64_t>::max()
-                                    : static_cast<std::uint64_t>(rounds),
-                each);
-    if (!stopped_ && !effort_.trial)
-        ease();
     return true;
 }
 
-/// In looks at a node; as if the effort were 1 where it is without end.
-double Run::whole_work() const {
-    return work_per_piece * static_cast<double>(problem_.pieces()) * std::max(effort_.amount, 1) *
+/// More effort is more blocks of the same size, so that it begins like less effort; and fewer cuts
+/// are looked for in each, as the layout may become shorter by them.
+void Run::do_block(double share) {
+    const double each = work_of_block() / strand_count / rounds_per_effort;
+    improve(share, static_cast<std::uint64_t>(each));
+    if (!stopped_ && !effort_.trial)
+        ease();
+}
+
+/// Of a block, in looks at a node.
+double Run::work_of_block() const {
+    return work_per_piece * static_cast<double>(problem_.pieces()) *
            (effort_.trial ? trial_share : 1);
+}
+
+double Run::work_on_every_way() const {
+    return every_way_share * work_of_block() * std::max(effort_.amount, 1);
 }
 
 bool Run::may_look_at_every_way() const {
     return can_try_every_way(problem_, reach_) &&
-           (effort_.amount == 0 || work_of_every_way(problem_) < every_way_share * whole_work());
+           (effort_.amount == 0 || work_of_every_way(problem_) < work_on_every_way());
 }
 
 bool Run::go_on(double share) {
@@ -112,10 +124,9 @@ bool Run::construct(const Sheet* known) {
     return true;
 }
 
-void Run::improve(std::uint64_t rounds, std::uint64_t work_each) {
-    for (std::uint64_t round = 0; round < rounds && !is_shortest(); ++round) {
-        if (!go_on(effort_.amount == 0 ? 0
-                                       : static_cast<double>(round) / static_cast<double>(rounds)))
+void Run::improve(double share, std::uint64_t work_each) {
+    for (int round = 0; round < rounds_per_effort && !is_shortest(); ++round) {
+        if (!go_on(share))
             return;
         run_all(strand_count, effort_.threads, [&](std::size_t i) { run_strand(i, work_each); });
         find_best();
@@ -137,13 +148,15 @@ bool Run::find_best() {
     return tree_.has_value();
 }
 
+/// What trying every way has proved does not steer the strands: with more effort they are to begin
+/// as with less, where it was not tried.
 void Run::run_strand(std::size_t i, std::uint64_t work) {
     static constexpr std::array<int, strand_count> share{2, 5, 10, 10, 20, 20, 35, 50};
     Search& strand = strands_[i];
     Steps best = reach_;
     std::uint64_t done = 0;
-    while (done < work && best > bound_) {
-        const Steps less = std::max<Steps>(1, (best - bound_) * share[i] / 100);
+    while (done < work && best > proof_.length) {
+        const Steps less = std::max<Steps>(1, (best - proof_.length) * share[i] / 100);
         strand.aim(best - less, best == reach_ ? *tree_ : *strand.best());
         done += strand.run(work - done);
         if (strand.best_reach() >= best)
@@ -175,20 +188,19 @@ void Run::recut(std::int64_t work_each) {
     keep(std::move(sheet));
 }
 
-/// The strands look for fewer cuts at the same length.
+/// The strands look for fewer cuts at the same length or less.
 void Run::ease() {
     if (reach_of(problem_, *tree_) != reach_)
         keep(best_);
-    const auto work = static_cast<std::uint64_t>(ease_share * whole_work() / strand_count);
+    const auto work = static_cast<std::uint64_t>(ease_share * work_of_block() / strand_count);
     run_all(strand_count, effort_.threads, [&](std::size_t i) { strands_[i].ease(*tree_, work); });
-    const auto best =
-        std::min_element(strands_.begin(), strands_.end(), [](const Search& a, const Search& b) {
-            return a.best()->cuts() < b.best()->cuts();
-        });
-    if (best->best()->cuts() < tree_->cuts()) {
-        tree_ = best->best();
-        best_ = sheet_of(*tree_);
-    }
+    for (const Search& strand : strands_)
+        if (std::make_pair(strand.best_reach(), strand.best()->cuts()) <
+            std::make_pair(reach_, tree_->cuts())) {
+            tree_ = strand.best();
+            reach_ = strand.best_reach();
+            best_ = sheet_of(*tree_);
+        }
 }
 
 /// For the strands to go on from.
@@ -199,8 +211,8 @@ void Run::keep(Sheet sheet) {
 }
 
 void Run::look_at_every_way() {
-    const auto most_work =
-        static_cast<std::uint64_t>(effort_.amount == 0 ? 1e18 : 8 * every_way_share * whole_work());
+    const auto most_work = static_cast<std::uint64_t>(
+        effort_.amount == 0 ? 1e18 : guess_may_be_off * work_on_every_way());
     EveryWay every = try_from_below(problem_, bound_, reach_ - 1, most_work, effort_.threads,
                                     [&] { return go_on(0.5); });
     if (every.sheet) {

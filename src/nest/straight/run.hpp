@@ -29,7 +29,8 @@ public:
 
 private:
     bool construct(const Sheet* known);
-    void improve(std::uint64_t rounds, std::uint64_t work_each);
+    void do_block(double share);
+    void improve(double share, std::uint64_t work_each);
     bool find_best();
     void run_strand(std::size_t i, std::uint64_t work);
     void look_at_every_way();
@@ -37,7 +38,8 @@ private:
     void keep(Sheet sheet);
     void ease();
     bool may_look_at_every_way() const;
-    double whole_work() const;
+    double work_of_block() const;
+    double work_on_every_way() const;
     bool go_on(double share);
 
     const Problem& problem_;

@@ -131,6 +131,7 @@ void Search::ease(const Tree& start, std::uint64_t work) {
             best_ = *tree_;
         cuts = now;
     }
+    best_reach_ = reach_of(*problem_, *best_);
 }
 
 void Search::keep_if_complete() {

@@ -35,7 +35,7 @@ public:
     void aim(Steps reach, const Tree& start);
     /// Works until about `work` more units are done or the aim is met; gives what was done.
     std::uint64_t run(std::uint64_t work);
-    /// Looks for layouts of the same reach with fewer cuts, from a whole one on; `best()` is then
+    /// Looks for layouts of no more reach with fewer cuts, from a whole one on; `best()` is then
     /// the one with the fewest.
     void ease(const Tree& start, std::uint64_t work);
 

@@ -12,6 +12,7 @@ namespace {
 // leaves by so much more film to spare than the last.
 constexpr Steps first_share = 8;
 constexpr double spare_growth = 0.2;
+constexpr double flat_share = 1.25;
 
 bool is_one_endless_film(const Problem& problem, Steps length) {
     const Stretch& first = problem.stretches.front();
@@ -33,12 +34,19 @@ Steps first_try(Steps bound, Steps length) {
     return bound + (length - bound) / first_share;
 }
 
-/// The work goes about with the sixth power of the film to spare.
-Steps next_try(const std::vector<Demand>& demands, Steps width, Steps now, Steps length) {
+/// The work goes about with the sixth power of the film to spare, once there is more of it than
+/// what every length asks; until then strides become longer.
+double next_growth(double growth, std::uint64_t work, std::uint64_t before) {
+    const bool flat = static_cast<double>(work) < flat_share * static_cast<double>(before);
+    return flat ? 2 * growth : spare_growth;
+}
+
+Steps next_try(const std::vector<Demand>& demands, Steps width, Steps now, double growth,
+               Steps length) {
     double spare = static_cast<double>(now) * static_cast<double>(width);
     for (const Demand& demand : demands)
         spare -= static_cast<double>(least_area(demand)) * static_cast<double>(demand.count);
-    const double more = std::max(spare * spare_growth / static_cast<double>(width), 1.0);
+    const double more = std::max(spare * growth / static_cast<double>(width), 1.0);
     return more < static_cast<double>(length - now) ? now + static_cast<Steps>(more) : length;
 }
 
@@ -77,15 +85,22 @@ EveryWay try_from_below(const Problem& problem, Steps bound, Steps length, std::
     const Steps width = problem.stretches.front().across;
     Exhaustive search(problem, sharp_weights(demands, width, length));
     EveryWay out;
-    for (Steps now = first_try(bound, length);; now = next_try(demands, width, now, length)) {
+    double growth = spare_growth;
+    std::uint64_t before = 0;
+    // With few turns there are so few parts that the length hardly matters.
+    Steps now = problem.stages == any_stages ? first_try(bound, length) : length;
+    while (true) {
         const std::uint64_t done = out.work;
-        out = outcome(search, search.run(now, work - done, threads, go_on));
-        out.work += done;
+        out = outcome(search, search.run(now, work - std::min(work, done), threads, go_on));
         if (out.complete)
             bound = out.sheet ? out.length : now + 1;
         out.bound = bound;
+        growth = next_growth(growth, out.work, before);
+        before = out.work;
+        out.work += done;
         if (!out.complete || out.sheet || now == length)
             return out;
+        now = next_try(demands, width, now, growth, length);
     }
 }
 

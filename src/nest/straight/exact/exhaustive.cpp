@@ -16,6 +16,7 @@ constexpr Steps widest_table = 1 << 16;
 /// Between two looks at the callback and at the work, if possible; a state can be a million.
 constexpr std::uint64_t work_at_once = 500'000;
 constexpr std::size_t most_at_once = 1024;
+constexpr std::uint64_t work_of_a_state = 25; ///< to weigh what is not in it
 
 /// So many states as would have been the right number last time.
 std::size_t next_at_once(std::size_t states, std::uint64_t work) {
@@ -173,6 +174,7 @@ void Exhaustive::find_pairs(std::span<const State> group, Lane& lane) const {
 void Exhaustive::make(State s, const std::vector<State>& firsts, Length whole,
                       StairMaker& maker) const {
     maker.start(s);
+    maker.count(work_of_a_state);
     maker.offer_whole(whole);
     if (is_single(s))
         try_single(s, maker);

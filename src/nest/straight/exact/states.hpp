@@ -141,6 +141,7 @@ std::uint64_t States::split(std::span<const State> block, const StateSet& parts,
         const std::uint64_t far = rests.turned(rest);
         if (near == 0 || far == 0)
             continue;
+        words += block.size();
         for (std::size_t i = 0; i < block.size(); ++i) {
             const State low = block[i] - high * block_;
             std::uint64_t both = near & (far >> (63 - low)) & below_[low];
