@@ -18,6 +18,7 @@ constexpr std::size_t most_looks = 200'000;
 constexpr std::size_t few_pieces = 12;
 constexpr std::size_t tries_of_few_pieces = 40;
 constexpr std::size_t tries = 6;
+constexpr std::size_t tries_along_outlines = 2; ///< each is a search of its own, and takes seconds
 
 /// Lengths to buy, the longest first.
 struct Set {
@@ -29,8 +30,8 @@ struct Set {
 /// All sets of lines that are cheaper than a known way to buy and long enough together.
 class CheaperSets {
 public:
-    CheaperSets(const std::vector<OrderLine>& lines, Money below, Um least, Um gap)
-        : lines_(lines), below_(below), least_(least), gap_(gap) {}
+    CheaperSets(const std::vector<OrderLine>& lines, Money below, Um least)
+        : lines_(lines), below_(below), least_(least) {}
 
     std::vector<Set> all() {
         add({}, 0);
@@ -52,7 +53,7 @@ private:
             const Um length = lines_[i].length().floor_um();
             set.lengths.push_back(length);
             set.total += length;
-            if (set.total + static_cast<Um>(set.lengths.size() - 1) * gap_ >= least_)
+            if (set.total >= least_)
                 sets_.push_back(set);
             if (set.lengths.size() < most_rolls)
                 add(set, i);
@@ -62,7 +63,6 @@ private:
     const std::vector<OrderLine>& lines_; ///< the longest first
     Money below_;
     Um least_;
-    Um gap_;
     std::vector<Set> sets_;
     std::size_t looks_ = 0;
 };
@@ -198,10 +198,11 @@ nest::Result fill_new_film(const Job& job, const Copies& copies, Um spare,
     const std::vector<OrderLine> lines = lines_to_combine(job.film, all);
     if (!known)
         return best;
-    const Um gap = job.by == CutBy::contour ? job.film.allowances.gap : 0;
     const Um least = shortest_strip(lengths, best.layout->bound) + spare;
-    const std::vector<Set> sets = CheaperSets(lines, *known->cost, least, gap).all();
-    const std::size_t most = count_of(copies) <= few_pieces ? tries_of_few_pieces : tries;
+    const std::vector<Set> sets = CheaperSets(lines, *known->cost, least).all();
+    const std::size_t most = count_of(copies) <= few_pieces ? tries_of_few_pieces
+                             : job.by == CutBy::contour     ? tries_along_outlines
+                                                            : tries;
     const std::vector<WidePiece> wide = wide_pieces(job, copies);
     std::size_t tried = 0;
     for (std::size_t i = 0; i < sets.size() && tried < most; ++i) {

@@ -84,13 +84,31 @@ bool Search::done() const {
     return layout_ ? effort_.trial || length_of(*layout_) <= bound_ : !enough_film();
 }
 
-void Search::run(const Stint& stint) {
+// Every strand makes a layout of its own, in an order of its own; all go on from the shortest.
+void Search::begin() {
+    run_all(strands_.size(), effort_.threads, [&](std::size_t i) { strands_[i]->run(1); });
+    join();
+}
+
+// At first the film gets shorter fast, and what the others find is soon passed by: few strands then
+// come farther than all of them in the same work.
+void Search::advance() {
+    const bool narrow = !effort_.trial && epochs_ < tuning::narrow_epochs;
+    const std::size_t active = narrow ? tuning::narrow_strands : strands_.size();
+    ++epochs_;
     const std::uint64_t quota =
-        effort_.trial ? 1 : tuning::work_a_unit / tuning::joins_a_unit / tuning::strands;
+        effort_.trial ? 1 : tuning::work_a_unit / tuning::joins_a_unit / active;
+    run_all(active, effort_.threads, [&](std::size_t i) { strands_[i]->run(quota); });
+    join();
+}
+
+void Search::run(const Stint& stint) {
+    if (!best_)
+        begin();
     const double shares = stint.share_to - stint.share_from;
     for (std::uint64_t epoch = 0; stint.epochs == 0 || epoch < stint.epochs; ++epoch) {
-        run_all(strands_.size(), effort_.threads, [&](std::size_t i) { strands_[i]->run(quota); });
-        join();
+        if (!effort_.trial || !layout_)
+            advance();
         double share = 0;
         if (stint.epochs > 0)
             share = stint.share_from +

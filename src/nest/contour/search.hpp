@@ -45,6 +45,8 @@ public:
     std::vector<std::size_t> misfits() const;
 
 private:
+    void begin();
+    void advance();
     void join();
     bool enough_film() const;
 
@@ -56,6 +58,7 @@ private:
     std::vector<std::unique_ptr<Strand>> strands_;
     std::optional<Found> best_;
     std::optional<Layout> layout_;
+    std::uint64_t epochs_ = 0; ///< so far
     bool stopped_ = false;
 };
 

@@ -46,9 +46,12 @@ inline constexpr double stride_grow = 1.5;
 inline constexpr int stride_quick = 10;
 inline constexpr int stride_patience = 40;
 
-// The whole: strands, field look-ups a unit of effort, joins a unit.
+// The whole: strands, field look-ups a unit of effort, joins a unit; how many strands run until how
+// many joins.
 inline constexpr std::size_t strands = 8;
-inline constexpr std::uint64_t work_a_unit = 9'000'000;
-inline constexpr std::uint64_t joins_a_unit = 20;
+inline constexpr std::uint64_t work_a_unit = 16'000'000;
+inline constexpr std::uint64_t joins_a_unit = 16;
+inline constexpr std::size_t narrow_strands = 2;
+inline constexpr std::uint64_t narrow_epochs = 16;
 
 } // namespace pelt::nest::contour::tuning
