@@ -96,12 +96,26 @@ int widest_part(const Table& table, std::size_t column) {
     return width;
 }
 
-/// How narrow a column may become: at first only names give way, then rectangles too.
-int least_width(const Table& table, std::size_t c, bool rectangles_too) {
+/// The longest word of a column's cells.
+int longest_word_in(const Table& table, std::size_t column) {
+    int width = 0;
+    for (const auto& row : table.rows)
+        width = std::max(width, longest_word(row[column]));
+    return width;
+}
+
+/// What may give way to a narrow page, the first before the next.
+enum class Gives { names, rectangles, words };
+
+/// How narrow a column may become: at first names run over several lines, then rectangles are
+/// divided too, at last words.
+int least_width(const Table& table, std::size_t c, Gives gives) {
     const int cells = widest_cell(table, c);
-    const int least = table.columns[c].wraps ? std::min(cells, least_wrapped)
-                      : rectangles_too       ? widest_part(table, c)
-                                             : cells;
+    const int wrapped =
+        gives == Gives::words ? least_wrapped : std::max(least_wrapped, longest_word_in(table, c));
+    const int least = table.columns[c].wraps  ? std::min(cells, wrapped)
+                      : gives == Gives::names ? cells
+                                              : widest_part(table, c);
     return std::max(least, longest_word(table.columns[c].head));
 }
 
@@ -126,10 +140,10 @@ std::vector<int> fitted_widths(const Table& table, int width) {
         widths.push_back(std::max(widest_cell(table, c), display_width(table.columns[c].head)));
         over += widths.back();
     }
-    for (const bool rectangles_too : {false, true}) {
+    for (const Gives gives : {Gives::names, Gives::rectangles, Gives::words}) {
         std::vector<int> least;
         for (std::size_t c = 0; c < widths.size(); ++c)
-            least.push_back(least_width(table, c, rectangles_too));
+            least.push_back(least_width(table, c, gives));
         over = narrowed(widths, least, over);
     }
     return widths;
