@@ -1,10 +1,9 @@
 // SPDX-License-Identifier: MIT
-// How the edges of a panel are finished, for those who lay it.
+// How the edges and openings of a piece are finished, for those who lay it.
 #pragma once
 
 #include "model/vehicle.hpp"
 
-#include <optional>
 #include <string>
 #include <vector>
 
@@ -30,10 +29,10 @@ struct OpeningFinish {
     Um flush = 0;
 };
 
-struct PanelFinish {
-    std::optional<Heading> forward;        ///< in the panel's drawing
-    std::vector<EdgeFinish> edges;         ///< in the order of the outline
-    std::vector<OpeningFinish> openings{}; ///< of a piece: those that lie on it
+/// Of one piece of a panel.
+struct PieceFinish {
+    std::vector<EdgeFinish> edges; ///< in the order of the outline
+    std::vector<OpeningFinish> openings;
 };
 
 } // namespace pelt

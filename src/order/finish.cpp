@@ -18,11 +18,10 @@ const DevelopedPanel& developed_of(const Job& job, const PieceId& id) {
 } // namespace
 
 std::optional<Heading> forward_of(const Job& job, const PieceId& id) {
-    return piece::finish_of(panel_of(job, id), developed_of(job, id), job.film, job.left_on)
-        .forward;
+    return piece::forward_of(panel_of(job, id), job.film);
 }
 
-PanelFinish finish_of(const Job& job, const Piece& piece, const PieceId& id) {
+PieceFinish finish_of(const Job& job, const Piece& piece, const PieceId& id) {
     return piece::finish_of(panel_of(job, id), developed_of(job, id), job.film, job.left_on, piece,
                             id);
 }

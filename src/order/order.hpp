@@ -93,9 +93,9 @@ std::vector<std::vector<std::size_t>> places_in_laying(const Job& job);
 
 /// Which way is forward in a panel's drawing, as the panel or its side and the film say.
 std::optional<Heading> forward_of(const Job& job, const PieceId& id);
-/// Where film is tucked at the edges of a piece, where it ends flush or short; of an inlay's panel
-/// all edges. `id` is one of the piece's ids.
-PanelFinish finish_of(const Job& job, const Piece& piece, const PieceId& id);
+/// Where film is tucked at the edges and openings of a main piece, where it ends flush or short.
+/// `id` is one of the piece's ids.
+PieceFinish finish_of(const Job& job, const Piece& piece, const PieceId& id);
 /// Whether the piece is the mirror image of the panel's drawing.
 bool is_mirrored(const Job& job, const PieceId& id);
 

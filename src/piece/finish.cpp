@@ -80,15 +80,10 @@ private:
     bool mirrored_;
 };
 
-PanelFinish all_edges(const Blank& blank, const Work& work, std::optional<Heading> forward) {
-    PanelFinish finish{forward, {}, {}};
-    for (std::size_t i = 0; i < blank.edges.size(); ++i) {
-        const BlankEdge& edge = blank.edges[i];
-        const EdgeWork& done = work.edges[i];
-        finish.edges.push_back({edge.number, edge.name, edge.normal, done.flush ? 0 : done.move,
-                                done.flush ? done.move : 0, done.stop});
-    }
-    return finish;
+EdgeFinish finish_at(const BlankEdge& edge, const EdgeWork& done) {
+    return {
+        edge.number, edge.name, edge.normal, done.flush ? 0 : done.move, done.flush ? done.move : 0,
+        done.stop};
 }
 
 } // namespace
@@ -99,41 +94,27 @@ bool is_mirrored(const Panel& panel, const PieceId& id) {
     return other_side != inner_face;
 }
 
-PanelFinish finish_of(const Panel& panel, const DevelopedPanel& developed, const Film& film,
-                      const std::vector<std::string>& left_on) {
-    const std::optional<Heading> heading = heading_of(panel, film);
-    if (developed.blanks.empty())
-        return {heading, {}, {}};
-    const Blank& blank = developed.blanks.front();
-    PanelFinish finish =
-        all_edges(blank, work_on(panel, blank, allowed_for(panel, film), left_on), heading);
-    std::vector<EdgeFinish> own;
-    for (std::size_t i = 0; i < blank.edges.size(); ++i)
-        if (!blank.edges[i].seam)
-            own.push_back(std::move(finish.edges[i]));
-    finish.edges = std::move(own);
-    return finish;
+std::optional<Heading> forward_of(const Panel& panel, const Film& film) {
+    return heading_of(panel, film);
 }
 
-PanelFinish finish_of(const Panel& panel, const DevelopedPanel& developed, const Film& film,
+PieceFinish finish_of(const Panel& panel, const DevelopedPanel& developed, const Film& film,
                       const std::vector<std::string>& left_on, const Piece& piece,
                       const PieceId& id) {
     const std::optional<Heading> heading = heading_of(panel, film);
     if (developed.blanks.empty() || !heading)
-        return finish_of(panel, developed, film, left_on);
+        return {};
     const Blank& blank = developed.blanks.front();
     const Allowed allowed = allowed_for(panel, film);
     const Work work = work_on(panel, blank, allowed, left_on);
     const Coverage coverage(blank, work, piece, *heading, is_mirrored(panel, id));
     const std::vector<Coverage::Length> lengths = coverage.by_edge();
     const double lap = static_cast<double>(allowed.overlap) / um_per_mm;
-    PanelFinish finish = all_edges(blank, work, heading);
-    std::vector<EdgeFinish> own;
+    PieceFinish finish;
     for (std::size_t i = 0; i < blank.edges.size(); ++i)
         if (!blank.edges[i].seam &&
             lengths[i].covered > std::min(2 * lap + step_mm, lengths[i].whole / 2))
-            own.push_back(std::move(finish.edges[i]));
-    finish.edges = std::move(own);
+            finish.edges.push_back(finish_at(blank.edges[i], work.edges[i]));
     for (std::size_t i = 0; i < blank.openings.size(); ++i) {
         const OpeningWork& done = work.openings[i];
         if (!done.covered && coverage.has(blank.openings[i]))

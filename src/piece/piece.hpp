@@ -50,14 +50,15 @@ std::vector<Way> ways_to_cut(const Panel& panel, const DevelopedPanel& developed
                              const Wishes& wishes, int vehicle_index, int panel_index,
                              Faults& faults);
 
-/// What is done at every edge of a panel. Only film that stays on counts: margins and bleed do not.
-PanelFinish finish_of(const Panel& panel, const DevelopedPanel& developed, const Film& film,
-                      const std::vector<std::string>& left_on);
+/// The way forward in a panel's drawing, as the panel or its side says; along +x where film may lie
+/// in any direction; none where the file has to say and does not.
+std::optional<Heading> forward_of(const Panel& panel, const Film& film);
 
-/// The same of the edges that one piece of the panel covers, wholly or in part; what lies on it only
-/// through the lap at a seam is the other part's. `piece` is one of the panel's main pieces, `id`
-/// one of its ids.
-PanelFinish finish_of(const Panel& panel, const DevelopedPanel& developed, const Film& film,
+/// What is done at the edges and openings that one piece of a panel covers, wholly or in part; what
+/// lies on it only through the lap at a seam is the other part's. Only film that stays on counts:
+/// margins and bleed do not. `piece` is one of the panel's main pieces, `id` one of its ids. Empty
+/// where the panel was not developed.
+PieceFinish finish_of(const Panel& panel, const DevelopedPanel& developed, const Film& film,
                       const std::vector<std::string>& left_on, const Piece& piece,
                       const PieceId& id);
 

@@ -8,18 +8,14 @@
 namespace pelt::read {
 namespace {
 
-bool ends_with(std::string_view text, std::string_view end) {
-    return text.size() >= end.size() && text.substr(text.size() - end.size()) == end;
-}
-
 bool begins_with_name_of_thing(std::string_view line) {
     static constexpr std::array<std::string_view, 3> names{"vehicle", "film", "stock"};
     line.remove_prefix(std::min(line.size(), line.find_first_not_of(" \t{\"'")));
     for (const std::string_view name : names)
-        if (line.substr(0, name.size()) == name) {
+        if (line.starts_with(name)) {
             line.remove_prefix(name.size());
             line.remove_prefix(std::min(line.size(), line.find_first_not_of(" \"'")));
-            return line.substr(0, 1) == ":";
+            return line.starts_with(':');
         }
     return false;
 }
@@ -27,7 +23,7 @@ bool begins_with_name_of_thing(std::string_view line) {
 } // namespace
 
 bool is_another_kind(const Source& source) {
-    if (source.name == "-" || ends_with(source.name, ".yaml") || ends_with(source.name, ".yml"))
+    if (source.name == "-" || source.name.ends_with(".yaml") || source.name.ends_with(".yml"))
         return false;
     std::string_view text = source.text;
     while (!text.empty()) {

@@ -49,7 +49,7 @@ std::string on_the_vehicle(const std::string& side, const Panel& panel, Side whe
 
 class EdgeNames {
 public:
-    EdgeNames(const PanelFinish& finish, const Panel& panel, Side where)
+    EdgeNames(const PieceFinish& finish, const Panel& panel, Side where)
         : finish_(finish), panel_(panel), where_(where) {}
 
     /// How the edges of a group are called together.
@@ -82,7 +82,7 @@ private:
         });
     }
 
-    const PanelFinish& finish_;
+    const PieceFinish& finish_;
     const Panel& panel_;
     Side where_;
 };
@@ -106,7 +106,7 @@ std::vector<std::pair<Um, Edges>> grouped(const Edges& edges, Um EdgeFinish::*wh
 std::string edges_text(const Job& job, const PlacedPiece& p, const Measures& measures) {
     if (p.id.kind != PieceKind::main || !known(job, p.id))
         return "";
-    const PanelFinish finish = order::finish_of(job, p.piece, p.id);
+    const PieceFinish finish = order::finish_of(job, p.piece, p.id);
     Edges tucks;
     Edges flush;
     Edges stops;

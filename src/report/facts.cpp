@@ -161,6 +161,14 @@ std::int64_t waste_micropercent(const Areas& areas) {
         divided_nearest((areas.film - areas.wrapped) * hundred_percent, areas.film));
 }
 
+Box box_of(const Flaw& flaw, Um roll_width) {
+    return {{flaw.from, flaw.low.value_or(0)}, {flaw.to, flaw.high.value_or(roll_width)}};
+}
+
+std::string known_batch_of(const Roll& roll) {
+    return roll.batch == "that of " + roll.name ? "" : roll.batch;
+}
+
 bool is_demonstration(const Job& job) {
     return job.film.demonstration || std::any_of(job.vehicles.begin(), job.vehicles.end(),
                                                  [](const Vehicle& v) { return v.demonstration; });

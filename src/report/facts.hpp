@@ -58,6 +58,13 @@ Um handling_least_of(const Plan& plan);
 /// 1 − wrapped / film in millionths of a percent, to the nearest.
 std::int64_t waste_micropercent(const Areas& areas);
 
+/// The film that a flaw takes on a roll of that width.
+Box box_of(const Flaw& flaw, Um roll_width);
+
+/// Of a roll whose batch is written down; empty for others, those of which it is only known that
+/// they are of one batch with another.
+std::string known_batch_of(const Roll& roll);
+
 bool is_demonstration(const Job& job);
 /// The vehicles' names, joined.
 std::string vehicles_of(const Job& job);

@@ -63,8 +63,8 @@ std::string as_it_is_sold(const OrderLine& line, const Film& film, const Measure
 
 /// " (batch B12)"; nothing where it is not written down.
 std::string batch_of(const Roll& roll) {
-    const bool known = !roll.batch.empty() && roll.batch != "that of " + roll.name;
-    return known ? " (batch " + roll.batch + ")" : "";
+    const std::string batch = known_batch_of(roll);
+    return batch.empty() ? "" : " (batch " + batch + ")";
 }
 
 std::vector<std::string> from_stock(const Sheet& sheet, const Measures& measures) {

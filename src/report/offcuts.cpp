@@ -23,10 +23,11 @@ std::string name_on_shelf(const Roll& roll) {
 std::vector<Flaw> flaws_within(const Roll& roll, const Box& part) {
     std::vector<Flaw> out;
     for (const Flaw& flaw : roll.flaws) {
-        const Um low = std::max(flaw.low.value_or(0), part.low.y);
-        const Um high = std::min(flaw.high.value_or(roll.width), part.high.y);
-        const Um from = std::max(flaw.from, part.low.x);
-        const Um to = std::min(flaw.to, part.high.x);
+        const Box spoilt = box_of(flaw, roll.width);
+        const Um low = std::max(spoilt.low.y, part.low.y);
+        const Um high = std::min(spoilt.high.y, part.high.y);
+        const Um from = std::max(spoilt.low.x, part.low.x);
+        const Um to = std::min(spoilt.high.x, part.high.x);
         if (from >= to || low >= high)
             continue;
         Flaw own{from - part.low.x, to - part.low.x, {}, {}};

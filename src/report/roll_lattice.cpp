@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: MIT
 #include "report/roll_lattice.hpp"
 
+#include "report/facts.hpp"
+
 #include <algorithm>
 
 namespace pelt::report {
@@ -10,6 +12,10 @@ constexpr int usual_rows = 10; ///< for the width of the roll
 constexpr int most_rows = 14;  ///< where a short roll leaves room
 /// A character is about twice as high as wide.
 constexpr Um height_by_width = 2;
+
+bool lies_in(const Box& box, GridPoint p) {
+    return p.x >= box.low.x && p.x <= box.high.x && p.y >= box.low.y && p.y <= box.high.y;
+}
 
 } // namespace
 
@@ -68,9 +74,7 @@ std::optional<int> Lattice::piece_beside_gap(GridPoint p) const {
 
 std::optional<int> Lattice::piece_at(GridPoint p) const {
     for (std::size_t k = 0; k < boxes_.size(); ++k) {
-        const Box& box = boxes_[k];
-        if (p.x >= box.low.x && p.x <= box.high.x && p.y >= box.low.y && p.y <= box.high.y &&
-            holds(roll_.pieces[k].outline, p))
+        if (lies_in(boxes_[k], p) && holds(roll_.pieces[k].outline, p))
             return static_cast<int>(k);
     }
     return std::nullopt;
@@ -78,8 +82,7 @@ std::optional<int> Lattice::piece_at(GridPoint p) const {
 
 bool Lattice::is_flawed(GridPoint p) const {
     return std::any_of(roll_.flaws.begin(), roll_.flaws.end(), [&](const Flaw& flaw) {
-        return p.x >= flaw.from && p.x <= flaw.to && p.y >= flaw.low.value_or(0) &&
-               p.y <= flaw.high.value_or(roll_.width);
+        return lies_in(report::box_of(flaw, roll_.width), p);
     });
 }
 

@@ -111,11 +111,10 @@ private:
     std::string known_batch() const {
         std::string batch;
         for (const UsedRoll& used : sheet_.plan.layout().rolls) {
-            const Roll& roll = job_.rolls.at(used.roll);
-            if (roll.batch.empty() || roll.batch == "that of " + roll.name ||
-                (!batch.empty() && batch != roll.batch))
+            const std::string own = known_batch_of(job_.rolls.at(used.roll));
+            if (own.empty() || (!batch.empty() && batch != own))
                 return "";
-            batch = roll.batch;
+            batch = own;
         }
         return batch;
     }

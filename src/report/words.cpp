@@ -144,14 +144,10 @@ std::string lying_otherwise(const Sheet& sheet) {
     return " Lying otherwise, as their panels may: " + number_runs(numbers) + ".";
 }
 
-Box box_of(const Flaw& flaw, const Roll& roll) {
-    return {{flaw.from, flaw.low.value_or(0)}, {flaw.to, flaw.high.value_or(roll.width)}};
-}
-
 std::string left_over_text(const FilmAway& film, const Roll& roll, const Measures& measures) {
     const Box& box = film.whole;
     const bool flawed = std::any_of(roll.flaws.begin(), roll.flaws.end(), [&](const Flaw& flaw) {
-        const Box spoilt = box_of(flaw, roll);
+        const Box spoilt = box_of(flaw, roll.width);
         return spoilt.low.x < box.high.x && box.low.x < spoilt.high.x &&
                spoilt.low.y < box.high.y && box.low.y < spoilt.high.y;
     });

@@ -44,9 +44,6 @@ std::string by_text(CutBy by);
 /// "left over 249 × 1512, flaw in it": as it lies in the hand.
 std::string left_over_text(const FilmAway& film, const Roll& roll, const Measures& measures);
 
-/// The film that a flaw takes, on its roll.
-Box box_of(const Flaw& flaw, const Roll& roll);
-
 /// "a, b, c".
 std::string listed(const std::vector<std::string>& names);
 /// Rising numbers with runs drawn together: "1-3, 7".

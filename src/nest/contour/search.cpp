@@ -84,31 +84,27 @@ bool Search::done() const {
     return layout_ ? effort_.trial || length_of(*layout_) <= bound_ : !enough_film();
 }
 
-// Every strand makes a layout of its own, in an order of its own; all go on from the shortest.
-void Search::begin() {
-    run_all(strands_.size(), effort_.threads, [&](std::size_t i) { strands_[i]->run(1); });
+void Search::advance(std::size_t strands, std::uint64_t quota) {
+    run_all(strands, effort_.threads, [&](std::size_t i) { strands_[i]->run(quota); });
     join();
 }
 
 // At first the film gets shorter fast, and what the others find is soon passed by: few strands then
 // come farther than all of them in the same work.
-void Search::advance() {
-    const bool narrow = !effort_.trial && epochs_ < tuning::narrow_epochs;
-    const std::size_t active = narrow ? tuning::narrow_strands : strands_.size();
-    ++epochs_;
-    const std::uint64_t quota =
-        effort_.trial ? 1 : tuning::work_a_unit / tuning::joins_a_unit / active;
-    run_all(active, effort_.threads, [&](std::size_t i) { strands_[i]->run(quota); });
-    join();
+void Search::next_epoch() {
+    const std::size_t active = epochs_++ < tuning::narrow_epochs
+                                   ? std::min(tuning::narrow_strands, strands_.size())
+                                   : strands_.size();
+    advance(active, effort_.trial ? 1 : tuning::work_a_unit / tuning::joins_a_unit / active);
 }
 
 void Search::run(const Stint& stint) {
-    if (!best_)
-        begin();
+    if (!best_) // every strand makes a layout in an order of its own; all go on from the shortest
+        advance(strands_.size(), 1);
     const double shares = stint.share_to - stint.share_from;
     for (std::uint64_t epoch = 0; stint.epochs == 0 || epoch < stint.epochs; ++epoch) {
         if (!effort_.trial || !layout_)
-            advance();
+            next_epoch();
         double share = 0;
         if (stint.epochs > 0)
             share = stint.share_from +

@@ -45,8 +45,9 @@ public:
     std::vector<std::size_t> misfits() const;
 
 private:
-    void begin();
-    void advance();
+    /// So many strands, each with about so much work; then they are joined.
+    void advance(std::size_t strands, std::uint64_t quota);
+    void next_epoch();
     void join();
     bool enough_film() const;
 

@@ -96,7 +96,7 @@ private:
             strip(Look::roll_edge, roll_.width - roll_.trim, roll_.width);
         }
         for (const Flaw& flaw : roll_.flaws)
-            flawed(report::box_of(flaw, roll_));
+            flawed(report::box_of(flaw, roll_.width));
     }
 
     /// Crossed out, and named where there is room.

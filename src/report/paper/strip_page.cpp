@@ -48,7 +48,7 @@ public:
               const std::vector<Strip>& strips, std::size_t which, const Measures& measures,
               const draw::Letters& letters)
         : sheet_(sheet), pieces_(pieces), strips_(strips), which_(which), measures_(measures),
-          letters_(letters) {}
+          letters_(letters), lists_(made_lists()) {}
 
     std::vector<draw::Picture> set(PageSize upright) {
         const PageSize size = better_of(upright, {upright.height, upright.width});
@@ -94,7 +94,7 @@ private:
                      "drawn 1 : " + std::to_string(std::llround(1 / scale))};
     }
 
-    Document lists() const {
+    Document made_lists() const {
         Document document;
         if (straight()) {
             document.push_back(cuts_to_tick(sheet_, strip().roll, strip().steps, measures_));
@@ -109,7 +109,7 @@ private:
         // Measured by setting them on a page without an end.
         Flow flow({size.width, 1e6}, type_, letters_);
         const double before = flow.room();
-        flow.add(lists());
+        flow.add(lists_);
         return before - flow.room();
     }
 
@@ -157,7 +157,7 @@ private:
             flow.new_page();
             flow.add(Title{title() + ": CUTS AND PIECES", ""});
         }
-        flow.add(lists());
+        flow.add(lists_);
         return std::move(flow).pages();
     }
 
@@ -167,6 +167,7 @@ private:
     std::size_t which_;
     const Measures& measures_;
     const draw::Letters& letters_;
+    Document lists_; ///< made once, set in several sizes
     double type_ = 2.7;
 };
 

@@ -41,8 +41,8 @@ private:
         return text == tick_box ? tick_box_side * type_ : letters_.width(text, type_, face);
     }
 
-    draw::Face face_of(std::size_t c) const {
-        return table_.columns[c].strong ? draw::Face::bold : draw::Face::plain;
+    draw::Face face_of(std::size_t c, bool head) const {
+        return head || table_.columns[c].strong ? draw::Face::bold : draw::Face::plain;
     }
 
     /// Finds the widths of the columns; false where they do not fit even at their narrowest.
@@ -53,7 +53,7 @@ private:
         for (std::size_t c = 0; c < table_.columns.size(); ++c) {
             double width = width_of(table_.columns[c].head, draw::Face::bold);
             for (const auto& cells : table_.rows)
-                width = std::max(width, width_of(cells[c], face_of(c)));
+                width = std::max(width, width_of(cells[c], face_of(c, false)));
             widths_.push_back(width);
             least.push_back(table_.columns[c].wraps ? std::min(width, least_wrapped * type_)
                                                     : width);
@@ -92,10 +92,10 @@ private:
                 widths_[c] += spare / static_cast<double>(count);
     }
 
-    std::vector<std::string> lines_of(const std::string& text, std::size_t c,
-                                      draw::Face face) const {
-        if (!table_.columns[c].wraps && text != table_.columns[c].head)
+    std::vector<std::string> lines_of(const std::string& text, std::size_t c, bool head) const {
+        if (!head && !table_.columns[c].wraps)
             return {text};
+        const draw::Face face = face_of(c, head);
         return lines_within(text, widths_[c] + 1e-9,
                             [&](const std::string& t) { return width_of(t, face); });
     }
@@ -104,7 +104,7 @@ private:
         std::vector<std::vector<std::string>> lines;
         std::size_t most = 1;
         for (std::size_t c = 0; c < cells.size(); ++c) {
-            lines.push_back(lines_of(cells[c], c, head ? draw::Face::bold : face_of(c)));
+            lines.push_back(lines_of(cells[c], c, head));
             most = std::max(most, lines.back().size());
         }
         draw::Picture out;
@@ -117,7 +117,7 @@ private:
                 draw::Path{draw::Look::rule, {{{0, out.height}, {width_, out.height}}}, false});
         double x = 0;
         for (std::size_t c = 0; c < cells.size(); ++c) {
-            put_cell(out, lines[c], c, x, head ? draw::Face::bold : face_of(c));
+            put_cell(out, lines[c], c, x, face_of(c, head));
             x += widths_[c] + between * type_;
         }
         return out;
