@@ -101,6 +101,28 @@ std::vector<std::pair<Um, Edges>> grouped(const Edges& edges, Um EdgeFinish::*wh
     return groups;
 }
 
+/// "28 bottom, 6 window seal, 14 elsewhere", or "10 all round" where that is all of the piece.
+std::string in_groups(const PieceFinish& finish, const Edges& edges, Um EdgeFinish::*what,
+                      const EdgeNames& names, const Measures& measures) {
+    const auto groups = grouped(edges, what);
+    const auto most =
+        std::max_element(groups.begin(), groups.end(), [](const auto& a, const auto& b) {
+            return a.second.size() < b.second.size();
+        });
+    std::string text;
+    std::string elsewhere;
+    for (auto g = groups.begin(); g != groups.end(); ++g) {
+        const std::string size = measures.size(g->first);
+        if (g->second.size() == finish.edges.size())
+            return size + " all round";
+        if (g == most && g->second.size() > 2 && groups.size() > 1)
+            elsewhere = ", " + size + " elsewhere";
+        else
+            text += (text.empty() ? "" : ", ") + size + " " + names.of(g->second);
+    }
+    return text + elsewhere;
+}
+
 } // namespace
 
 std::string edges_text(const Job& job, const PlacedPiece& p, const Measures& measures) {
@@ -113,25 +135,6 @@ std::string edges_text(const Job& job, const PlacedPiece& p, const Measures& mea
     for (const EdgeFinish& edge : finish.edges)
         (edge.stop > 0 ? stops : edge.flush > 0 ? flush : tucks).push_back(&edge);
     const EdgeNames names(finish, p.panel, p.id.side);
-    const auto listed_groups = [&](const Edges& edges, Um EdgeFinish::*what) {
-        const auto groups = grouped(edges, what);
-        const auto most =
-            std::max_element(groups.begin(), groups.end(), [](const auto& a, const auto& b) {
-                return a.second.size() < b.second.size();
-            });
-        std::string text;
-        std::string elsewhere;
-        for (auto g = groups.begin(); g != groups.end(); ++g) {
-            const std::string size = measures.size(g->first);
-            if (g->second.size() == finish.edges.size())
-                return size + " all round";
-            if (g == most && g->second.size() > 2 && groups.size() > 1)
-                elsewhere = ", " + size + " elsewhere";
-            else
-                text += (text.empty() ? "" : ", ") + size + " " + names.of(g->second);
-        }
-        return text + elsewhere;
-    };
     const bool flat =
         std::all_of(finish.edges.begin(), finish.edges.end(),
                     [](const EdgeFinish& e) { return e.tuck == 0 && e.flush == 0 && e.stop == 0; });
@@ -140,7 +143,8 @@ std::string edges_text(const Job& job, const PlacedPiece& p, const Measures& mea
     std::string text;
     const auto add = [&](const std::string& what, const Edges& edges, Um EdgeFinish::*size) {
         if (!edges.empty())
-            text += (text.empty() ? "" : "; ") + what + listed_groups(edges, size);
+            text +=
+                (text.empty() ? "" : "; ") + what + in_groups(finish, edges, size, names, measures);
     };
     add("tuck ", tucks, &EdgeFinish::tuck);
     add("flush under what stays on ", flush, &EdgeFinish::flush);

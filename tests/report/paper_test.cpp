@@ -68,6 +68,11 @@ const PlacedPiece& piece_of(const std::vector<PlacedPiece>& pieces, const std::s
     throw std::runtime_error("no such piece: " + panel);
 }
 
+std::string edges_of(const Sheet& sheet, const std::string& panel, Side side) {
+    const auto pieces = pieces_by_number(sheet.plan);
+    return edges_text(sheet.plan.job(), piece_of(pieces, panel, side), Measures(Unit::mm));
+}
+
 } // namespace
 
 TEST_CASE("letters on paper are measured, and none is wider than a drawing for any font allows") {
@@ -207,10 +212,8 @@ TEST_CASE(
 
 TEST_CASE("edges are called as they lie on the vehicle") {
     const Sheet sheet = test::sheet(side_panels, test::plain_film);
-    const auto pieces = pieces_by_number(sheet.plan);
-    const Measures measures(Unit::mm);
     const auto text = [&](const std::string& panel, Side side) {
-        return edges_text(sheet.plan.job(), piece_of(pieces, panel, side), measures);
+        return edges_of(sheet, panel, side);
     };
     // The door is drawn as the left one, the nose on the left: the drawing's left edge is the
     // front one on either side.
@@ -230,10 +233,8 @@ TEST_CASE("left and right are the vehicle's: on right twins, and on panels seen 
                                     "  lid: {size: [900, 350], forward: up,\n"
                                     "        edges: {all: {wrap: 12}, left: {wrap: 6}}}\n",
                                     test::plain_film);
-    const auto pieces = pieces_by_number(sheet.plan);
-    const Measures measures(Unit::mm);
     const auto text = [&](const std::string& panel, Side side) {
-        return edges_text(sheet.plan.job(), piece_of(pieces, panel, side), measures);
+        return edges_of(sheet, panel, side);
     };
     CHECK(text("tail pillar", Side::left) == "tuck 6 left, 12 elsewhere");
     CHECK(text("tail pillar", Side::right) == "tuck 6 right, 12 elsewhere");
