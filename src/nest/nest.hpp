@@ -7,6 +7,7 @@
 
 #include <cstdint>
 #include <functional>
+#include <memory>
 #include <optional>
 #include <span>
 #include <string_view>
@@ -33,12 +34,18 @@ struct Goal {
         false; ///< the order of laying is a rule: each strip off the roll holds the next
 };
 
+/// What contour searches of one run have worked out about shapes and the next ones need not again.
+/// It never changes a result. Not to be used by two searches at a time.
+class Memory;
+std::shared_ptr<Memory> new_memory();
+
 /// How hard to look, in work units, so that every machine does the same work.
 struct Effort {
     int amount = 1;  ///< 1 … 100; 0: until the watch stops the search
     int threads = 1; ///< never changes the result
     std::uint64_t seed = 1;
     bool trial = false; ///< only so much as tells a good way to divide panels from a bad one
+    std::shared_ptr<Memory> memory = nullptr; ///< may be none
 };
 
 /// How far a search has come.

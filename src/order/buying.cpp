@@ -6,6 +6,8 @@
 #include "order/wide_pieces.hpp"
 
 #include <algorithm>
+#include <cmath>
+#include <numeric>
 #include <tuple>
 #include <utility>
 
@@ -132,10 +134,19 @@ std::vector<OrderLine> lines_to_combine(const Film& film, Um need) {
     return lines;
 }
 
-/// The shortest strip that is known to hold everything, or the proved bound where the pieces lie
-/// on several rolls.
-Um shortest_strip(const std::vector<Um>& lengths, const Bound& bound) {
-    return lengths.size() == 1 ? lengths.front() : bound.length;
+/// Below this share of what a search along outlines took, another one hardly ever gets by.
+constexpr double hopeful_share = 1.0;
+
+/// Less film than this is not worth a try: the shortest strip that is known to hold everything, or
+/// the proved bound where the pieces lie on several rolls.
+Um least_worth_trying(const Job& job, const std::vector<Um>& lengths, const Bound& bound) {
+    if (lengths.size() == 1)
+        return lengths.front();
+    if (job.by == CutBy::straight)
+        return bound.length;
+    const Um taken = std::accumulate(lengths.begin(), lengths.end(), Um{0});
+    return std::max<Um>(bound.length,
+                        std::llround(hopeful_share * static_cast<double>(taken)));
 }
 
 } // namespace
@@ -198,7 +209,7 @@ nest::Result fill_new_film(const Job& job, const Copies& copies, Um spare,
     const std::vector<OrderLine> lines = lines_to_combine(job.film, all);
     if (!known)
         return best;
-    const Um least = shortest_strip(lengths, best.layout->bound) + spare;
+    const Um least = least_worth_trying(job, lengths, best.layout->bound) + spare;
     const std::vector<Set> sets = CheaperSets(lines, *known->cost, least).all();
     const std::size_t most = count_of(copies) <= few_pieces ? tries_of_few_pieces
                              : job.by == CutBy::contour     ? tries_along_outlines

@@ -255,6 +255,7 @@ Outcome run(Request request) {
     const std::vector<Ways> panels = ways_of_all(*job, request.split, out.faults);
     if (stops(out.faults))
         return out;
+    request.effort.memory = nest::new_memory();
     const Choice choice = best_choice(*job, panels, request);
     choose(*job, panels, choice);
     std::optional<Spare> spare;

@@ -17,6 +17,9 @@ public:
     /// bay takes are returned; their poses are of no meaning.
     std::vector<std::uint32_t> run(const std::vector<std::uint32_t>& order);
 
+    /// Lies there before anything is placed.
+    void keep(std::uint32_t item, const Pose& pose) { scene_.place(item, pose); }
+
     std::vector<Pose> poses() const { return scene_.poses(); }
     std::uint64_t work() const { return mover_.work(); }
 

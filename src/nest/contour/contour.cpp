@@ -4,7 +4,7 @@
 #include "nest/contour/bounds.hpp"
 #include "nest/contour/finish.hpp"
 #include "nest/contour/problem.hpp"
-#include "nest/contour/search.hpp"
+#include "nest/contour/repeat.hpp"
 #include "nest/contour/turning.hpp"
 
 #include <algorithm>
@@ -56,11 +56,14 @@ class Lists {
 public:
     Lists(std::span<const Roll> rolls, const Goal& goal, const Effort& effort, Um least,
           const Watch& watch)
-        : rolls_(rolls), gap_(goal.gap), effort_(effort), least_(least), watch_(watch) {}
+        : rolls_(rolls), gap_(goal.gap), effort_(effort), least_(least), watch_(watch),
+          memory_(effort.memory ? effort.memory : new_memory()) {}
 
     bool run(std::span<const Piece> pieces, const Stint& stint, Result& result) {
         std::vector<std::size_t> misfits;
-        const Problem problem = prepare(pieces, rolls_, gap_, misfits);
+        memory_->forget_if_full();
+        Problem problem = prepare(pieces, rolls_, gap_, memory_, misfits);
+        problem.proven_least = static_cast<double>(least_);
         if (!misfits.empty()) {
             result.misfits = misfits;
             return false;
@@ -71,9 +74,12 @@ public:
         }
         const Finisher finisher(problem, pieces, rolls_, gap_);
         Search search(problem, finisher, effort_, least_, watch_);
+        Stint rest = stint;
+        if (!result.layout)
+            result.layout = in_repeats(problem, finisher, rest);
         if (result.layout && !search.start_from(*result.layout))
             return false;
-        search.run(stint);
+        search.run(rest);
         result.layout = search.layout();
         if (result.layout)
             result.layout->stopped = search.stopped();
@@ -83,11 +89,33 @@ public:
     }
 
 private:
+    // Takes its half of the stint off the rest.
+    std::optional<Layout> in_repeats(const Problem& problem, const Finisher& finisher,
+                                     Stint& rest) const {
+        const std::optional<Repeat> repeat = repeat_for(problem, effort_);
+        if (!repeat)
+            return std::nullopt;
+        Stint own = rest;
+        own.epochs = rest.epochs == 0 ? tuning::timed_pattern_epochs : rest.epochs / 2;
+        if (rest.epochs > 0) {
+            own.share_to = (rest.share_from + rest.share_to) / 2;
+            rest.share_from = own.share_to;
+            rest.epochs -= own.epochs;
+        }
+        const std::optional<Found> pattern = pattern_for(problem, *repeat, effort_, watch_, own);
+        if (!pattern)
+            return std::nullopt;
+        const std::optional<std::vector<Pose>> poses =
+            laid_in_repeats(problem, *repeat, *pattern, effort_.seed);
+        return poses ? finisher.layout(*poses) : std::nullopt;
+    }
+
     std::span<const Roll> rolls_;
     Um gap_;
     const Effort& effort_;
     Um least_;
     const Watch& watch_;
+    std::shared_ptr<Memory> memory_;
 };
 
 Um widest_usable(std::span<const Roll> rolls) {

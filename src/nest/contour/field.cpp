@@ -13,22 +13,37 @@ namespace pelt::nest::contour {
 // most a block's diagonal farther from the middle than the nearest one.
 class FieldBuilder {
 public:
-    FieldBuilder(Field& field, double asked, double reach)
+    FieldBuilder(Field& field, const std::vector<Segment>& boundary, double asked, double reach)
         : field_(field), asked_(asked), reach_(reach) {
-        measure();
-        std::vector<std::uint16_t> all(field_.sides_.size());
+        add_sides(boundary);
+        measure(boundary);
+        std::vector<std::uint16_t> all(boundary.size());
         for (std::size_t i = 0; i < all.size(); ++i)
             all[i] = static_cast<std::uint16_t>(i);
-        visit(0, 0, 0, field_.columns_, all, Side::unknown);
+        visit(0, 0, 0, columns_, all, Side::unknown);
+        field_.lists_ = std::make_unique<std::uint16_t[]>(lists_.size());
+        std::copy(lists_.begin(), lists_.end(), field_.lists_.get());
+        field_.bytes_ = static_cast<std::uint32_t>(
+            sizeof(Field) + boundary.size() * sizeof(Field::Side) +
+            columns_ * columns_ * sizeof(Field::Cell) + lists_.size() * sizeof(std::uint16_t));
     }
 
 private:
     static constexpr double deep_share = 0.05;
 
-    void measure() {
-        Vec low = field_.boundary_.front().from;
+    void add_sides(const std::vector<Segment>& boundary) {
+        field_.sides_ = std::make_unique<Field::Side[]>(boundary.size());
+        for (std::size_t i = 0; i < boundary.size(); ++i) {
+            const Segment& s = boundary[i];
+            const double length = norm(s.to - s.from);
+            field_.sides_[i] = {s.from, (1 / length) * (s.to - s.from), length};
+        }
+    }
+
+    void measure(const std::vector<Segment>& boundary) {
+        Vec low = boundary.front().from;
         Vec high = low;
-        for (const Segment& s : field_.boundary_)
+        for (const Segment& s : boundary)
             for (const Vec p : {s.from, s.to}) {
                 low = {std::min(low.x, p.x), std::min(low.y, p.y)};
                 high = {std::max(high.x, p.x), std::max(high.y, p.y)};
@@ -36,14 +51,13 @@ private:
         deep_ = deep_share * std::min(high.x - low.x, high.y - low.y);
         low = low - Vec{reach_, reach_};
         high = high + Vec{reach_, reach_};
-        const std::size_t n = field_.sides_.size();
-        field_.columns_ = n <= 64 ? 16 : 32;
-        const auto columns = static_cast<double>(field_.columns_);
+        columns_ = boundary.size() <= 64 ? 16 : 32;
+        const auto columns = static_cast<double>(columns_);
         field_.low_ = low;
-        field_.size_ = columns;
+        field_.columns_ = static_cast<int>(columns_);
         field_.cells_per_um_ = {columns / (high.x - low.x), columns / (high.y - low.y)};
         cell_ = {(high.x - low.x) / columns, (high.y - low.y) / columns};
-        field_.cells_.resize(field_.columns_ * field_.columns_);
+        field_.cells_ = std::make_unique<Field::Cell[]>(columns_ * columns_);
     }
 
     enum class Side { unknown, inside, outside };
@@ -67,7 +81,7 @@ private:
             return;
         if (size == 1) {
             if (known == Side::inside && least - radius > deep_) {
-                field_.cells_[row * field_.columns_ + column] =
+                field_.cells_[row * columns_ + column] =
                     Field::Cell::deep(nearest_of(middle, kept));
                 return;
             }
@@ -111,13 +125,13 @@ private:
 
     void store(std::size_t column, std::size_t row, const std::vector<std::uint16_t>& sides,
                Field::Where where) {
-        Field::Cell& cell = field_.cells_[row * field_.columns_ + column];
+        Field::Cell& cell = field_.cells_[row * columns_ + column];
         if (sides != last_) {
             last_ = sides;
-            last_first_ = field_.lists_.size();
-            field_.lists_.push_back(static_cast<std::uint16_t>(sides.size()));
-            field_.lists_.insert(field_.lists_.end(), sides.begin(), sides.end());
-            if (field_.lists_.size() > Field::most_in_lists)
+            last_first_ = lists_.size();
+            lists_.push_back(static_cast<std::uint16_t>(sides.size()));
+            lists_.insert(lists_.end(), sides.begin(), sides.end());
+            if (lists_.size() > Field::most_in_lists)
                 throw ProgramError("contour field: a forbidden region has too many sides");
         }
         cell = {where, last_first_};
@@ -130,21 +144,16 @@ private:
     Vec cell_;
     std::array<std::vector<std::uint16_t>, 8> kept_; // by level
     std::vector<double> squared_;                    // distances from the middle at hand
+    std::size_t columns_ = 0;
+    std::vector<std::uint16_t> lists_;
     std::vector<std::uint16_t> last_;
     std::size_t last_first_ = 0;
 };
 
-Field::Field(std::vector<Segment> boundary, double asked, double reach)
-    : boundary_(std::move(boundary)) {
-    if (boundary_.empty() || boundary_.size() > std::numeric_limits<std::uint16_t>::max())
+Field::Field(const std::vector<Segment>& boundary, double asked, double reach) {
+    if (boundary.empty() || boundary.size() > std::numeric_limits<std::uint16_t>::max())
         throw ProgramError("contour field: a forbidden region has no usable boundary");
-    for (const Segment& s : boundary_) {
-        const double length = norm(s.to - s.from);
-        sides_.push_back({s.from, (1 / length) * (s.to - s.from), length});
-    }
-    FieldBuilder(*this, asked, reach);
-    cells_.shrink_to_fit();
-    lists_.shrink_to_fit();
+    FieldBuilder(*this, boundary, asked, reach);
 }
 
 // Squared distances count as equal when they differ by less than this share and amount.
@@ -201,11 +210,6 @@ bool Field::clearance(Vec p, Clearance& out) const {
     else
         out.away = {side.along.y, -side.along.x};
     return true;
-}
-
-std::size_t Field::bytes() const {
-    return boundary_.size() * sizeof(Segment) + sides_.size() * sizeof(Side) +
-           cells_.size() * sizeof(Cell) + lists_.size() * sizeof(std::uint16_t);
 }
 
 } // namespace pelt::nest::contour

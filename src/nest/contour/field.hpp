@@ -7,6 +7,7 @@
 
 #include <algorithm>
 #include <cstdint>
+#include <memory>
 #include <vector>
 
 namespace pelt::nest::contour {
@@ -21,10 +22,10 @@ struct Clearance {
 /// region lists, for every cell, the segments that can be nearest to a point in it, so a look-up
 /// costs two or three segments. Exact to rounding up to `reach` outside and to a twentieth of
 /// the region inside; deeper, the segment that is nearest to a cell's middle stands for the rest.
-class Field {
+class alignas(64) Field {
 public:
     /// `asked` is the distance beyond which `distance` need not be exact; at most `reach`.
-    Field(std::vector<Segment> boundary, double asked, double reach);
+    Field(const std::vector<Segment>& boundary, double asked, double reach);
 
     /// False when `p` is at least `reach` outside; `out` is then untouched.
     bool clearance(Vec p, Clearance& out) const;
@@ -46,8 +47,7 @@ public:
 
     static constexpr double beyond = 1e18;
 
-    const std::vector<Segment>& boundary() const { return boundary_; }
-    std::size_t bytes() const;
+    std::size_t bytes() const { return bytes_; }
 
 private:
     struct Side {
@@ -90,10 +90,10 @@ private:
     const Cell* cell_at(Vec p) const {
         const double column = (p.x - low_.x) * cells_per_um_.x;
         const double row = (p.y - low_.y) * cells_per_um_.y;
-        if (!(column >= 0 && row >= 0 && column < size_ && row < size_))
+        if (!(column >= 0 && row >= 0 && column < columns_ && row < columns_))
             return nullptr;
-        const Cell* cell = &cells_[static_cast<std::size_t>(static_cast<int>(row)) * columns_ +
-                                   static_cast<std::size_t>(static_cast<int>(column))];
+        const Cell* cell = &cells_[static_cast<std::size_t>(static_cast<int>(row) * columns_ +
+                                                            static_cast<int>(column))];
         return cell->where() == Where::beyond ? nullptr : cell;
     }
 
@@ -114,14 +114,14 @@ private:
 
     Nearest nearest(Vec p, const std::uint16_t* sides, std::uint32_t count) const;
 
-    std::vector<Segment> boundary_;
-    std::vector<Side> sides_;
-    std::vector<Cell> cells_;
-    std::vector<std::uint16_t> lists_;
+    // All in one line of the cache.
     Vec low_;
     Vec cells_per_um_;
-    double size_ = 0; // columns, rows
-    std::size_t columns_ = 0;
+    std::unique_ptr<Cell[]> cells_;
+    std::unique_ptr<std::uint16_t[]> lists_;
+    std::unique_ptr<Side[]> sides_;
+    int columns_ = 0; // and rows
+    std::uint32_t bytes_ = 0;
 };
 
 } // namespace pelt::nest::contour

@@ -38,30 +38,33 @@ double extent(const Form& form) {
 
 } // namespace
 
-Fields::Fields(std::vector<Form> forms, double need, double need_obstacle)
+Fields::Fields(std::vector<Form> forms, double need, double need_obstacle,
+               std::shared_ptr<Memory> memory)
     : forms_(std::move(forms)), need_(need), need_obstacle_(need_obstacle),
       slot_count_(forms_.size() * (forms_.size() + 1) / 2 * 4),
-      slots_(std::make_unique<std::atomic<const Field*>[]>(slot_count_)) {}
-
-Fields::~Fields() {
-    for (std::size_t i = 0; i < slot_count_; ++i)
-        delete slots_[i].load();
-}
+      slots_(std::make_unique<std::atomic<const Field*>[]>(slot_count_)),
+      memory_(std::move(memory)) {}
 
 const Field* Fields::build(std::size_t slot, std::uint32_t a, std::uint32_t b, int relative) const {
-    const std::lock_guard lock(building_[slot % building_.size()]);
-    if (const Field* done = slots_[slot].load(std::memory_order_acquire))
-        return done;
-    Body moving;
-    for (const Ring& part : forms_[b].body.parts)
-        moving.parts.push_back(turned(part, relative));
-    for (const Ring& ring : forms_[b].body.rings)
-        moving.rings.push_back(turned(ring, relative));
-    const double asked = need(a, b) + most_margin_um;
-    const double reach = asked + look_ahead * (extent(forms_[a]) + extent(forms_[b])) / 2;
-    auto made = std::make_unique<Field>(forbidden_boundary(forms_[a].body, moving), asked, reach);
-    slots_[slot].store(made.get(), std::memory_order_release);
-    return made.release();
+    const auto make = [&] {
+        Body moving;
+        for (const Ring& part : forms_[b].body.parts)
+            moving.parts.push_back(turned(part, relative));
+        for (const Ring& ring : forms_[b].body.rings)
+            moving.rings.push_back(turned(ring, relative));
+        const double asked = need(a, b) + most_margin_um;
+        const double reach = asked + look_ahead * (extent(forms_[a]) + extent(forms_[b])) / 2;
+        return Field(forbidden_boundary(forms_[a].body, moving), asked, reach);
+    };
+    std::shared_ptr<const Field> field =
+        memory_->field({forms_[a].id, forms_[b].id, relative, need(a, b)}, make);
+    const Field* made = field.get();
+    const std::lock_guard lock(keeping_);
+    if (slots_[slot].load(std::memory_order_acquire) == nullptr) {
+        kept_.push_back(std::move(field));
+        slots_[slot].store(made, std::memory_order_release);
+    }
+    return made;
 }
 
 std::size_t Fields::bytes() const {

@@ -2,9 +2,8 @@
 // All pairs of forms and their distance fields, built when first asked for.
 #pragma once
 
-#include "nest/contour/field.hpp"
+#include "nest/contour/memory.hpp"
 
-#include <array>
 #include <atomic>
 #include <cstdint>
 #include <memory>
@@ -15,13 +14,6 @@ namespace pelt::nest::contour {
 
 /// Fields are exact this far beyond the distance that is asked.
 inline constexpr double most_margin_um = 10;
-
-/// A shape cut into convex parts, in one attitude; its quarter turns share its fields.
-struct Form {
-    Body body;
-    Span box;
-    bool obstacle = false; ///< keeps no gap
-};
 
 /// A field and how to turn an offset into its frame.
 struct FieldUse {
@@ -34,10 +26,8 @@ struct FieldUse {
 class Fields {
 public:
     /// Centres of pieces keep `need` micrometres between outlines, obstacles `need_obstacle`.
-    Fields(std::vector<Form> forms, double need, double need_obstacle);
-    ~Fields();
-    Fields(const Fields&) = delete;
-    Fields& operator=(const Fields&) = delete;
+    Fields(std::vector<Form> forms, double need, double need_obstacle,
+           std::shared_ptr<Memory> memory);
 
     /// How `moving` (a form and its quarters) stands to `fixed`.
     FieldUse between(std::uint32_t fixed, int fixed_quarters, std::uint32_t moving,
@@ -71,7 +61,9 @@ private:
     double need_obstacle_;
     std::size_t slot_count_;
     std::unique_ptr<std::atomic<const Field*>[]> slots_;
-    mutable std::array<std::mutex, 16> building_;
+    std::shared_ptr<Memory> memory_;
+    mutable std::mutex keeping_;
+    mutable std::vector<std::shared_ptr<const Field>> kept_; // what the slots point to
 };
 
 } // namespace pelt::nest::contour

@@ -40,15 +40,19 @@ std::optional<Span> room_before(const Problem& problem, std::uint32_t option, st
                                 double end) {
     const Bay& film = problem.bays[bay];
     const Span& box = problem.options[option].box;
-    const Span span{film.film.low - box.low,
-                    {std::min(film.film.high.x, end) - box.high.x, film.film.high.y - box.high.y}};
+    Span span{film.film.low - box.low,
+              {std::min(film.film.high.x, end) - box.high.x, film.film.high.y - box.high.y}};
+    if (problem.repeats) { // room to slide past where a period ends
+        span.low.x = -end - box.low.x;
+        span.high.x = 2 * end - box.low.x;
+    }
     if (span.low.x > span.high.x || span.low.y > span.high.y)
         return std::nullopt;
     return span;
 }
 
 Mover::Mover(const Problem& problem, Random& random)
-    : problem_(&problem), random_(&random), size_weight_(size_weights(problem)),
+    : problem_(&problem), random_(&random), alike_(problem), size_weight_(size_weights(problem)),
       weight_(size_weight_) {}
 
 void Mover::load(const Weights& weights, std::size_t item) {
@@ -215,7 +219,10 @@ Candidate Mover::best_place(const Scene& scene, const Weights& weights, std::siz
         const double bound = kept_.size() == count ? kept_.back().cost : unbounded;
         keep(count, {*pose, cost(scene, item, pose->option, pose->at, bound)});
     };
-    for (int k = 0; k < sampling.anywhere; ++k)
+    const int alike = alike_.helps(item) ? sampling.alike : 0;
+    for (int k = 0; k < alike; ++k)
+        try_pose(alike_.place(scene, item, end, *random_));
+    for (int k = alike; k < sampling.anywhere; ++k)
         try_pose(anywhere(item, end));
     for (int k = 0; k < sampling.nearby; ++k)
         try_pose(nearby(scene, item, end));

@@ -2,6 +2,7 @@
 // Finds a better place for one item while all others lie still.
 #pragma once
 
+#include "nest/contour/alike.hpp"
 #include "nest/contour/descent.hpp"
 #include "nest/contour/scene.hpp"
 #include "nest/contour/tuning.hpp"
@@ -35,6 +36,7 @@ struct Candidate {
 struct Sampling {
     int anywhere = tuning::samples_anywhere;
     int nearby = tuning::samples_nearby;
+    int alike = tuning::samples_alike; ///< of `anywhere`, for kinds of several items
     int refined = tuning::refined;
 };
 
@@ -76,6 +78,7 @@ private:
 
     const Problem* problem_;
     Random* random_;
+    Alike alike_;
     std::vector<float> size_weight_; // large pieces matter more
     std::vector<float> weight_;      // towards the item at hand
     std::vector<Border> borders_;

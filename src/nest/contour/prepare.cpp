@@ -45,7 +45,8 @@ Span turned(const Span& box, int quarters) {
 Form form_of(const Polygon& polygon) {
     const double side = std::sqrt(area_of(polygon));
     const Polygon plain = simplified(polygon, simplify_share * side, enough_points, free_depth_um);
-    Form form{body_of(plain), {}, false};
+    Form form;
+    form.body = body_of(plain);
     form.box = span_of(form.body.parts);
     return form;
 }
@@ -84,7 +85,8 @@ std::vector<std::size_t> canonical_order(std::span<const Piece> pieces) {
 // Forms of one shape: quarter turns of each other share one.
 class OptionMaker {
 public:
-    OptionMaker(Problem& problem, std::vector<Form>& forms) : problem_(problem), forms_(forms) {}
+    OptionMaker(Problem& problem, std::vector<Form>& forms, Memory& memory)
+        : problem_(problem), forms_(forms), memory_(memory) {}
 
     void add(const CutShape& shape, std::size_t index) {
         std::vector<std::pair<int, std::uint32_t>> made;
@@ -94,7 +96,9 @@ public:
                                       [&](const auto& entry) { return entry.first == base; });
             if (known == made.end()) {
                 made.emplace_back(base, static_cast<std::uint32_t>(forms_.size()));
-                forms_.push_back(form_of(placed(shape.outline, Turn{base}, {})));
+                const Polygon outline = placed(shape.outline, Turn{base}, {});
+                forms_.push_back(
+                    memory_.form(outline, false, [&outline] { return form_of(outline); }));
                 known = std::prev(made.end());
             }
             add_option(known->second, turn, index);
@@ -117,6 +121,7 @@ private:
 
     Problem& problem_;
     std::vector<Form>& forms_;
+    Memory& memory_;
 };
 
 double longest_side(const Problem& problem, const Kind& kind) {
@@ -134,8 +139,8 @@ bool is_full_width(const Flaw& flaw, const Roll& roll) {
 }
 
 // One roll's bays and obstacles, `length` long, `shift` along in the search's frame.
-void add_roll(Problem& problem, std::vector<Form>& forms, const Roll& roll, std::size_t index,
-              double length, double shift) {
+void add_roll(Problem& problem, std::vector<Form>& forms, Memory& memory, const Roll& roll,
+              std::size_t index, double length, double shift) {
     const auto low = static_cast<double>(roll.trim);
     const auto high = static_cast<double>(roll.width - roll.trim);
     std::vector<Flaw> across;
@@ -150,7 +155,12 @@ void add_roll(Problem& problem, std::vector<Form>& forms, const Roll& roll, std:
         if (far.x <= 0 || far.y <= 0)
             continue;
         const Polygon bare{{{0, 0}, {far.x, 0}, far, {0, far.y}}, {}};
-        Form form{body_of(bare), {{0, 0}, vec_of(far)}, true};
+        Form form = memory.form(bare, true, [&] {
+            Form made;
+            made.body = body_of(bare);
+            made.box = {{0, 0}, vec_of(far)};
+            return made;
+        });
         Option option;
         option.form = static_cast<std::uint32_t>(forms.size());
         option.box = form.box;
@@ -187,7 +197,7 @@ std::optional<Span> room(const Option& option, const Bay& bay) {
 }
 
 Problem prepare(std::span<const Piece> pieces, std::span<const Roll> rolls, Um gap,
-                std::vector<std::size_t>& misfits) {
+                const std::shared_ptr<Memory>& memory, std::vector<std::size_t>& misfits) {
     Problem problem;
     std::vector<Form> forms;
     double enough = 0;
@@ -198,7 +208,7 @@ Problem prepare(std::span<const Piece> pieces, std::span<const Roll> rolls, Um g
         Kind kind;
         kind.piece = index;
         kind.first_option = static_cast<std::uint32_t>(problem.options.size());
-        OptionMaker maker(problem, forms);
+        OptionMaker maker(problem, forms, *memory);
         for (std::size_t s = 0; s < piece.shapes.size(); ++s)
             maker.add(piece.shapes[s], s);
         kind.options = static_cast<std::uint32_t>(problem.options.size()) - kind.first_option;
@@ -218,10 +228,10 @@ Problem prepare(std::span<const Piece> pieces, std::span<const Roll> rolls, Um g
             flawed = std::max(flawed, static_cast<double>(flaw.to));
         const double length =
             rolls[r].available ? static_cast<double>(*rolls[r].available) : enough + flawed;
-        add_roll(problem, forms, rolls[r], r, length, shift);
+        add_roll(problem, forms, *memory, rolls[r], r, length, shift);
         shift += std::ceil(length + 2 * longest + 2 * static_cast<double>(gap));
     }
-    problem.fields = std::make_unique<Fields>(std::move(forms), static_cast<double>(gap), 0);
+    problem.fields = std::make_shared<const Fields>(std::move(forms), static_cast<double>(gap), 0, memory);
     for (const auto& [kind, count] : all) {
         bool fits = false;
         for (const Bay& bay : problem.bays)

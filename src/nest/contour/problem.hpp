@@ -58,9 +58,10 @@ struct Problem {
     std::vector<std::uint32_t> items; ///< kind of every item
     std::vector<Bay> bays;
     std::vector<Obstacle> obstacles;
-    std::unique_ptr<Fields> fields;
-    double area = 0; ///< of all items
-    double widest = 0;
+    std::shared_ptr<const Fields> fields;
+    double area = 0;         ///< of all items
+    double proven_least = 0; ///< no layout takes less film; 0: nothing is known
+    bool repeats = false;    ///< a pattern: what is shortened is its period, and it has no ends
 
     const Kind& kind_of(std::size_t item) const { return kinds[items[item]]; }
 };
@@ -70,6 +71,6 @@ std::optional<Span> room(const Option& option, const Bay& bay);
 
 /// Pieces that fit no bay in any of their ways to lie are left out and listed in `misfits`.
 Problem prepare(std::span<const Piece> pieces, std::span<const Roll> rolls, Um gap,
-                std::vector<std::size_t>& misfits);
+                const std::shared_ptr<Memory>& memory, std::vector<std::size_t>& misfits);
 
 } // namespace pelt::nest::contour

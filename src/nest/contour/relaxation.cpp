@@ -10,7 +10,7 @@ namespace {
 // have left it.
 constexpr double ahead_share = 0.1;
 // Items keep this much more than the gap, so that the last overlap goes in a finite time.
-constexpr double margin_um = 1;
+constexpr double more_um = 1;
 constexpr double first_step = 0.25; // resolves a single overlap exactly
 constexpr double least_step = 0.05;
 constexpr double longest_step = 2;
@@ -22,14 +22,16 @@ Relaxation::Relaxation(const Problem& problem) : problem_(&problem), scene_(prob
                                                         problem.items.size(), 1)));
 }
 
-void Relaxation::find_pairs(const std::vector<Pose>& poses) {
-    scene_.place_all(poses);
+void Relaxation::find_pairs(const std::vector<Pose>& poses, double end) {
+    scene_.place_all(poses, problem_->repeats ? end : 0);
     pairs_.clear();
     for (std::uint32_t i = 0; i < scene_.items(); ++i)
         scene_.near(scene_.box_at(poses[i].option, poses[i].at),
-                    problem_->fields->most_need() + ahead_, [&](std::uint32_t j, const Pose&) {
+                    problem_->fields->most_need() + margin_ + ahead_,
+                    [&](std::uint32_t j, const Pose& pose) {
                         if (j > i)
-                            pairs_.push_back({i, j});
+                            pairs_.push_back(
+                                {i, j, j < poses.size() ? pose.at.x - poses[j].at.x : 0});
                         return true;
                     });
 }
@@ -42,17 +44,19 @@ double Relaxation::evaluate(const std::vector<Pose>& poses, std::vector<Vec>& do
     for (const Pair& pair : pairs_) {
         const Pose& pose_a = poses[pair.a];
         const Pose& pose_b = pair.b < poses.size() ? poses[pair.b] : scene_.pose(pair.b);
+        const Vec b_at = pose_b.at + Vec{pair.b_on, 0};
         const Option& a = problem_->options[pose_a.option];
         const Option& b = problem_->options[pose_b.option];
         const FieldUse use = fields.between(b.form, b.quarters, a.form, a.quarters);
         Clearance clearance;
         ++work_;
-        if (!use.field->clearance(quarter_turned(pose_a.at - pose_b.at, use.quarters), clearance))
+        if (!use.field->clearance(quarter_turned(pose_a.at - b_at, use.quarters), clearance))
             continue;
-        const double violation = fields.need(a.form, b.form) + margin_um - clearance.distance;
+        const double violation =
+            fields.need(a.form, b.form) + margin_ + more_um - clearance.distance;
         if (violation <= 0)
             continue;
-        worst = std::max(worst, violation - margin_um);
+        worst = std::max(worst, violation - more_um);
         const Vec push = violation * quarter_turned(clearance.away, -use.quarters);
         downhill[pair.a] = downhill[pair.a] + push;
         if (pair.b < poses.size())
@@ -69,7 +73,7 @@ bool Relaxation::run(std::vector<Pose>& poses, double end, int most_steps) {
             return false;
         rooms.push_back(*room);
     }
-    find_pairs(poses);
+    find_pairs(poses, end);
     double strayed = 0;
     double step = 2 * first_step;
     std::vector<Vec> downhill;
@@ -100,11 +104,11 @@ bool Relaxation::run(std::vector<Pose>& poses, double end, int most_steps) {
         std::swap(before, downhill);
         strayed += 2 * farthest;
         if (strayed > ahead_) {
-            find_pairs(poses);
+            find_pairs(poses, end);
             strayed = 0;
         }
     }
-    find_pairs(poses);
+    find_pairs(poses, end);
     return evaluate(poses, downhill) <= tolerance_um;
 }
 

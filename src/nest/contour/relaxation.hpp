@@ -22,17 +22,22 @@ public:
 
     std::uint64_t work() const { return work_; }
 
+    /// Asks for this much more than every gap; `most_margin_um` at most, less a micrometre.
+    void keep_margin(double um) { margin_ = um; }
+
 private:
     struct Pair {
         std::uint32_t a = 0;
         std::uint32_t b = 0;
+        double b_on = 0; // how far along b's repeat lies that is meant
     };
-    void find_pairs(const std::vector<Pose>& poses);
+    void find_pairs(const std::vector<Pose>& poses, double end);
     double evaluate(const std::vector<Pose>& poses, std::vector<Vec>& downhill);
 
     const Problem* problem_;
     Scene scene_;
     double ahead_ = 0;
+    double margin_ = 0;
     std::vector<Pair> pairs_;
     std::uint64_t work_ = 0;
 };

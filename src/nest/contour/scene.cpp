@@ -71,15 +71,26 @@ void Scene::lift(std::size_t item) {
     index();
 }
 
+// Every item is kept where its box begins in the first period.
+Pose Scene::within_period(Pose pose) const {
+    if (period_ > 0) {
+        const double low = pose.at.x + problem_->options[pose.option].box.low.x;
+        pose.at.x -= period_ * std::floor(low / period_);
+    }
+    return pose;
+}
+
 void Scene::place(std::size_t item, const Pose& pose) {
     lift(item);
-    poses_[item] = pose;
+    poses_[item] = within_period(pose);
     insert(item);
     index();
 }
 
-void Scene::place_all(const std::vector<Pose>& poses) {
-    std::copy(poses.begin(), poses.end(), poses_.begin());
+void Scene::place_all(const std::vector<Pose>& poses, double period) {
+    period_ = period;
+    std::transform(poses.begin(), poses.end(), poses_.begin(),
+                   [this](const Pose& pose) { return within_period(pose); });
     std::vector<std::pair<float, std::uint32_t>> sorted;
     for (std::size_t i = 0; i < poses_.size(); ++i)
         sorted.emplace_back(below(box_at(poses_[i].option, poses_[i].at).low.x),
@@ -125,6 +136,8 @@ void Scene::index() {
 }
 
 double Scene::end() const {
+    if (period_ > 0)
+        return period_;
     double end = 0;
     for (std::size_t i = 0; i < item_count_; ++i)
         end = std::max(end, box_at(poses_[i].option, poses_[i].at).high.x);

@@ -4,6 +4,7 @@
 #include "nest/strands.hpp"
 
 #include <algorithm>
+#include <atomic>
 
 namespace pelt::nest::contour {
 namespace {
@@ -51,6 +52,15 @@ std::optional<std::vector<Pose>> poses_of(const Problem& problem, const Layout& 
     return poses;
 }
 
+// Small items meet large ones last: from the back, so as not to stand in the way.
+void make_fields_ahead(const Problem& problem, const std::atomic<bool>& enough) {
+    const std::vector<Option>& options = problem.options;
+    for (std::size_t a = options.size(); a-- > 0;)
+        for (std::size_t b = 0; b < options.size() && !enough; ++b)
+            problem.fields->between(options[a].form, options[a].quarters, options[b].form,
+                                    options[b].quarters);
+}
+
 } // namespace
 
 std::uint64_t epochs_of(const Effort& effort) {
@@ -61,10 +71,19 @@ std::uint64_t epochs_of(const Effort& effort) {
 Search::Search(const Problem& problem, const Finisher& finisher, const Effort& effort, Um bound,
                const Watch& watch)
     : problem_(&problem), finisher_(&finisher), effort_(effort), bound_(bound), watch_(&watch) {
-    Random seeds(effort.seed);
-    const std::size_t count = effort.trial ? 1 : tuning::strands;
+    make_strands();
+}
+
+Search::Search(const Problem& pattern, const Effort& effort, const Watch& watch)
+    : problem_(&pattern), finisher_(nullptr), effort_(effort), bound_(0), watch_(&watch) {
+    make_strands();
+}
+
+void Search::make_strands() {
+    Random seeds(effort_.seed);
+    const std::size_t count = effort_.trial ? 1 : tuning::strands;
     for (std::size_t i = 0; i < count; ++i)
-        strands_.push_back(std::make_unique<Strand>(problem, seeds.bits(), i));
+        strands_.push_back(std::make_unique<Strand>(*problem_, seeds.bits(), i));
 }
 
 bool Search::start_from(const Layout& layout) {
@@ -73,18 +92,42 @@ bool Search::start_from(const Layout& layout) {
         return false;
     Scene scene(*problem_);
     scene.place_all(*poses);
-    best_ = Found{*poses, scene.end()};
     layout_ = layout;
-    for (const auto& strand : strands_)
-        strand->start_from(*best_);
+    start_from(Found{*poses, scene.end()});
     return true;
 }
 
+void Search::start_from(const Found& found) {
+    best_ = found;
+    for (const auto& strand : strands_)
+        strand->start_from(found);
+}
+
 bool Search::done() const {
-    return layout_ ? effort_.trial || length_of(*layout_) <= bound_ : !enough_film();
+    if (!best_)
+        return !enough_film();
+    return layout_ && (effort_.trial || length_of(*layout_) <= bound_);
+}
+
+// A trial is one strand's work, most of it waiting for fields: a second thread makes them ahead.
+void Search::advance_alone(std::uint64_t quota) {
+    std::atomic<bool> done = false;
+    run_all(2, effort_.threads, [&](std::size_t task) {
+        if (task == 0) {
+            strands_.front()->run(quota);
+            done = true;
+        } else {
+            make_fields_ahead(*problem_, done);
+        }
+    });
+    join();
 }
 
 void Search::advance(std::size_t strands, std::uint64_t quota) {
+    if (strands == 1) {
+        advance_alone(quota);
+        return;
+    }
     run_all(strands, effort_.threads, [&](std::size_t i) { strands_[i]->run(quota); });
     join();
 }
@@ -138,8 +181,7 @@ void Search::join() {
                 }
         if (shortest == nullptr || (best_ && shortest->end >= best_->end))
             return;
-        if (std::optional<Layout> layout = finisher_->layout(shortest->poses)) {
-            layout_ = std::move(layout);
+        if (holds(*shortest)) {
             best_ = *shortest;
             for (const auto& strand : strands_)
                 strand->adopt(*best_);
@@ -147,6 +189,16 @@ void Search::join() {
         }
         strands_[owner]->reject();
     }
+}
+
+// Makes it the layout, where there is to be one.
+bool Search::holds(const Found& found) {
+    if (finisher_ == nullptr)
+        return true;
+    std::optional<Layout> layout = finisher_->layout(found.poses);
+    if (layout)
+        layout_ = std::move(layout);
+    return layout.has_value();
 }
 
 bool Search::enough_film() const {

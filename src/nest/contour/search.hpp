@@ -28,14 +28,20 @@ public:
     /// `bound` is a proven least length, 0 when there is none: reaching it ends the search.
     Search(const Problem& problem, const Finisher& finisher, const Effort& effort, Um bound,
            const Watch& watch);
+    /// For a pattern that repeats, which is no layout yet.
+    Search(const Problem& pattern, const Effort& effort, const Watch& watch);
 
     /// Starts from a layout that was found before; false when this problem has no such poses.
     bool start_from(const Layout& layout);
+    /// Starts from poses without a conflict.
+    void start_from(const Found& found);
 
     void run(const Stint& stint);
 
     /// The shortest so far; none when the film did not do.
     const std::optional<Layout>& layout() const { return layout_; }
+    /// What the search itself takes for the shortest.
+    const std::optional<Found>& best() const { return best_; }
     /// The watch asked to stop before the stint was over.
     bool stopped() const { return stopped_; }
     /// Nothing better is left to be found, or none at all.
@@ -45,14 +51,17 @@ public:
     std::vector<std::size_t> misfits() const;
 
 private:
+    void make_strands();
     /// So many strands, each with about so much work; then they are joined.
+    void advance_alone(std::uint64_t quota);
     void advance(std::size_t strands, std::uint64_t quota);
     void next_epoch();
     void join();
+    bool holds(const Found& found);
     bool enough_film() const;
 
     const Problem* problem_;
-    const Finisher* finisher_;
+    const Finisher* finisher_; // none: the search is believed
     Effort effort_;
     Um bound_;
     const Watch* watch_;

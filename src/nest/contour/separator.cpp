@@ -21,6 +21,7 @@ Separator::Separator(const Problem& problem, Random& random)
 void Separator::keep_margin(double um) {
     margin_ = um;
     mover_.keep_margin(um);
+    relaxation_.keep_margin(um);
 }
 
 void Separator::begin(const std::vector<Pose>& poses, double end) {
@@ -28,7 +29,7 @@ void Separator::begin(const std::vector<Pose>& poses, double end) {
     std::vector<Pose> pushed = poses;
     for (std::size_t i = 0; i < pushed.size(); ++i)
         pushed[i] = pushed_before(*problem_, mover_, i, pushed[i], end);
-    scene_.place_all(pushed);
+    scene_.place_all(pushed, period());
     weights_.reset();
     find_conflicts();
     least_total_ = total_;
@@ -92,14 +93,14 @@ void Separator::raise_weights() {
 
 // What is left when the total is small can often not be resolved one item after another.
 bool Separator::relax() {
-    if (tuning::relax_steps == 0 || margin_ > 0 || ++since_relaxed_ < tuning::relax_every ||
+    if (tuning::relax_steps == 0 || ++since_relaxed_ < tuning::relax_every ||
         total_ > tuning::relax_below * typical_side_)
         return false;
     since_relaxed_ = 0;
     std::vector<Pose> poses = scene_.poses();
     if (!relaxation_.run(poses, end_, tuning::relax_steps))
         return false;
-    scene_.place_all(poses);
+    scene_.place_all(poses, period());
     find_conflicts();
     return conflicts_.empty();
 }

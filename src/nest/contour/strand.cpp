@@ -11,9 +11,20 @@ double film_before(const Problem& problem, double end) {
 
 namespace {
 
+// No repeat of an item may meet the item itself.
+double least_period(const Problem& problem) {
+    double least = 0;
+    for (const Kind& kind : problem.kinds)
+        for (std::uint32_t o = kind.first_option; o < kind.first_option + kind.options; ++o)
+            least = std::max(least, problem.options[o].box.high.x - problem.options[o].box.low.x);
+    return least + problem.fields->most_need() + 2 * pattern_margin_um;
+}
+
 // No end before which every item has room somewhere can be nearer than this.
 double least_end(const Problem& problem) {
-    double least = 0;
+    if (problem.repeats)
+        return least_period(problem);
+    double least = problem.bays.size() == 1 ? problem.proven_least : 0;
     for (const Kind& kind : problem.kinds) {
         double own = std::numeric_limits<double>::infinity();
         for (std::uint32_t o = kind.first_option; o < kind.first_option + kind.options; ++o)
@@ -30,7 +41,10 @@ double least_end(const Problem& problem) {
 
 Strand::Strand(const Problem& problem, std::uint64_t seed, std::size_t index)
     : problem_(&problem), random_(seed), index_(index), separator_(problem, random_),
-      mover_(problem, random_), stride_(tuning::stride_first) {}
+      mover_(problem, random_), stride_(tuning::stride_first) {
+    if (problem.repeats)
+        separator_.keep_margin(pattern_margin_um);
+}
 
 void Strand::construct() {
     started_ = true;

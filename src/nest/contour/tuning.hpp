@@ -12,6 +12,7 @@ namespace pelt::nest::contour::tuning {
 // slid to a local optimum besides the present place, in how many steps; how far ahead (share of the
 // item's half side) borders are heeded; how far off (same share) nearby places are.
 inline constexpr int samples_anywhere = 40;
+inline constexpr int samples_alike = 16; // of these, beside like neighbours, where kinds repeat
 inline constexpr int samples_nearby = 16;
 inline constexpr int refined = 3;
 inline constexpr int descent_steps = 8;
@@ -53,5 +54,12 @@ inline constexpr std::uint64_t work_a_unit = 16'000'000;
 inline constexpr std::uint64_t joins_a_unit = 16;
 inline constexpr std::size_t narrow_strands = 2;
 inline constexpr std::uint64_t narrow_epochs = 16;
+
+
+// Patterns that repeat: above how many items for each unit of effort they find shorter layouts than
+// a search over all items; how many units and joins the clock stands for.
+inline constexpr std::uint64_t repeating_items_a_unit = 100;
+inline constexpr std::uint64_t timed_units = 10;
+inline constexpr std::uint64_t timed_pattern_epochs = 128;
 
 } // namespace pelt::nest::contour::tuning
