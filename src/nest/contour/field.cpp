@@ -193,7 +193,7 @@ Field::Nearest Field::nearest(Vec p, const std::uint16_t* sides, std::uint32_t c
 
 bool Field::clearance(Vec p, Clearance& out) const {
     const Cell* cell = cell_at(p);
-    if (cell == nullptr)
+    if (cell == nullptr || cell->where() == Where::beyond)
         return false;
     const auto deep_side = static_cast<std::uint16_t>(cell->first());
     const std::uint16_t* list = cell->is_deep() ? nullptr : &lists_[cell->first()];

@@ -23,43 +23,13 @@ struct Clearance {
 /// costs two or three segments. Exact to rounding up to `reach` outside and to a twentieth of
 /// the region inside; deeper, the segment that is nearest to a cell's middle stands for the rest.
 class alignas(64) Field {
-public:
-    /// `asked` is the distance beyond which `distance` need not be exact; at most `reach`.
-    Field(const std::vector<Segment>& boundary, double asked, double reach);
-
-    /// False when `p` is at least `reach` outside; `out` is then untouched.
-    bool clearance(Vec p, Clearance& out) const;
-
-    /// The distance alone; `beyond` outside the region by at least `asked`, and possibly nearer.
-    double distance(Vec p) const {
-        const Cell* cell = cell_at(p);
-        if (cell == nullptr || cell->where() == Where::clear)
-            return beyond;
-        if (cell->is_deep())
-            return -std::sqrt(squared_to(p, sides_[cell->first()]));
-        const std::uint16_t* list = &lists_[cell->first()];
-        if (cell->where() == Where::inside)
-            return -std::sqrt(least_squared(p, list));
-        const Nearest best = nearest(p, list + 1, *list);
-        const double distance = std::sqrt(best.distance2);
-        return best.perpendicular > 0 ? distance : -distance;
-    }
-
-    static constexpr double beyond = 1e18;
-
-    std::size_t bytes() const { return bytes_; }
-
 private:
-    struct Side {
-        Vec from;
-        Vec along; // unit
-        double length = 0;
-    };
     // Outside by more than `reach`; by `asked` or more; wholly inside; or any of the rest.
     enum class Where : std::uint8_t { beyond, clear, inside, border };
     // Four bytes, since most of a look-up is waiting for memory: where it is, and from where in
     // `lists_` the count of its sides and the sides stand; deep inside, the one nearest side
     // itself.
+public:
     class Cell {
     public:
         Cell() = default;
@@ -79,14 +49,18 @@ private:
         static constexpr std::uint32_t deep_bit = 1U << 31U;
         std::uint32_t packed_ = 0;
     };
-    static constexpr std::size_t most_in_lists = std::size_t{1} << 29U;
-    struct Nearest {
-        double distance2 = 0;
-        double perpendicular = 0; // positive on the right: outside
-        std::uint32_t side = 0;
-    };
-    friend class FieldBuilder;
 
+    /// `asked` is the distance beyond which `distance` need not be exact; at most `reach`.
+    Field(const std::vector<Segment>& boundary, double asked, double reach);
+
+    /// False when `p` is at least `reach` outside; `out` is then untouched.
+    bool clearance(Vec p, Clearance& out) const;
+
+    /// The distance alone; `beyond` outside the region by at least `asked`, and possibly nearer.
+    double distance(Vec p) const { return distance(p, cell_at(p)); }
+
+    /// In three steps, so that several look-ups can wait for memory at the same time: find the cell,
+    /// fetch what it points to, measure.
     const Cell* cell_at(Vec p) const {
         const double column = (p.x - low_.x) * cells_per_um_.x;
         const double row = (p.y - low_.y) * cells_per_um_.y;
@@ -94,8 +68,47 @@ private:
             return nullptr;
         const Cell* cell = &cells_[static_cast<std::size_t>(static_cast<int>(row) * columns_ +
                                                             static_cast<int>(column))];
-        return cell->where() == Where::beyond ? nullptr : cell;
+        __builtin_prefetch(cell);
+        return cell;
     }
+    void fetch(const Cell* cell) const {
+        if (cell == nullptr || cell->where() == Where::clear || cell->where() == Where::beyond)
+            return;
+        if (cell->is_deep())
+            __builtin_prefetch(&sides_[cell->first()]);
+        else
+            __builtin_prefetch(&lists_[cell->first()]);
+    }
+    double distance(Vec p, const Cell* cell) const {
+        if (cell == nullptr || cell->where() == Where::clear || cell->where() == Where::beyond)
+            return beyond;
+        if (cell->is_deep())
+            return -std::sqrt(squared_to(p, sides_[cell->first()]));
+        const std::uint16_t* list = &lists_[cell->first()];
+        if (cell->where() == Where::inside)
+            return -std::sqrt(least_squared(p, list));
+        const Nearest best = nearest(p, list + 1, *list);
+        const double distance = std::sqrt(best.distance2);
+        return best.perpendicular > 0 ? distance : -distance;
+    }
+
+    static constexpr double beyond = 1e18;
+
+    std::size_t bytes() const { return bytes_; }
+
+private:
+    static constexpr std::size_t most_in_lists = std::size_t{1} << 29U;
+    struct Side {
+        Vec from;
+        Vec along; // unit
+        double length = 0;
+    };
+    struct Nearest {
+        double distance2 = 0;
+        double perpendicular = 0; // positive on the right: outside
+        std::uint32_t side = 0;
+    };
+    friend class FieldBuilder;
 
     double least_squared(Vec p, const std::uint16_t* list) const {
         double least = beyond * beyond;

@@ -69,22 +69,33 @@ double Mover::cost(const Scene& scene, std::size_t item, std::uint32_t option, V
                    double bound) {
     const Fields& fields = *problem_->fields;
     const Option& own = problem_->options[option];
-    double sum = 0;
+    looks_.clear();
     scene.near(scene.box_at(option, at), fields.most_need() + margin_,
                [&](std::uint32_t j, const Pose& pose) {
                    if (j == item)
                        return true;
-                   ++work_;
                    const Option& other = problem_->options[pose.option];
                    const FieldUse use =
                        fields.between(other.form, other.quarters, own.form, own.quarters);
-                   const double distance =
-                       use.field->distance(quarter_turned(at - pose.at, use.quarters));
-                   const double violation = fields.need(own.form, other.form) + margin_ - distance;
-                   if (violation > tolerance_um)
-                       sum += static_cast<double>(weight_[j]) * severity(violation);
-                   return sum < bound;
+                   __builtin_prefetch(use.field);
+                   looks_.push_back({use.field, nullptr, quarter_turned(at - pose.at, use.quarters),
+                                     fields.need(own.form, other.form), j});
+                   return true;
                });
+    for (Look& look : looks_)
+        look.cell = look.field->cell_at(look.p);
+    for (const Look& look : looks_)
+        look.field->fetch(look.cell);
+    double sum = 0;
+    for (const Look& look : looks_) {
+        ++work_;
+        const double violation =
+            look.need + margin_ - look.field->distance(look.p, look.cell);
+        if (violation > tolerance_um)
+            sum += static_cast<double>(weight_[look.item]) * severity(violation);
+        if (sum >= bound)
+            break;
+    }
     return sum;
 }
 

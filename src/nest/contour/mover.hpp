@@ -81,6 +81,14 @@ private:
     Alike alike_;
     std::vector<float> size_weight_; // large pieces matter more
     std::vector<float> weight_;      // towards the item at hand
+    struct Look {
+        const Field* field = nullptr;
+        const Field::Cell* cell = nullptr;
+        Vec p;
+        double need = 0;
+        std::uint32_t item = 0;
+    };
+    std::vector<Look> looks_;
     std::vector<Border> borders_;
     std::vector<Candidate> kept_;
     double margin_ = 0;
