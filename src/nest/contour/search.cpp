@@ -52,6 +52,12 @@ std::optional<std::vector<Pose>> poses_of(const Problem& problem, const Layout& 
     return poses;
 }
 
+std::uint64_t work_between_joins(const Problem& problem) {
+    const std::size_t options = std::clamp(problem.options.size(), tuning::cheap_options,
+                                           2 * tuning::cheap_options);
+    return tuning::work_a_unit / tuning::joins_a_unit * tuning::cheap_options / options;
+}
+
 // Small items meet large ones last: from the back, so as not to stand in the way.
 void make_fields_ahead(const Problem& problem, const std::atomic<bool>& enough) {
     const std::vector<Option>& options = problem.options;
@@ -138,7 +144,7 @@ void Search::next_epoch() {
     const std::size_t active = epochs_++ < tuning::narrow_epochs
                                    ? std::min(tuning::narrow_strands, strands_.size())
                                    : strands_.size();
-    advance(active, effort_.trial ? 1 : tuning::work_a_unit / tuning::joins_a_unit / active);
+    advance(active, effort_.trial ? 1 : work_between_joins(*problem_) / active);
 }
 
 void Search::run(const Stint& stint) {
