@@ -35,7 +35,7 @@ struct Goal {
 };
 
 /// What contour searches of one run have worked out about shapes and the next ones need not again.
-/// It never changes a result. Not to be used by two searches at a time.
+/// It never changes a result; searches at the same time may share one.
 class Memory;
 std::shared_ptr<Memory> new_memory();
 

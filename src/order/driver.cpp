@@ -12,6 +12,7 @@
 #include "order/selection.hpp"
 #include "order/shelf.hpp"
 #include "order/spare.hpp"
+#include "order/ways.hpp"
 #include "piece/piece.hpp"
 #include "verify/verify.hpp"
 
@@ -22,12 +23,6 @@
 
 namespace pelt::order {
 namespace {
-
-/// One panel's ways to be cut, less what is left out.
-using Ways = std::vector<piece::Way>;
-
-/// Which way each panel is cut: an index into its ways.
-using Choice = std::vector<std::size_t>;
 
 bool leaves_out(const Job& job, const PieceId& id) {
     const LeftOut place{id.vehicle, id.panel, id.side};
@@ -73,19 +68,6 @@ std::vector<Ways> ways_of_all(const Job& job, bool split, Faults& faults) {
     return out;
 }
 
-void choose(Job& job, const std::vector<Ways>& panels, const Choice& choice) {
-    job.pieces.clear();
-    job.seams.clear();
-    for (std::size_t i = 0; i < panels.size(); ++i) {
-        const piece::Way& way = panels[i][choice[i]];
-        job.pieces.insert(job.pieces.end(), way.pieces.begin(), way.pieces.end());
-        job.seams.insert(job.seams.end(), way.seams.begin(), way.seams.end());
-    }
-    sort_canonically(job.pieces);
-    job.laying = places_in_laying(job);
-    job.rolls = new_rolls(job.film, job.pieces);
-}
-
 bool all_new(const Job& job, const Layout& layout) {
     return std::all_of(layout.rolls.begin(), layout.rolls.end(),
                        [&](const UsedRoll& used) { return job.rolls[used.roll].is_new; });
@@ -96,16 +78,6 @@ Um new_length(const Job& job, const Layout& layout) {
     for (const UsedRoll& used : layout.rolls)
         length += job.rolls[used.roll].is_new ? used.length : 0;
     return length;
-}
-
-/// The same watch, told what the search is for.
-nest::Watch while_doing(std::string_view doing, const nest::Watch& watch) {
-    if (!watch)
-        return {};
-    return [&watch, doing](nest::Progress progress) {
-        progress.doing = doing;
-        return watch(progress);
-    };
 }
 
 std::optional<Um> new_length_without_rules(Job job, const Request& request) {
@@ -137,36 +109,6 @@ RulesCost weigh_the_rules(const Job& job, const Layout& layout, const Request& r
         cost.any_order = new_length_without_rules(std::move(freer), request);
     }
     return cost;
-}
-
-/// Settles which way each panel is cut, one panel after the other, by quick trial layouts.
-Choice best_choice(Job& job, const std::vector<Ways>& panels, const Request& request) {
-    Choice choice(panels.size(), 0);
-    nest::Effort quick = request.effort;
-    quick.amount = 1;
-    quick.trial = request.by == CutBy::contour || request.effort.amount == 1;
-    std::optional<Score> best;
-    const nest::Watch watch = while_doing("looking where to split", request.watch);
-    const auto tried = [&]() -> std::optional<Score> {
-        choose(job, panels, choice);
-        const nest::Result result = fill(job, quick, watch);
-        return result.layout ? std::optional(judged(job, {}, 0, *result.layout)) : std::nullopt;
-    };
-    for (std::size_t i = 0; i < panels.size(); ++i) {
-        std::size_t kept = 0;
-        for (std::size_t way = 0; panels[i].size() > 1 && way < panels[i].size(); ++way) {
-            if (way == 0 && best)
-                continue;
-            choice[i] = way;
-            const auto score = tried();
-            if (score && (!best || *score < *best)) {
-                best = score;
-                kept = way;
-            }
-        }
-        choice[i] = kept;
-    }
-    return choice;
 }
 
 std::string size_of(const Piece& piece) {

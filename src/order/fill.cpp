@@ -63,6 +63,15 @@ void speak_of_the_job(nest::Result& result, const Subset& subset, const Copies& 
 
 } // namespace
 
+nest::Watch while_doing(std::string_view doing, const nest::Watch& watch) {
+    if (!watch)
+        return {};
+    return [watch, doing](nest::Progress progress) {
+        progress.doing = doing;
+        return watch(progress);
+    };
+}
+
 Copies all_copies(const Job& job) {
     Copies copies;
     for (const Piece& piece : job.pieces) {

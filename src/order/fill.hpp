@@ -35,6 +35,9 @@ nest::Result fill_tightly(const Job& job, const Copies& copies,
                           const std::vector<std::size_t>& rolls, const nest::Effort& effort,
                           const nest::Watch& watch);
 
+/// The same watch, told what the search is for.
+nest::Watch while_doing(std::string_view doing, const nest::Watch& watch);
+
 /// All pieces on new film.
 nest::Result fill(const Job& job, const nest::Effort& effort, const nest::Watch& watch);
 

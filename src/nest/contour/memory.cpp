@@ -15,6 +15,7 @@ std::shared_ptr<Memory> new_memory() {
 contour::Form Memory::form(const Polygon& outline, bool obstacle,
                            const std::function<contour::Form()>& make) {
     OutlineKey key{outline, obstacle};
+    const std::lock_guard lock(making_form_);
     const auto known = forms_.find(key);
     if (known != forms_.end())
         return known->second;
@@ -40,11 +41,14 @@ Memory::field(const contour::PairKey& key, const std::function<contour::Field()>
 
 void Memory::forget_if_full() {
     std::size_t bytes = 0;
-    for (const Shard& shard : shards_)
+    for (Shard& shard : shards_) {
+        const std::lock_guard lock(shard.making);
         bytes += shard.bytes;
+    }
     if (bytes < most_bytes)
         return;
     for (Shard& shard : shards_) {
+        const std::lock_guard lock(shard.making);
         shard.fields.clear();
         shard.bytes = 0;
     }

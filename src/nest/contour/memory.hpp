@@ -40,7 +40,7 @@ struct PairKey {
 } // namespace contour
 
 /// Forms by their outlines, and their fields. What is made depends on its key alone, so it never
-/// matters who asked first. Fields may be asked for from several threads, forms from one.
+/// matters who asked first, or from which thread.
 class Memory {
 public:
     contour::Form form(const Polygon& outline, bool obstacle,
@@ -66,6 +66,7 @@ private:
         std::map<contour::PairKey, std::shared_ptr<const contour::Field>> fields;
         std::size_t bytes = 0;
     };
+    std::mutex making_form_;
     std::map<OutlineKey, contour::Form> forms_;
     std::array<Shard, 16> shards_;
 };

@@ -52,7 +52,7 @@ inline constexpr int stride_patience = 40;
 // up to twice as long: a unit is then as many fewer, at least half.
 inline constexpr std::size_t strands = 8;
 inline constexpr std::uint64_t work_a_unit = 24'000'000;
-inline constexpr std::size_t cheap_options = 96;
+inline constexpr std::size_t cheap_options = 80;
 inline constexpr std::uint64_t joins_a_unit = 16;
 inline constexpr std::size_t narrow_strands = 2;
 inline constexpr std::uint64_t narrow_epochs = 16;
