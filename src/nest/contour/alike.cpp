@@ -28,13 +28,14 @@ std::size_t Alike::draw_like(std::size_t item, Random& random) const {
 
 std::optional<Alike::Pair> Alike::draw_pair(const Scene& scene, std::size_t item,
                                             Random& random) const {
-    const Pose& like = scene.pose(draw_like(item, random));
+    const std::size_t like_item = draw_like(item, random);
+    const Pose& like = scene.pose(like_item);
     std::optional<Pair> pair;
     std::size_t seen = 0;
     const double reach =
         problem_->fields->most_need() + beside * problem_->options[like.option].size;
     scene.near(scene.box_at(like.option, like.at), reach, [&](std::uint32_t j, const Pose& pose) {
-        if (j != item && j < scene.items() && count_[problem_->items[j]] > 1 &&
+        if (j != item && j != like_item && j < scene.items() && count_[problem_->items[j]] > 1 &&
             random.below(++seen) == 0)
             pair = Pair{like, pose, j};
         return true;

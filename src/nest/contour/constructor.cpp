@@ -6,12 +6,14 @@
 namespace pelt::nest::contour {
 namespace {
 
+constexpr double nowhere = std::numeric_limits<double>::infinity();
 constexpr int random_rows = 8;
 constexpr std::size_t recent_rows = 8;
 constexpr int most_steps = 60;  // of one walk along a row
 constexpr double least_um = 20; // of one step
 constexpr double least_slope = 0.3;
 constexpr int most_settles = 12;
+constexpr double lengths_back = 3; // of the item, before the end of the layout
 /// Beside every gap, so that no pair is too close once both are rounded to whole micrometres: each
 /// moves by at most half the diagonal of one.
 constexpr double margin_um = 2;
@@ -20,6 +22,9 @@ constexpr double margin_um = 2;
 
 Constructor::Constructor(const Problem& problem, Random& random)
     : problem_(&problem), random_(&random), scene_(problem), mover_(problem, random) {
+    for (const Bay& bay : problem.bays)
+        ends_.push_back(bay.film.low.x);
+    full_before_.resize(problem.kinds.size(), {0, problem.bays.front().film.low.x});
     mover_.keep_margin(margin_um);
 }
 
@@ -36,17 +41,45 @@ double Constructor::score(const Pose& pose) const {
     return pose.at.x + option.box.high.x + 0.01 * (pose.at.y + option.box.high.y);
 }
 
+void Constructor::keep(std::uint32_t item, const Pose& pose) {
+    scene_.place(item, pose);
+    ends_[pose.bay] = std::max(ends_[pose.bay], scene_.box_at(pose.option, pose.at).high.x);
+}
+
+// Walks along much film end before the film does: they begin again near where the layout ends, now
+// and for the next pieces of the kind.
+Constructor::Found Constructor::best_in(std::uint32_t item, std::uint32_t bay) {
+    const Kind& kind = problem_->kind_of(item);
+    Known& full = full_before_[problem_->items[item]];
+    if (full.bay != bay)
+        full = {bay, problem_->bays[bay].film.low.x};
+    Found best;
+    for (int attempt = 0; attempt < 2 && best.score == nowhere; ++attempt) {
+        if (attempt > 0)
+            full.from = near_the_end(kind, bay);
+        for (std::uint32_t o = kind.first_option; o < kind.first_option + kind.options; ++o)
+            try_option(item, o, bay, full.from, best);
+    }
+    return best;
+}
+
+double Constructor::near_the_end(const Kind& kind, std::uint32_t bay) const {
+    double longest = 0;
+    for (std::uint32_t o = kind.first_option; o < kind.first_option + kind.options; ++o)
+        longest =
+            std::max(longest, problem_->options[o].box.high.x - problem_->options[o].box.low.x);
+    return ends_[bay] - lengths_back * longest;
+}
+
 bool Constructor::place(std::uint32_t item) {
     const Kind& kind = problem_->kind_of(item);
     for (std::uint32_t bay = 0; bay < problem_->bays.size(); ++bay) {
         if (!admits(problem_->bays[bay], kind))
             continue;
-        Found best;
-        for (std::uint32_t o = kind.first_option; o < kind.first_option + kind.options; ++o)
-            try_option(item, o, bay, best);
-        if (best.score == std::numeric_limits<double>::infinity())
+        const Found best = best_in(item, bay);
+        if (best.score == nowhere)
             continue;
-        scene_.place(item, best.pose);
+        keep(item, best.pose);
         recent_.push_back(item);
         if (recent_.size() > recent_rows)
             recent_.erase(recent_.begin());
@@ -74,13 +107,14 @@ std::vector<double> Constructor::rows(const Option& option, const Span& room) {
 }
 
 void Constructor::try_option(std::uint32_t item, std::uint32_t option, std::uint32_t bay,
-                             Found& best) {
+                             double from, Found& best) {
     const std::optional<Span> room =
-        room_before(*problem_, option, bay, std::numeric_limits<double>::infinity());
+        room_before(*problem_, option, bay, nowhere);
     if (!room)
         return;
+    const double x = std::max(room->low.x, from - problem_->options[option].box.low.x);
     for (const double y : rows(problem_->options[option], *room))
-        try_row(item, {{room->low.x, y}, option, bay}, *room, best);
+        try_row(item, {{x, y}, option, bay}, *room, best);
 }
 
 // Walks along the film: a step as long as the present overlap is deep passes no free place.
@@ -108,7 +142,7 @@ void Constructor::try_row(std::uint32_t item, Pose pose, const Span& room, Found
 void Constructor::settle(std::uint32_t item, Found& found) {
     const Option& option = problem_->options[found.pose.option];
     const std::optional<Span> room = room_before(*problem_, found.pose.option, found.pose.bay,
-                                                 std::numeric_limits<double>::infinity());
+                                                 nowhere);
     const double ahead = 0.3 * option.size;
     for (int k = 0; k < most_settles; ++k) {
         std::vector<Border> borders = mover_.borders(scene_, item, found.pose, ahead);

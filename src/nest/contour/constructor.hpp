@@ -18,7 +18,7 @@ public:
     std::vector<std::uint32_t> run(const std::vector<std::uint32_t>& order);
 
     /// Lies there before anything is placed.
-    void keep(std::uint32_t item, const Pose& pose) { scene_.place(item, pose); }
+    void keep(std::uint32_t item, const Pose& pose);
 
     std::vector<Pose> poses() const { return scene_.poses(); }
     std::uint64_t work() const { return mover_.work(); }
@@ -29,7 +29,10 @@ private:
         double score = std::numeric_limits<double>::infinity();
     };
     bool place(std::uint32_t item);
-    void try_option(std::uint32_t item, std::uint32_t option, std::uint32_t bay, Found& best);
+    Found best_in(std::uint32_t item, std::uint32_t bay);
+    double near_the_end(const Kind& kind, std::uint32_t bay) const;
+    void try_option(std::uint32_t item, std::uint32_t option, std::uint32_t bay, double from,
+                    Found& best);
     void try_row(std::uint32_t item, Pose pose, const Span& room, Found& best);
     void settle(std::uint32_t item, Found& found);
     double score(const Pose& pose) const;
@@ -40,6 +43,13 @@ private:
     Scene scene_;
     Mover mover_;
     std::vector<std::uint32_t> recent_;
+    std::vector<double> ends_; // of what lies in each bay
+    /// By kind: no room before this in the bay at hand; its walks begin there.
+    struct Known {
+        std::uint32_t bay = 0;
+        double from = 0;
+    };
+    std::vector<Known> full_before_;
 };
 
 /// Orders worth trying, `variant` 0, 1, 2 … : by area, longest side, hull, width, and after that

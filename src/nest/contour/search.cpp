@@ -147,9 +147,16 @@ void Search::next_epoch() {
     advance(active, effort_.trial ? 1 : work_between_joins(*problem_) / active);
 }
 
+// A first layout of many items takes long.
+std::size_t Search::constructing() const {
+    return problem_->items.size() > tuning::many_items
+               ? std::min(tuning::narrow_strands, strands_.size())
+               : strands_.size();
+}
+
 void Search::run(const Stint& stint) {
-    if (!best_) // every strand makes a layout in an order of its own; all go on from the shortest
-        advance(strands_.size(), 1);
+    if (!best_) // each makes a layout in an order of its own; all strands go on from the shortest
+        advance(constructing(), 1);
     const double shares = stint.share_to - stint.share_from;
     for (std::uint64_t epoch = 0; stint.epochs == 0 || epoch < stint.epochs; ++epoch) {
         if (!effort_.trial || !layout_)

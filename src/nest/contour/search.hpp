@@ -56,6 +56,7 @@ private:
     void advance_alone(std::uint64_t quota);
     void advance(std::size_t strands, std::uint64_t quota);
     void next_epoch();
+    std::size_t constructing() const;
     void join();
     bool holds(const Found& found);
     bool enough_film() const;

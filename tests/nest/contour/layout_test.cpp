@@ -81,6 +81,20 @@ TEST_CASE("hundreds of pieces have a layout at first sight") {
     CHECK(faults_of(pieces, rolls, goal.gap, *result.layout) == "");
 }
 
+TEST_CASE("a long row of small pieces is laid to its end") {
+    // Three abreast: 400 rows, more than a walk along the film has steps.
+    const std::vector<Piece> pieces{
+        piece_of({rectangle(0, 0, 30'000, 30'000), {}}, {no_turn}, 1'200)};
+    const std::vector<Roll> rolls{roll_of(100'000)};
+    nest::Goal goal;
+    goal.by = CutBy::contour;
+    goal.gap = 1'000;
+    const nest::Result result = nest::nest(pieces, rolls, goal, {1, 2, 1, true}, {});
+    REQUIRE(result.layout);
+    CHECK(faults_of(pieces, rolls, goal.gap, *result.layout) == "");
+    CHECK(length_of(*result.layout) <= 2 * 400 * 31'000);
+}
+
 TEST_CASE("the threads do not change the layout") {
     std::mt19937 random(7);
     const std::vector<Piece> pieces = random_pieces(random, 8);

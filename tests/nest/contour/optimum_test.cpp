@@ -52,6 +52,25 @@ TEST_CASE("a piece lies in a hole that is cut at the table") {
     CHECK(length <= 800'000 + 25'000 + 560'000 + slack);
 }
 
+TEST_CASE("a jigsaw of a whole sheet closes without a gap") {
+    // Invented: nine pieces that make a sheet of 1000 by 800; no length is shorter than its own.
+    const std::vector<Ring> rings{
+        {{0, 0}, {320'000, 0}, {210'000, 260'000}, {0, 300'000}},
+        {{320'000, 0}, {700'000, 0}, {610'000, 190'000}, {210'000, 260'000}},
+        {{700'000, 0}, {1'000'000, 0}, {1'000'000, 350'000}, {610'000, 190'000}},
+        {{0, 300'000}, {210'000, 260'000}, {330'000, 470'000}, {0, 800'000}},
+        {{210'000, 260'000}, {610'000, 190'000}, {560'000, 500'000}, {330'000, 470'000}},
+        {{610'000, 190'000}, {1'000'000, 350'000}, {820'000, 610'000}, {560'000, 500'000}},
+        {{0, 800'000}, {330'000, 470'000}, {420'000, 800'000}},
+        {{330'000, 470'000}, {560'000, 500'000}, {820'000, 610'000}, {700'000, 800'000},
+         {420'000, 800'000}},
+        {{1'000'000, 350'000}, {1'000'000, 800'000}, {700'000, 800'000}, {820'000, 610'000}}};
+    std::vector<Piece> pieces;
+    for (const Ring& ring : rings)
+        pieces.push_back(piece_of({ring, {}}, {no_turn}));
+    CHECK(least_length(pieces, 800'000, 0, 1) == 1'000'000);
+}
+
 TEST_CASE("hooks interlock") {
     // Two L shapes of 400 by 400 with arms of 100 make a block of 500 by 400.
     const Polygon hook{{{0, 0},
