@@ -168,7 +168,8 @@ void Strand::start_from(const Found& found) {
 }
 
 void Strand::adopt(const Found& found) {
-    if (best_ && best_->end <= found.end)
+    const bool own_way = index_ >= tuning::narrow_strands;
+    if (best_ && best_->end <= found.end * (1 + (own_way ? tuning::own_way_share : 0)))
         return;
     best_ = found;
     if (target_ >= found.end)

@@ -33,7 +33,8 @@ public:
 
     /// Starts from this layout instead of making its own.
     void start_from(const Found& found);
-    /// Goes on from this layout unless its own is shorter.
+    /// Goes on from this layout unless its own is shorter; all but the first strands also unless
+    /// their own is nearly as short, so that not all of them search in one place.
     void adopt(const Found& found);
     /// Forgets a layout that was found wanting, and goes back to the one that it began with.
     void reject();

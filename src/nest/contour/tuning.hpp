@@ -56,6 +56,8 @@ inline constexpr std::size_t cheap_options = 80;
 inline constexpr std::uint64_t joins_a_unit = 16;
 inline constexpr std::size_t narrow_strands = 2;
 inline constexpr std::uint64_t narrow_epochs = 16;
+// What is longer by less than this share is another way worth following.
+inline constexpr double own_way_share = 0.01;
 // Above so many items fewer strands make a layout of their own.
 inline constexpr std::size_t many_items = 400;
 
