@@ -5,6 +5,7 @@
 #include "order/fill.hpp"
 
 #include <algorithm>
+#include <atomic>
 #include <future>
 #include <optional>
 #include <span>
@@ -18,29 +19,37 @@ class Trials {
 public:
     Trials(const Job& job, const std::vector<Ways>& panels, const Request& request)
         : job_(job), panels_(panels), effort_(request.effort),
-          watch_(while_doing("looking where to split", request.watch)) {
+          watch_(heeded(while_doing("looking where to split", request.watch))) {
         effort_.amount = 1;
         effort_.trial = request.by == CutBy::contour || request.effort.amount == 1;
     }
 
-    /// A score for each choice; none where no layout was found.
+    /// A score for each choice, fewer when the watch said stop; none where no layout was found.
     std::vector<MaybeScore> of(const std::vector<Choice>& choices) const {
         const auto at_once = static_cast<std::size_t>(std::max(1, effort_.threads));
         std::vector<MaybeScore> scores;
-        for (std::size_t i = 0; i < choices.size(); i += at_once)
+        for (std::size_t i = 0; i < choices.size() && (i == 0 || !stopped_); i += at_once)
             run(std::span(choices).subspan(i, std::min(at_once, choices.size() - i)), scores);
         return scores;
     }
 
 private:
-    // The watch is asked by this thread only.
+    // The watch is asked by this thread only; the others end when it has said so.
+    nest::Watch heeded(const nest::Watch& watch) {
+        return [watch, this](const nest::Progress& progress) {
+            if (watch && !watch(progress))
+                stopped_ = true;
+            return !stopped_;
+        };
+    }
+
     void run(std::span<const Choice> choices, std::vector<MaybeScore>& scores) const {
         nest::Effort effort = effort_;
         effort.threads = std::max(1, effort_.threads / static_cast<int>(choices.size()));
         std::vector<std::future<MaybeScore>> others;
         for (const Choice& choice : choices.subspan(1))
             others.push_back(std::async(std::launch::async,
-                                        [&] { return score_of(choice, effort, nest::Watch{}); }));
+                                        [&] { return score_of(choice, effort, heed_others_); }));
         scores.push_back(score_of(choices.front(), effort, watch_));
         for (std::future<MaybeScore>& other : others)
             scores.push_back(other.get());
@@ -57,7 +66,9 @@ private:
     const Job& job_;
     const std::vector<Ways>& panels_;
     nest::Effort effort_;
+    std::atomic<bool> stopped_ = false;
     nest::Watch watch_;
+    nest::Watch heed_others_ = [this](const nest::Progress&) { return !stopped_; };
 };
 
 } // namespace
@@ -86,7 +97,7 @@ Choice best_choice(const Job& job, const std::vector<Ways>& panels, const Reques
             choices.back()[i] = way;
         }
         const std::vector<MaybeScore> scores = trials.of(choices);
-        for (std::size_t k = 0; k < choices.size(); ++k)
+        for (std::size_t k = 0; k < scores.size(); ++k)
             if (scores[k] && (!best || *scores[k] < *best)) {
                 best = scores[k];
                 choice = choices[k];

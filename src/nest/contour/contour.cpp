@@ -77,7 +77,7 @@ public:
         Stint rest = stint;
         if (!result.layout)
             result.layout = in_repeats(problem, finisher, rest);
-        if (result.layout && !search.start_from(*result.layout))
+        if (result.layout && (result.layout->stopped || !search.start_from(*result.layout)))
             return false;
         search.run(rest);
         result.layout = search.layout();
@@ -89,25 +89,30 @@ public:
     }
 
 private:
-    // Takes its half of the stint off the rest.
+    // Takes half of the stint off the rest, unless nothing comes of it.
     std::optional<Layout> in_repeats(const Problem& problem, const Finisher& finisher,
                                      Stint& rest) const {
         const std::optional<Repeat> repeat = repeat_for(problem, effort_);
         if (!repeat)
             return std::nullopt;
         Stint own = rest;
-        own.epochs = rest.epochs == 0 ? tuning::timed_pattern_epochs : rest.epochs / 2;
-        if (rest.epochs > 0) {
+        own.epochs = rest.epochs == 0 ? tuning::timed_pattern_epochs
+                                      : std::max<std::uint64_t>(rest.epochs / 2, 1);
+        if (rest.epochs > 0)
             own.share_to = (rest.share_from + rest.share_to) / 2;
-            rest.share_from = own.share_to;
-            rest.epochs -= own.epochs;
-        }
-        const std::optional<Found> pattern = pattern_for(problem, *repeat, effort_, watch_, own);
+        const std::optional<Pattern> pattern = pattern_for(problem, *repeat, effort_, watch_, own);
         if (!pattern)
             return std::nullopt;
         const std::optional<std::vector<Pose>> poses =
-            laid_in_repeats(problem, *repeat, *pattern, effort_.seed);
-        return poses ? finisher.layout(*poses) : std::nullopt;
+            laid_in_repeats(problem, *repeat, pattern->found, effort_.seed);
+        std::optional<Layout> layout = poses ? finisher.layout(*poses) : std::nullopt;
+        if (rest.epochs > 0)
+            rest.share_from = own.share_to;
+        if (layout) {
+            layout->stopped = pattern->stopped;
+            rest.epochs -= rest.epochs / 2;
+        }
+        return layout;
     }
 
     std::span<const Roll> rolls_;

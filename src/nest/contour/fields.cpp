@@ -58,13 +58,11 @@ const Field* Fields::build(std::size_t slot, std::uint32_t a, std::uint32_t b, i
     };
     std::shared_ptr<const Field> field =
         memory_->field({forms_[a].id, forms_[b].id, relative, need(a, b)}, make);
-    const Field* made = field.get();
     const std::lock_guard lock(keeping_);
-    if (slots_[slot].load(std::memory_order_acquire) == nullptr) {
-        kept_.push_back(std::move(field));
-        slots_[slot].store(made, std::memory_order_release);
-    }
-    return made;
+    if (const Field* there = slots_[slot].load(std::memory_order_acquire))
+        return there;
+    slots_[slot].store(field.get(), std::memory_order_release);
+    return kept_.emplace_back(std::move(field)).get();
 }
 
 std::size_t Fields::bytes() const {

@@ -4,7 +4,8 @@
 namespace pelt::nest {
 namespace {
 
-constexpr std::size_t most_bytes = std::size_t{128} << 20U;
+constexpr std::size_t most_bytes = std::size_t{128} << 20U; // of fields
+constexpr std::size_t most_forms = 10'000;
 
 } // namespace
 
@@ -21,7 +22,7 @@ contour::Form Memory::form(const Polygon& outline, bool obstacle,
         return known->second;
     contour::Form form = make();
     form.obstacle = obstacle;
-    form.id = static_cast<std::uint32_t>(forms_.size());
+    form.id = next_id_++;
     return forms_.emplace(std::move(key), std::move(form)).first->second;
 }
 
@@ -40,13 +41,15 @@ Memory::field(const contour::PairKey& key, const std::function<contour::Field()>
 }
 
 void Memory::forget_if_full() {
+    const std::lock_guard lock_forms(making_form_);
     std::size_t bytes = 0;
     for (Shard& shard : shards_) {
         const std::lock_guard lock(shard.making);
         bytes += shard.bytes;
     }
-    if (bytes < most_bytes)
+    if (bytes < most_bytes && forms_.size() < most_forms)
         return;
+    forms_.clear();
     for (Shard& shard : shards_) {
         const std::lock_guard lock(shard.making);
         shard.fields.clear();

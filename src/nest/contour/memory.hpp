@@ -49,7 +49,7 @@ public:
     std::shared_ptr<const contour::Field>
     field(const contour::PairKey& key, const std::function<contour::Field()>& make);
 
-    /// Forgets all fields when they have become many; who holds some keeps them.
+    /// Forgets everything when it has become much; who holds some of it keeps that.
     void forget_if_full();
 
 private:
@@ -68,6 +68,7 @@ private:
     };
     std::mutex making_form_;
     std::map<OutlineKey, contour::Form> forms_;
+    std::uint32_t next_id_ = 0;
     std::array<Shard, 16> shards_;
 };
 

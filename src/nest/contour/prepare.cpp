@@ -196,6 +196,15 @@ std::optional<Span> room(const Option& option, const Bay& bay) {
     return span;
 }
 
+double longest_along(const Problem& problem) {
+    double longest = 0;
+    for (const Kind& kind : problem.kinds)
+        for (std::uint32_t o = kind.first_option; o < kind.first_option + kind.options; ++o)
+            longest =
+                std::max(longest, problem.options[o].box.high.x - problem.options[o].box.low.x);
+    return longest;
+}
+
 Problem prepare(std::span<const Piece> pieces, std::span<const Roll> rolls, Um gap,
                 const std::shared_ptr<Memory>& memory, std::vector<std::size_t>& misfits) {
     Problem problem;

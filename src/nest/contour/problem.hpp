@@ -69,6 +69,9 @@ struct Problem {
 /// Where an option's origin may be within a bay; nothing when it does not fit.
 std::optional<Span> room(const Option& option, const Bay& bay);
 
+/// The longest that any item takes along the film, in any of its ways to lie.
+double longest_along(const Problem& problem);
+
 /// Pieces that fit no bay in any of their ways to lie are left out and listed in `misfits`.
 Problem prepare(std::span<const Piece> pieces, std::span<const Roll> rolls, Um gap,
                 const std::shared_ptr<Memory>& memory, std::vector<std::size_t>& misfits);

@@ -24,15 +24,6 @@ std::vector<std::size_t> counts_of(const Problem& problem) {
     return counts;
 }
 
-double longest(const Problem& problem) {
-    double longest = 0;
-    for (const Kind& kind : problem.kinds)
-        for (std::uint32_t o = kind.first_option; o < kind.first_option + kind.options; ++o)
-            longest =
-                std::max(longest, problem.options[o].box.high.x - problem.options[o].box.low.x);
-    return longest;
-}
-
 double area_of(const Problem& problem, const std::vector<std::size_t>& each) {
     double area = 0;
     for (std::size_t k = 0; k < each.size(); ++k)
@@ -50,16 +41,24 @@ bool holds_obstacle(const Problem& problem, const Bay& bay) {
 }
 
 bool takes_all(const Problem& problem, const Bay& bay) {
+    const auto takes = [&](const Kind& kind) {
+        for (std::uint32_t o = kind.first_option; o < kind.first_option + kind.options; ++o)
+            if (admits(bay, kind) && room(problem.options[o], bay))
+                return true;
+        return false;
+    };
     return !holds_obstacle(problem, bay) &&
-           std::all_of(problem.kinds.begin(), problem.kinds.end(),
-                       [&](const Kind& kind) { return admits(bay, kind); });
+           std::all_of(problem.kinds.begin(), problem.kinds.end(), takes);
 }
 
-// The first bay that could hold the pattern.
+// The longest bay that could hold the pattern, the first of several.
 const Bay* model_bay(const Problem& problem) {
-    const auto bay = std::find_if(problem.bays.begin(), problem.bays.end(),
-                                  [&](const Bay& b) { return takes_all(problem, b); });
-    return bay == problem.bays.end() ? nullptr : &*bay;
+    const Bay* longest = nullptr;
+    const auto length = [](const Bay& bay) { return bay.film.high.x - bay.film.low.x; };
+    for (const Bay& bay : problem.bays)
+        if (takes_all(problem, bay) && (longest == nullptr || length(bay) > length(*longest)))
+            longest = &bay;
+    return longest;
 }
 
 Repeat repeat_of(const std::vector<std::size_t>& counts, std::size_t times) {
@@ -80,7 +79,7 @@ bool is_most_of(const Problem& problem, const Repeat& repeat) {
 bool has_room_to_repeat(const Problem& problem, const Repeat& repeat) {
     const Span& film = model_bay(problem)->film;
     const double period = area_of(problem, repeat.each) / (film.high.y - film.low.y);
-    return period >= least_lengths * longest(problem);
+    return period >= least_lengths * longest_along(problem);
 }
 
 Problem pattern_of(const Problem& problem, const Repeat& repeat) {
@@ -161,19 +160,20 @@ public:
             first += static_cast<std::uint32_t>(count);
         }
         const Span film = model_bay(problem)->film;
-        std::size_t left = repeat.times;
         for (std::uint32_t b = 0; b < problem.bays.size(); ++b) {
             const Bay& bay = problem.bays[b];
             if (!takes_all(problem, bay) || bay.film.low.y != film.low.y ||
                 bay.film.high.y != film.high.y)
                 continue;
-            for (double at = bay.film.low.x; left > 0 && at + cut_.length <= bay.film.high.x;
-                 at += pattern.end, --left)
+            for (double at = bay.film.low.x;
+                 times_ < repeat.times && at + cut_.length <= bay.film.high.x;
+                 at += pattern.end, ++times_)
                 lay_one(b, at);
         }
     }
 
     bool lies(std::uint32_t item) const { return lies_[item]; }
+    std::size_t times() const { return times_; }
 
 private:
     void lay_one(std::uint32_t bay, double at) {
@@ -191,6 +191,7 @@ private:
     Constructor& constructor_;
     std::vector<std::uint32_t> next_; // of every kind, the item to lie next
     std::vector<bool> lies_;
+    std::size_t times_ = 0;
 };
 
 } // namespace
@@ -212,8 +213,8 @@ std::optional<Repeat> repeat_for(const Problem& problem, const Effort& effort) {
     return std::nullopt;
 }
 
-std::optional<Found> pattern_for(const Problem& problem, const Repeat& repeat, const Effort& effort,
-                                 const Watch& watch, const Stint& stint) {
+std::optional<Pattern> pattern_for(const Problem& problem, const Repeat& repeat,
+                                   const Effort& effort, const Watch& watch, const Stint& stint) {
     Problem pattern = pattern_of(problem, repeat);
     Random random(effort.seed);
     std::optional<Found> start = with_straight_ends(pattern, random);
@@ -224,8 +225,8 @@ std::optional<Found> pattern_for(const Problem& problem, const Repeat& repeat, c
     Search search(pattern, effort, watch);
     search.start_from(*start);
     search.run(stint);
-    std::optional<Found> best = search.best();
-    best->end = std::ceil(best->end); // all repeats alike on the grid
+    Pattern best{*search.best(), search.stopped()};
+    best.found.end = std::ceil(best.found.end); // all repeats alike on the grid
     return best;
 }
 
@@ -233,7 +234,9 @@ std::optional<std::vector<Pose>> laid_in_repeats(const Problem& problem, const R
                                                  const Found& pattern, std::uint64_t seed) {
     Random random(seed);
     Constructor constructor(problem, random);
-    Laying laying(problem, repeat, pattern, constructor);
+    const Laying laying(problem, repeat, pattern, constructor);
+    if (laying.times() < fewest_times)
+        return std::nullopt;
     std::vector<std::uint32_t> rest = item_order(problem, 0, random);
     std::erase_if(rest, [&](std::uint32_t item) { return laying.lies(item); });
     if (!constructor.run(rest).empty())

@@ -21,12 +21,18 @@ struct Repeat {
 /// small that a search over all of it finds more in this effort.
 std::optional<Repeat> repeat_for(const Problem& problem, const Effort& effort);
 
-/// A pattern, searched for in a stint: its poses, and its period as `end`.
-std::optional<Found> pattern_for(const Problem& problem, const Repeat& repeat, const Effort& effort,
+/// Poses of a pattern, with its period as their `end`.
+struct Pattern {
+    Found found;
+    bool stopped = false; ///< the watch asked to stop
+};
+
+/// A pattern, searched for in a stint; none when the film is too narrow for it.
+std::optional<Pattern> pattern_for(const Problem& problem, const Repeat& repeat, const Effort& effort,
                                  const Watch& watch, const Stint& stint);
 
 /// The pattern as often as the bays hold it, and whatever is left between and behind; nothing when
-/// the film does not do.
+/// they hold it too few times, or the film does not do.
 std::optional<std::vector<Pose>> laid_in_repeats(const Problem& problem, const Repeat& repeat,
                                                  const Found& pattern, std::uint64_t seed);
 

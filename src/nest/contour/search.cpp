@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "nest/contour/search.hpp"
 
+#include "model/error.hpp"
 #include "nest/strands.hpp"
 
 #include <algorithm>
@@ -61,10 +62,14 @@ std::uint64_t work_between_joins(const Problem& problem) {
 // Small items meet large ones last: from the back, so as not to stand in the way.
 void make_fields_ahead(const Problem& problem, const std::atomic<bool>& enough) {
     const std::vector<Option>& options = problem.options;
+    const auto bare = [&](const Option& option) {
+        return problem.fields->form(option.form).obstacle;
+    };
     for (std::size_t a = options.size(); a-- > 0;)
         for (std::size_t b = 0; b < options.size() && !enough; ++b)
-            problem.fields->between(options[a].form, options[a].quarters, options[b].form,
-                                    options[b].quarters);
+            if (!bare(options[a]) && !bare(options[b]))
+                problem.fields->between(options[a].form, options[a].quarters, options[b].form,
+                                        options[b].quarters);
 }
 
 } // namespace
@@ -119,12 +124,21 @@ bool Search::done() const {
 void Search::advance_alone(std::uint64_t quota) {
     std::atomic<bool> done = false;
     run_all(2, effort_.threads, [&](std::size_t task) {
-        if (task == 0) {
-            strands_.front()->run(quota);
-            done = true;
-        } else {
-            make_fields_ahead(*problem_, done);
+        if (task == 1) {
+            try {
+                make_fields_ahead(*problem_, done);
+            } catch (const ProgramError&) {
+                // Perhaps of a pair that is never asked for; else the strand meets it too.
+            }
+            return;
         }
+        try {
+            strands_.front()->run(quota);
+        } catch (...) {
+            done = true;
+            throw;
+        }
+        done = true;
     });
     join();
 }

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: MIT
 #include "nest/contour/strand.hpp"
 
+#include <utility>
+
 namespace pelt::nest::contour {
 double film_before(const Problem& problem, double end) {
     double sum = 0;
@@ -13,11 +15,7 @@ namespace {
 
 // No repeat of an item may meet the item itself.
 double least_period(const Problem& problem) {
-    double least = 0;
-    for (const Kind& kind : problem.kinds)
-        for (std::uint32_t o = kind.first_option; o < kind.first_option + kind.options; ++o)
-            least = std::max(least, problem.options[o].box.high.x - problem.options[o].box.low.x);
-    return least + problem.fields->most_need() + 2 * pattern_margin_um;
+    return longest_along(problem) + problem.fields->most_need() + 2 * pattern_margin_um;
 }
 
 // No end before which every item has room somewhere can be nearer than this.
@@ -172,7 +170,7 @@ void Strand::adopt(const Found& found) {
     if (best_ && best_->end <= found.end * (1 + (own_way ? tuning::own_way_share : 0)))
         return;
     best_ = found;
-    if (target_ >= found.end)
+    if (!std::exchange(started_, true) || target_ >= found.end)
         aim();
 }
 

@@ -150,6 +150,21 @@ TEST_CASE("small jobs, single pieces and trials repeat no pattern") {
     CHECK_FALSE(repeat_for(many, effort));
 }
 
+// Pairs of a kind that lie alike, the one a period before the other.
+int one_period_apart(const Problem& problem, const std::vector<Pose>& poses, std::uint32_t kind,
+                     double period) {
+    int pairs = 0;
+    for (std::size_t i = 0; i < poses.size(); ++i)
+        for (std::size_t j = 0; j < poses.size(); ++j) {
+            const Pose& a = poses[i];
+            const Pose& b = poses[j];
+            pairs += problem.items[i] == kind && problem.items[j] == kind &&
+                     a.option == b.option && a.bay == b.bay && std::abs(a.at.y - b.at.y) < 1e-3 &&
+                     std::abs(a.at.x + period - b.at.x) < 1e-3;
+        }
+    return pairs;
+}
+
 TEST_CASE("a pattern comes again unchanged, the rest lies around it, on rolls with ends") {
     std::vector<Piece> pieces = fleet(43, 26, 7);
     pieces[3].ids.pop_back(); // so that not all of it repeats
@@ -164,16 +179,14 @@ TEST_CASE("a pattern comes again unchanged, the rest lies around it, on rolls wi
     repeat.items = problem.kinds.size();
     const auto pattern = pattern_for(problem, repeat, nest::Effort{}, {}, {2, 0, 1});
     REQUIRE(pattern);
-    CHECK(pattern->end == std::round(pattern->end));
-    const auto poses = laid_in_repeats(problem, repeat, *pattern, 1);
+    const double period = pattern->found.end;
+    CHECK(period == std::round(period));
+    const auto poses = laid_in_repeats(problem, repeat, pattern->found, 1);
     REQUIRE(poses);
-    std::map<std::tuple<std::uint32_t, std::uint32_t, long>, int> again; // kind, option, across
-    for (std::size_t i = 0; i < poses->size(); ++i)
-        ++again[{problem.items[i], (*poses)[i].option, std::lround((*poses)[i].at.y * 1000)}];
-    std::size_t in_pattern = 0;
-    for (const auto& [where, times] : again)
-        in_pattern += times >= 6 ? 1 : 0;
-    CHECK(in_pattern == problem.kinds.size());
+    for (std::uint32_t kind = 0; kind < problem.kinds.size(); ++kind) {
+        CAPTURE(kind);
+        CHECK(one_period_apart(problem, *poses, kind, period) >= 3); // six times on three rolls
+    }
     const Finisher finisher(problem, pieces, rolls, gap);
     const std::optional<Layout> layout = finisher.layout(*poses);
     REQUIRE(layout);
@@ -183,11 +196,39 @@ TEST_CASE("a pattern comes again unchanged, the rest lies around it, on rolls wi
 TEST_CASE("a fleet is laid in patterns: all there, apart, the same for any threads") {
     const std::vector<Piece> pieces = fleet(44, 25, 5);
     const std::vector<Roll> rolls{roll_of(1'520'000)};
+    REQUIRE(repeat_for(problem_of(pieces, rolls), nest::Effort{}));
     const nest::Result one = nested(pieces, rolls, gap, 1, 0.3);
     REQUIRE(one.layout);
     CHECK(faults_of(pieces, rolls, gap, *one.layout) == "");
     const nest::Result two = nested(pieces, rolls, gap, 2, 0.3);
     CHECK(numbers(*one.layout) == numbers(two.layout.value()));
+}
+
+TEST_CASE("the threads do not change a trial, nor a search of very many different pieces") {
+    const std::vector<Piece> few = fleet(46, 20, 1);
+    std::vector<Piece> many = fleet(47, 41, 10);
+    many[0].ids.resize(1); // for no pattern is worth it at this effort
+    const std::vector<Roll> rolls{roll_of(1'520'000)};
+    nest::Goal goal;
+    goal.by = CutBy::contour;
+    goal.gap = gap;
+    const auto run = [&](const std::vector<Piece>& pieces, nest::Effort effort, int threads,
+                         double share) {
+        effort.threads = threads;
+        const nest::Result result =
+            nest::nest(pieces, rolls, goal, effort, [share](const nest::Progress& progress) {
+                return progress.share < share;
+            });
+        REQUIRE(result.layout);
+        CHECK(faults_of(pieces, rolls, gap, *result.layout) == "");
+        return numbers(*result.layout);
+    };
+    nest::Effort trial;
+    trial.trial = true;
+    CHECK(run(few, trial, 1, 1) == run(few, trial, 2, 1));
+    nest::Effort much;
+    much.amount = 5;
+    CHECK(run(many, much, 1, 0.22) == run(many, much, 3, 0.22)); // past the sixteenth join
 }
 
 TEST_CASE("what earlier searches left in the memory changes nothing") {
