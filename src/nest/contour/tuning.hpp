@@ -51,7 +51,7 @@ inline constexpr int stride_patience = 40;
 // many joins. Where there are more ways to lie than these, fields fill the caches and a look-up takes
 // up to twice as long: a unit is then as many fewer, at least half.
 inline constexpr std::size_t strands = 8;
-inline constexpr std::uint64_t work_a_unit = 24'000'000;
+inline constexpr std::uint64_t work_a_unit = 28'000'000;
 inline constexpr std::size_t cheap_options = 80;
 inline constexpr std::uint64_t joins_a_unit = 16;
 inline constexpr std::size_t narrow_strands = 2;
