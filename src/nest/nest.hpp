@@ -18,10 +18,10 @@ namespace pelt::nest {
 /// What the layout must respect besides the rolls.
 struct Goal {
     CutBy by = CutBy::straight;
-    Um gap = 0;           ///< contour cutting: least distance between two cut outlines
+    Um gap = 0;              ///< contour cutting: least distance between two cut outlines
     bool free_turns = false; ///< contour cutting: pieces of any direction lie at any millidegree,
                              ///< also beside the turns of their shapes
-    Um ruler = um_per_mm; ///< straight cutting: sides and cut positions are whole steps
+    Um ruler = um_per_mm;    ///< straight cutting: sides and cut positions are whole steps
     /// Straight cutting: how often the cuts through one part of the film change between across and
     /// along, the first cut across counted; one slit or cut more may trim a single piece. None:
     /// any.

@@ -6,7 +6,6 @@
 #include "order/wide_pieces.hpp"
 
 #include <algorithm>
-#include <cmath>
 #include <numeric>
 #include <tuple>
 #include <utility>
@@ -134,19 +133,13 @@ std::vector<OrderLine> lines_to_combine(const Film& film, Um need) {
     return lines;
 }
 
-/// Below this share of what a search along outlines took, another one hardly ever gets by.
-constexpr double hopeful_share = 1.0;
-
-/// Less film than this is not worth a try: the shortest strip that is known to hold everything, or
-/// the proved bound where the pieces lie on several rolls.
+/// Less film than this is not worth a try: what the known layout takes, or the proved bound where
+/// straight cuts lie on several rolls. Along outlines a second search hardly ever gets by with less
+/// than the first.
 Um least_worth_trying(const Job& job, const std::vector<Um>& lengths, const Bound& bound) {
-    if (lengths.size() == 1)
-        return lengths.front();
-    if (job.by == CutBy::straight)
+    if (job.by == CutBy::straight && lengths.size() > 1)
         return bound.length;
-    const Um taken = std::accumulate(lengths.begin(), lengths.end(), Um{0});
-    return std::max<Um>(bound.length,
-                        std::llround(hopeful_share * static_cast<double>(taken)));
+    return std::accumulate(lengths.begin(), lengths.end(), Um{0});
 }
 
 } // namespace

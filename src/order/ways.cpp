@@ -68,7 +68,7 @@ private:
     nest::Effort effort_;
     std::atomic<bool> stopped_ = false;
     nest::Watch watch_;
-    nest::Watch heed_others_ = [this](const nest::Progress&) { return !stopped_; };
+    nest::Watch heed_others_ = heeded({});
 };
 
 } // namespace
@@ -92,7 +92,8 @@ Choice best_choice(const Job& job, const std::vector<Ways>& panels, const Reques
     MaybeScore best;
     for (std::size_t i = 0; i < panels.size(); ++i) {
         std::vector<Choice> choices;
-        for (std::size_t way = best ? 1 : 0; panels[i].size() > 1 && way < panels[i].size(); ++way) {
+        for (std::size_t way = best ? 1 : 0; panels[i].size() > 1 && way < panels[i].size();
+             ++way) {
             choices.push_back(choice);
             choices.back()[i] = way;
         }

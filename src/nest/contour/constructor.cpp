@@ -64,11 +64,7 @@ Constructor::Found Constructor::best_in(std::uint32_t item, std::uint32_t bay) {
 }
 
 double Constructor::near_the_end(const Kind& kind, std::uint32_t bay) const {
-    double longest = 0;
-    for (std::uint32_t o = kind.first_option; o < kind.first_option + kind.options; ++o)
-        longest =
-            std::max(longest, problem_->options[o].box.high.x - problem_->options[o].box.low.x);
-    return ends_[bay] - lengths_back * longest;
+    return ends_[bay] - lengths_back * longest_along(*problem_, kind);
 }
 
 bool Constructor::place(std::uint32_t item) {
@@ -108,8 +104,7 @@ std::vector<double> Constructor::rows(const Option& option, const Span& room) {
 
 void Constructor::try_option(std::uint32_t item, std::uint32_t option, std::uint32_t bay,
                              double from, Found& best) {
-    const std::optional<Span> room =
-        room_before(*problem_, option, bay, nowhere);
+    const std::optional<Span> room = room_before(*problem_, option, bay, nowhere);
     if (!room)
         return;
     const double x = std::max(room->low.x, from - problem_->options[option].box.low.x);
@@ -141,8 +136,8 @@ void Constructor::try_row(std::uint32_t item, Pose pose, const Span& room, Found
 // Slides towards the free end for as long as that frees film.
 void Constructor::settle(std::uint32_t item, Found& found) {
     const Option& option = problem_->options[found.pose.option];
-    const std::optional<Span> room = room_before(*problem_, found.pose.option, found.pose.bay,
-                                                 nowhere);
+    const std::optional<Span> room =
+        room_before(*problem_, found.pose.option, found.pose.bay, nowhere);
     const double ahead = 0.3 * option.size;
     for (int k = 0; k < most_settles; ++k) {
         std::vector<Border> borders = mover_.borders(scene_, item, found.pose, ahead);

@@ -17,7 +17,7 @@ public:
     /// bay takes are returned; their poses are of no meaning.
     std::vector<std::uint32_t> run(const std::vector<std::uint32_t>& order);
 
-    /// Lies there before anything is placed.
+    /// Lies there from now on.
     void keep(std::uint32_t item, const Pose& pose);
 
     std::vector<Pose> poses() const { return scene_.poses(); }

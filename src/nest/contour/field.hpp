@@ -59,8 +59,8 @@ public:
     /// The distance alone; `beyond` outside the region by at least `asked`, and possibly nearer.
     double distance(Vec p) const { return distance(p, cell_at(p)); }
 
-    /// In three steps, so that several look-ups can wait for memory at the same time: find the cell,
-    /// fetch what it points to, measure.
+    /// In three steps, so that several look-ups can wait for memory at the same time: find the
+    /// cell, fetch what it points to, measure.
     const Cell* cell_at(Vec p) const {
         const double column = (p.x - low_.x) * cells_per_um_.x;
         const double row = (p.y - low_.y) * cells_per_um_.y;
@@ -72,7 +72,7 @@ public:
         return cell;
     }
     void fetch(const Cell* cell) const {
-        if (cell == nullptr || cell->where() == Where::clear || cell->where() == Where::beyond)
+        if (!is_near(cell))
             return;
         if (cell->is_deep())
             __builtin_prefetch(&sides_[cell->first()]);
@@ -80,7 +80,7 @@ public:
             __builtin_prefetch(&lists_[cell->first()]);
     }
     double distance(Vec p, const Cell* cell) const {
-        if (cell == nullptr || cell->where() == Where::clear || cell->where() == Where::beyond)
+        if (!is_near(cell))
             return beyond;
         if (cell->is_deep())
             return -std::sqrt(squared_to(p, sides_[cell->first()]));
@@ -109,6 +109,10 @@ private:
         std::uint32_t side = 0;
     };
     friend class FieldBuilder;
+
+    static bool is_near(const Cell* cell) {
+        return cell != nullptr && cell->where() != Where::clear && cell->where() != Where::beyond;
+    }
 
     double least_squared(Vec p, const std::uint16_t* list) const {
         double least = beyond * beyond;

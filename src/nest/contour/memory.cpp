@@ -27,8 +27,8 @@ contour::Form Memory::form(const Polygon& outline, bool obstacle,
 }
 
 // One pair is made by one thread; others that ask for it wait.
-std::shared_ptr<const contour::Field>
-Memory::field(const contour::PairKey& key, const std::function<contour::Field()>& make) {
+std::shared_ptr<const contour::Field> Memory::field(const contour::PairKey& key,
+                                                    const std::function<contour::Field()>& make) {
     Shard& shard = shards_[(key.a * 31 + key.b * 4 + static_cast<std::uint32_t>(key.quarters)) %
                            shards_.size()];
     const std::lock_guard lock(shard.making);

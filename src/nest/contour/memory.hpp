@@ -46,8 +46,8 @@ public:
     contour::Form form(const Polygon& outline, bool obstacle,
                        const std::function<contour::Form()>& make);
 
-    std::shared_ptr<const contour::Field>
-    field(const contour::PairKey& key, const std::function<contour::Field()>& make);
+    std::shared_ptr<const contour::Field> field(const contour::PairKey& key,
+                                                const std::function<contour::Field()>& make);
 
     /// Forgets everything when it has become much; who holds some of it keeps that.
     void forget_if_full();

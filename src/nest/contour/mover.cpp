@@ -89,8 +89,7 @@ double Mover::cost(const Scene& scene, std::size_t item, std::uint32_t option, V
     double sum = 0;
     for (const Look& look : looks_) {
         ++work_;
-        const double violation =
-            look.need + margin_ - look.field->distance(look.p, look.cell);
+        const double violation = look.need + margin_ - look.field->distance(look.p, look.cell);
         if (violation > tolerance_um)
             sum += static_cast<double>(weight_[look.item]) * severity(violation);
         if (sum >= bound)

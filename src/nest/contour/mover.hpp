@@ -22,11 +22,6 @@ inline constexpr double tolerance_um = 0.02;
 std::optional<Span> room_before(const Problem& problem, std::uint32_t option, std::uint32_t bay,
                                 double end);
 
-/// Whether items of a kind may lie in a bay at all.
-inline bool admits(const Bay& bay, const Kind& kind) {
-    return bay.arrow || !kind.needs_arrow;
-}
-
 struct Candidate {
     Pose pose;
     double cost = std::numeric_limits<double>::infinity();

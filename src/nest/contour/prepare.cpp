@@ -196,12 +196,24 @@ std::optional<Span> room(const Option& option, const Bay& bay) {
     return span;
 }
 
+bool takes(const Problem& problem, const Bay& bay, const Kind& kind) {
+    for (std::uint32_t o = kind.first_option; o < kind.first_option + kind.options; ++o)
+        if (admits(bay, kind) && room(problem.options[o], bay))
+            return true;
+    return false;
+}
+
+double longest_along(const Problem& problem, const Kind& kind) {
+    double longest = 0;
+    for (std::uint32_t o = kind.first_option; o < kind.first_option + kind.options; ++o)
+        longest = std::max(longest, problem.options[o].box.high.x - problem.options[o].box.low.x);
+    return longest;
+}
+
 double longest_along(const Problem& problem) {
     double longest = 0;
     for (const Kind& kind : problem.kinds)
-        for (std::uint32_t o = kind.first_option; o < kind.first_option + kind.options; ++o)
-            longest =
-                std::max(longest, problem.options[o].box.high.x - problem.options[o].box.low.x);
+        longest = std::max(longest, longest_along(problem, kind));
     return longest;
 }
 
@@ -240,14 +252,11 @@ Problem prepare(std::span<const Piece> pieces, std::span<const Roll> rolls, Um g
         add_roll(problem, forms, *memory, rolls[r], r, length, shift);
         shift += std::ceil(length + 2 * longest + 2 * static_cast<double>(gap));
     }
-    problem.fields = std::make_shared<const Fields>(std::move(forms), static_cast<double>(gap), 0, memory);
+    problem.fields =
+        std::make_shared<const Fields>(std::move(forms), static_cast<double>(gap), 0, memory);
     for (const auto& [kind, count] : all) {
-        bool fits = false;
-        for (const Bay& bay : problem.bays)
-            for (std::uint32_t o = kind.first_option; o < kind.first_option + kind.options; ++o)
-                fits = fits || ((bay.arrow || !kind.needs_arrow) &&
-                                room(problem.options[o], bay).has_value());
-        if (!fits) {
+        const auto takes_it = [&](const Bay& bay) { return takes(problem, bay, kind); };
+        if (std::none_of(problem.bays.begin(), problem.bays.end(), takes_it)) {
             misfits.push_back(kind.piece);
             continue;
         }

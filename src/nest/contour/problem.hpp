@@ -63,13 +63,24 @@ struct Problem {
     double proven_least = 0; ///< no layout takes less film; 0: nothing is known
     bool repeats = false;    ///< a pattern: what is shortened is its period, and it has no ends
 
+    /// The period of a scene before `end`; 0: nothing repeats.
+    double period(double end) const { return repeats ? end : 0; }
     const Kind& kind_of(std::size_t item) const { return kinds[items[item]]; }
 };
 
 /// Where an option's origin may be within a bay; nothing when it does not fit.
 std::optional<Span> room(const Option& option, const Bay& bay);
 
-/// The longest that any item takes along the film, in any of its ways to lie.
+/// Whether items of a kind may lie in a bay at all, as far as the film's arrow goes.
+inline bool admits(const Bay& bay, const Kind& kind) {
+    return bay.arrow || !kind.needs_arrow;
+}
+/// Whether one fits there, in one of its ways to lie.
+bool takes(const Problem& problem, const Bay& bay, const Kind& kind);
+
+/// The longest that an item of a kind takes along the film, in any of its ways to lie.
+double longest_along(const Problem& problem, const Kind& kind);
+/// The longest that any item takes.
 double longest_along(const Problem& problem);
 
 /// Pieces that fit no bay in any of their ways to lie are left out and listed in `misfits`.

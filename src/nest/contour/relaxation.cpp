@@ -23,17 +23,17 @@ Relaxation::Relaxation(const Problem& problem) : problem_(&problem), scene_(prob
 }
 
 void Relaxation::find_pairs(const std::vector<Pose>& poses, double end) {
-    scene_.place_all(poses, problem_->repeats ? end : 0);
+    scene_.place_all(poses, problem_->period(end));
     pairs_.clear();
     for (std::uint32_t i = 0; i < scene_.items(); ++i)
-        scene_.near(scene_.box_at(poses[i].option, poses[i].at),
-                    problem_->fields->most_need() + margin_ + ahead_,
-                    [&](std::uint32_t j, const Pose& pose) {
-                        if (j > i)
-                            pairs_.push_back(
-                                {i, j, j < poses.size() ? pose.at.x - poses[j].at.x : 0});
-                        return true;
-                    });
+        scene_.near(
+            scene_.box_at(poses[i].option, poses[i].at),
+            problem_->fields->most_need() + margin_ + ahead_,
+            [&](std::uint32_t j, const Pose& pose) {
+                if (j > i)
+                    pairs_.push_back({i, j, j < poses.size() ? pose.at.x - poses[j].at.x : 0});
+                return true;
+            });
 }
 
 // The worst violation; `downhill` is half the negative gradient of the sum of squares.

@@ -41,14 +41,9 @@ bool holds_obstacle(const Problem& problem, const Bay& bay) {
 }
 
 bool takes_all(const Problem& problem, const Bay& bay) {
-    const auto takes = [&](const Kind& kind) {
-        for (std::uint32_t o = kind.first_option; o < kind.first_option + kind.options; ++o)
-            if (admits(bay, kind) && room(problem.options[o], bay))
-                return true;
-        return false;
-    };
     return !holds_obstacle(problem, bay) &&
-           std::all_of(problem.kinds.begin(), problem.kinds.end(), takes);
+           std::all_of(problem.kinds.begin(), problem.kinds.end(),
+                       [&](const Kind& kind) { return takes(problem, bay, kind); });
 }
 
 // The longest bay that could hold the pattern, the first of several.
@@ -203,8 +198,8 @@ std::optional<Repeat> repeat_for(const Problem& problem, const Effort& effort) {
         model_bay(problem) == nullptr)
         return std::nullopt;
     const std::vector<std::size_t> counts = counts_of(problem);
-    for (std::size_t times = *std::max_element(counts.begin(), counts.end());
-         times >= fewest_times; --times) {
+    for (std::size_t times = *std::max_element(counts.begin(), counts.end()); times >= fewest_times;
+         --times) {
         Repeat repeat = repeat_of(counts, times);
         if (repeat.items >= fewest_items && is_most_of(problem, repeat) &&
             has_room_to_repeat(problem, repeat))

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: MIT
-// A job of many like pieces: a pattern of a few of them that fits to its own repeats, laid again and
-// again. A search over all pieces at once hardly ever finds such order by itself.
+// A job of many like pieces: a pattern of a few of them that fits to its own repeats, laid again
+// and again. A search over all pieces at once hardly ever finds such order by itself.
 #pragma once
 
 #include "nest/contour/search.hpp"
@@ -28,8 +28,8 @@ struct Pattern {
 };
 
 /// A pattern, searched for in a stint; none when the film is too narrow for it.
-std::optional<Pattern> pattern_for(const Problem& problem, const Repeat& repeat, const Effort& effort,
-                                 const Watch& watch, const Stint& stint);
+std::optional<Pattern> pattern_for(const Problem& problem, const Repeat& repeat,
+                                   const Effort& effort, const Watch& watch, const Stint& stint);
 
 /// The pattern as often as the bays hold it, and whatever is left between and behind; nothing when
 /// they hold it too few times, or the film does not do.

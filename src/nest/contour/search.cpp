@@ -54,8 +54,8 @@ std::optional<std::vector<Pose>> poses_of(const Problem& problem, const Layout& 
 }
 
 std::uint64_t work_between_joins(const Problem& problem) {
-    const std::size_t options = std::clamp(problem.options.size(), tuning::cheap_options,
-                                           2 * tuning::cheap_options);
+    const std::size_t options =
+        std::clamp(problem.options.size(), tuning::cheap_options, 2 * tuning::cheap_options);
     return tuning::work_a_unit / tuning::joins_a_unit * tuning::cheap_options / options;
 }
 

@@ -29,7 +29,7 @@ void Separator::begin(const std::vector<Pose>& poses, double end) {
     std::vector<Pose> pushed = poses;
     for (std::size_t i = 0; i < pushed.size(); ++i)
         pushed[i] = pushed_before(*problem_, mover_, i, pushed[i], end);
-    scene_.place_all(pushed, period());
+    scene_.place_all(pushed, problem_->period(end_));
     weights_.reset();
     find_conflicts();
     least_total_ = total_;
@@ -100,7 +100,7 @@ bool Separator::relax() {
     std::vector<Pose> poses = scene_.poses();
     if (!relaxation_.run(poses, end_, tuning::relax_steps))
         return false;
-    scene_.place_all(poses, period());
+    scene_.place_all(poses, problem_->period(end_));
     find_conflicts();
     return conflicts_.empty();
 }

@@ -47,7 +47,6 @@ private:
     void find_conflicts_of(std::uint32_t item);
     void raise_weights();
     bool relax();
-    double period() const { return problem_->repeats ? end_ : 0; }
     std::vector<std::uint32_t> items_in_conflict();
 
     const Problem* problem_;

@@ -9,9 +9,9 @@
 
 namespace pelt::nest::contour {
 
-/// What a pattern asks beside every gap: its repeats lie on the grid as they are. Rounding moves two
-/// pieces towards each other by at most the diagonal of a micrometre, the rounded period a repeat by
-/// at most one more.
+/// What a pattern asks beside every gap: its repeats lie on the grid as they are. Rounding moves
+/// two pieces towards each other by at most the diagonal of a micrometre, the rounded period a
+/// repeat by at most one more.
 inline constexpr double pattern_margin_um = 3;
 
 /// A layout in which the search sees no conflict.

@@ -48,8 +48,8 @@ inline constexpr int stride_quick = 10;
 inline constexpr int stride_patience = 40;
 
 // The whole: strands, field look-ups a unit of effort, joins a unit; how many strands run until how
-// many joins. Where there are more ways to lie than these, fields fill the caches and a look-up takes
-// up to twice as long: a unit is then as many fewer, at least half.
+// many joins. Where there are more ways to lie than these, fields fill the caches and a look-up
+// takes up to twice as long: a unit is then as many fewer, at least half.
 inline constexpr std::size_t strands = 8;
 inline constexpr std::uint64_t work_a_unit = 28'000'000;
 inline constexpr std::size_t cheap_options = 80;
@@ -60,7 +60,6 @@ inline constexpr std::uint64_t narrow_epochs = 16;
 inline constexpr double own_way_share = 0.01;
 // Above so many items fewer strands make a layout of their own.
 inline constexpr std::size_t many_items = 400;
-
 
 // Patterns that repeat: above how many items for each unit of effort they find shorter layouts than
 // a search over all items; how many units and joins the clock stands for.

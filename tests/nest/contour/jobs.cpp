@@ -227,4 +227,21 @@ nest::Result nested_freely(const std::vector<Piece>& pieces, const std::vector<R
     return nest::nest(pieces, rolls, goal, effort, {});
 }
 
+nest::Result tried(const std::vector<Piece>& pieces, const std::vector<Roll>& rolls, Um gap,
+                   int threads) {
+    nest::Goal goal;
+    goal.by = CutBy::contour;
+    goal.gap = gap;
+    return nest::nest(pieces, rolls, goal, {1, threads, 1, true}, {});
+}
+
+std::vector<Numbers> numbers(const Layout& layout) {
+    std::vector<Numbers> out;
+    for (const UsedRoll& used : layout.rolls)
+        for (const Placement& p : used.placements)
+            out.emplace_back(used.roll, p.piece, p.copy, p.shape, p.turn.millidegrees, p.at.x,
+                             p.at.y);
+    return out;
+}
+
 } // namespace pelt::test

@@ -8,6 +8,7 @@
 #include <cstdint>
 #include <random>
 #include <string>
+#include <tuple>
 #include <vector>
 
 namespace pelt::test {
@@ -28,8 +29,17 @@ std::string faults_of(const std::vector<Piece>& pieces, const std::vector<Roll>&
 nest::Result nested(const std::vector<Piece>& pieces, const std::vector<Roll>& rolls, Um gap,
                     int threads = 1, double share = 0.05);
 
+/// A trial: a first layout and no more.
+nest::Result tried(const std::vector<Piece>& pieces, const std::vector<Roll>& rolls, Um gap,
+                   int threads = 1);
+
 /// A whole search of effort 1 in which pieces of any direction lie freely.
 nest::Result nested_freely(const std::vector<Piece>& pieces, const std::vector<Roll>& rolls, Um gap,
                            int threads = 1);
+
+/// Everything that a layout says of where pieces lie, to compare two: roll, piece, copy, shape,
+/// millidegrees, x, y.
+using Numbers = std::tuple<std::size_t, std::size_t, std::size_t, std::size_t, int, Um, Um>;
+std::vector<Numbers> numbers(const Layout& layout);
 
 } // namespace pelt::test

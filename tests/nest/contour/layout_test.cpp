@@ -5,7 +5,6 @@
 
 #include <algorithm>
 #include <random>
-#include <tuple>
 
 namespace pelt::test {
 namespace {
@@ -15,15 +14,6 @@ Um length_of(const Layout& layout) {
     for (const UsedRoll& used : layout.rolls)
         sum += used.length;
     return sum;
-}
-
-auto numbers(const Layout& layout) {
-    std::vector<std::tuple<std::size_t, std::size_t, std::size_t, std::size_t, int, Um, Um>> out;
-    for (const UsedRoll& used : layout.rolls)
-        for (const Placement& p : used.placements)
-            out.emplace_back(used.roll, p.piece, p.copy, p.shape, p.turn.millidegrees, p.at.x,
-                             p.at.y);
-    return out;
 }
 
 TEST_CASE("random jobs: everything is there, apart, inside, and not below the bound") {
@@ -73,12 +63,9 @@ TEST_CASE("hundreds of pieces have a layout at first sight") {
         }
     }
     const std::vector<Roll> rolls{roll_of(1'520'000)};
-    nest::Goal goal;
-    goal.by = CutBy::contour;
-    goal.gap = 4'000;
-    const nest::Result result = nest::nest(pieces, rolls, goal, {1, 2, 1, true}, {});
+    const nest::Result result = tried(pieces, rolls, 4'000, 2);
     REQUIRE(result.layout);
-    CHECK(faults_of(pieces, rolls, goal.gap, *result.layout) == "");
+    CHECK(faults_of(pieces, rolls, 4'000, *result.layout) == "");
 }
 
 TEST_CASE("a long row of small pieces is laid to its end") {
@@ -86,12 +73,9 @@ TEST_CASE("a long row of small pieces is laid to its end") {
     const std::vector<Piece> pieces{
         piece_of({rectangle(0, 0, 30'000, 30'000), {}}, {no_turn}, 1'200)};
     const std::vector<Roll> rolls{roll_of(100'000)};
-    nest::Goal goal;
-    goal.by = CutBy::contour;
-    goal.gap = 1'000;
-    const nest::Result result = nest::nest(pieces, rolls, goal, {1, 2, 1, true}, {});
+    const nest::Result result = tried(pieces, rolls, 1'000, 2);
     REQUIRE(result.layout);
-    CHECK(faults_of(pieces, rolls, goal.gap, *result.layout) == "");
+    CHECK(faults_of(pieces, rolls, 1'000, *result.layout) == "");
     CHECK(length_of(*result.layout) <= 2 * 400 * 31'000);
 }
 

@@ -7,10 +7,8 @@
 
 #include <doctest/doctest.h>
 
-#include <map>
 #include <random>
 #include <set>
-#include <tuple>
 
 namespace pelt::test {
 namespace {
@@ -37,14 +35,6 @@ Problem problem_of(const std::vector<Piece>& pieces, const std::vector<Roll>& ro
     Problem problem = prepare(pieces, rolls, gap, nest::new_memory(), misfits);
     REQUIRE(misfits.empty());
     return problem;
-}
-
-auto numbers(const Layout& layout) {
-    std::vector<std::tuple<std::size_t, std::size_t, std::size_t, int, Um, Um>> out;
-    for (const UsedRoll& used : layout.rolls)
-        for (const Placement& p : used.placements)
-            out.emplace_back(used.roll, p.piece, p.copy, p.turn.millidegrees, p.at.x, p.at.y);
-    return out;
 }
 
 nest::Result nested_with(const std::shared_ptr<nest::Memory>& memory,
@@ -99,9 +89,8 @@ TEST_CASE("a scene with a period sees every repeat that comes near, and no other
 TEST_CASE("a place is copied from a like pair, turned as its partner lies") {
     // A is 300 by 200, B 100 by 50; A lies right of a B, and a second B lies a quarter turn askew.
     const std::vector<Turn> turns{no_turn, quarter_turn, half_turn, three_quarter_turn};
-    const std::vector<Piece> pieces{
-        piece_of({rectangle(0, 0, 300'000, 200'000), {}}, turns, 2),
-        piece_of({rectangle(0, 0, 100'000, 50'000), {}}, turns, 2)};
+    const std::vector<Piece> pieces{piece_of({rectangle(0, 0, 300'000, 200'000), {}}, turns, 2),
+                                    piece_of({rectangle(0, 0, 100'000, 50'000), {}}, turns, 2)};
     const Problem problem = problem_of(pieces, {roll_of(1'520'000)});
     const auto option = [&](std::size_t item, int quarters) {
         std::uint32_t o = problem.kind_of(item).first_option;
@@ -158,8 +147,8 @@ int one_period_apart(const Problem& problem, const std::vector<Pose>& poses, std
         for (std::size_t j = 0; j < poses.size(); ++j) {
             const Pose& a = poses[i];
             const Pose& b = poses[j];
-            pairs += problem.items[i] == kind && problem.items[j] == kind &&
-                     a.option == b.option && a.bay == b.bay && std::abs(a.at.y - b.at.y) < 1e-3 &&
+            pairs += problem.items[i] == kind && problem.items[j] == kind && a.option == b.option &&
+                     a.bay == b.bay && std::abs(a.at.y - b.at.y) < 1e-3 &&
                      std::abs(a.at.x + period - b.at.x) < 1e-3;
         }
     return pairs;
@@ -185,7 +174,8 @@ TEST_CASE("a pattern comes again unchanged, the rest lies around it, on rolls wi
     REQUIRE(poses);
     for (std::uint32_t kind = 0; kind < problem.kinds.size(); ++kind) {
         CAPTURE(kind);
-        CHECK(one_period_apart(problem, *poses, kind, period) >= 3); // six times, on at most three rolls
+        CHECK(one_period_apart(problem, *poses, kind, period) >=
+              3); // six times, on at most three rolls
     }
     const Finisher finisher(problem, pieces, rolls, gap);
     const std::optional<Layout> layout = finisher.layout(*poses);
@@ -207,14 +197,8 @@ TEST_CASE("a fleet is laid in patterns: all there, apart, the same for any threa
 TEST_CASE("the threads do not change a trial") {
     const std::vector<Piece> pieces = fleet(46, 20, 1);
     const std::vector<Roll> rolls{roll_of(1'520'000)};
-    nest::Goal goal;
-    goal.by = CutBy::contour;
-    goal.gap = gap;
-    nest::Effort trial;
-    trial.trial = true;
-    const nest::Result one = nest::nest(pieces, rolls, goal, trial, {});
-    trial.threads = 2;
-    const nest::Result two = nest::nest(pieces, rolls, goal, trial, {});
+    const nest::Result one = tried(pieces, rolls, gap, 1);
+    const nest::Result two = tried(pieces, rolls, gap, 2);
     REQUIRE(one.layout);
     CHECK(faults_of(pieces, rolls, gap, *one.layout) == "");
     CHECK(numbers(*one.layout) == numbers(two.layout.value()));
