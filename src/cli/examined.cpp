@@ -1,10 +1,10 @@
 // SPDX-License-Identifier: MIT
 #include "cli/examined.hpp"
 
+#include "model/parallel.hpp"
+
 #include <algorithm>
-#include <atomic>
 #include <functional>
-#include <future>
 #include <memory>
 #include <string>
 
@@ -42,20 +42,6 @@ order::AreaRequest all_areas(const Vehicle& vehicle, const Scans& scans) {
     return request;
 }
 
-void do_all(const std::vector<std::function<void()>>& tasks, int threads) {
-    std::atomic<std::size_t> next = 0;
-    const auto work = [&] {
-        for (std::size_t i = next++; i < tasks.size(); i = next++)
-            tasks[i]();
-    };
-    std::vector<std::future<void>> others;
-    for (int i = 1; i < threads && static_cast<std::size_t>(i) < tasks.size(); ++i)
-        others.push_back(std::async(std::launch::async, work));
-    work();
-    for (std::future<void>& other : others)
-        other.get();
-}
-
 } // namespace
 
 std::vector<Examined> examined(const std::vector<Vehicle>& vehicles, const std::vector<Film>& films,
@@ -74,7 +60,7 @@ std::vector<Examined> examined(const std::vector<Vehicle>& vehicles, const std::
             tasks.emplace_back([&, v, f] {
                 out[v].with_films[f] = order::examine(whole_job(vehicles[v], films[f], scans[v]));
             });
-    do_all(tasks, threads);
+    run_all(tasks.size(), threads, [&](std::size_t i) { tasks[i](); });
     return out;
 }
 

@@ -35,7 +35,7 @@ double rectangle_factor(double aspect);
 /// The same of film that lies down by itself: the largest stretch where its energy is least.
 double natural_factor(double aspect);
 
-/// That of a round dome, a the angle from its pole to its rim: closed form, see DEVELOPERS.md.
+/// That of a round dome, a the angle from its pole to its rim: closed form, see surface/README.md.
 double natural_of_dome(double a);
 
 } // namespace pelt::develop

@@ -8,8 +8,9 @@
 
 namespace pelt::nest {
 
-/// A counter whose steps are mixed by multiply and shift (the finaliser of Stafford 2011, "Better
-/// bit mixing", variant 13, from memory). Passes as noise; not for secrets.
+/// A counter whose steps are mixed by multiply and shift (Steele, Lea & Flood 2014, "Fast splittable
+/// pseudorandom number generators", OOPSLA; the mixing is Stafford's variant 13, 2011; both from
+/// memory). Passes as noise; not for secrets.
 class Random {
 public:
     explicit Random(std::uint64_t seed) : state_(seed) {}

@@ -1,12 +1,10 @@
 // SPDX-License-Identifier: MIT
 #include "order/develop_all.hpp"
 
+#include "model/parallel.hpp"
 #include "order/selection.hpp"
 
 #include <algorithm>
-#include <atomic>
-#include <exception>
-#include <thread>
 #include <utility>
 #include <variant>
 
@@ -35,29 +33,13 @@ std::vector<std::size_t> long_ones_first(const std::vector<Developing>& panels) 
 
 void develop_each(std::vector<Developing>& panels, int threads, const develop::Purpose& purpose) {
     const std::vector<std::size_t> order = long_ones_first(panels);
-    std::vector<std::exception_ptr> failures(panels.size());
-    std::atomic<std::size_t> next = 0;
-    const auto work = [&] {
-        for (std::size_t i = next++; i < order.size(); i = next++) {
-            Developing& one = panels[order[i]];
-            try {
-                one.developed = develop::develop(*one.panel, one.faults, purpose);
-            } catch (...) {
-                failures[order[i]] = std::current_exception();
-            }
-        }
-    };
     const auto scans = std::count_if(panels.begin(), panels.end(),
                                      [](const Developing& one) { return is_scan(*one.panel); });
-    std::vector<std::thread> others;
-    for (std::ptrdiff_t i = 1; i < std::min<std::ptrdiff_t>(threads, scans); ++i)
-        others.emplace_back(work);
-    work();
-    for (std::thread& thread : others)
-        thread.join();
-    for (const std::exception_ptr& failure : failures)
-        if (failure)
-            std::rethrow_exception(failure);
+    // Only scans take long: where there are none, starting a thread costs more than it saves.
+    run_all(order.size(), std::min(threads, static_cast<int>(scans)), [&](std::size_t i) {
+        Developing& one = panels[order[i]];
+        one.developed = develop::develop(*one.panel, one.faults, purpose);
+    });
 }
 
 void develop_all(Job& job, int threads, const std::shared_ptr<develop::LaidScans>& scans,

@@ -1,12 +1,12 @@
 // SPDX-License-Identifier: MIT
 #include "order/ways.hpp"
 
+#include "model/parallel.hpp"
 #include "order/canonical.hpp"
 #include "order/fill.hpp"
 
 #include <algorithm>
 #include <atomic>
-#include <future>
 #include <optional>
 #include <span>
 
@@ -46,13 +46,11 @@ private:
     void run(std::span<const Choice> choices, std::vector<MaybeScore>& scores) const {
         nest::Effort effort = effort_;
         effort.threads = std::max(1, effort_.threads / static_cast<int>(choices.size()));
-        std::vector<std::future<MaybeScore>> others;
-        for (const Choice& choice : choices.subspan(1))
-            others.push_back(std::async(std::launch::async,
-                                        [&] { return score_of(choice, effort, heed_others_); }));
-        scores.push_back(score_of(choices.front(), effort, watch_));
-        for (std::future<MaybeScore>& other : others)
-            scores.push_back(other.get());
+        const std::size_t before = scores.size();
+        scores.resize(before + choices.size());
+        run_all(choices.size(), effort_.threads, [&](std::size_t i) {
+            scores[before + i] = score_of(choices[i], effort, i == 0 ? watch_ : heed_others_);
+        });
     }
 
     MaybeScore score_of(const Choice& choice, const nest::Effort& effort,

@@ -69,7 +69,9 @@ std::vector<int> half_turns_apart(const std::vector<Turn>& turns) {
     return bases;
 }
 
-Um rounded_down(double length) {
+/// The least whole number of micrometres that the bound allows, less what rounding may have added
+/// to it: a layout cannot be shorter, and its length is whole.
+Um bound_on_grid(double length) {
     return static_cast<Um>(std::ceil(std::max(0.0, length * (1 - rounding_share) - 1e-3)));
 }
 
@@ -174,7 +176,7 @@ Bound Bounds::best(std::span<const std::size_t> demand, std::size_t rolls) const
     consider(longest, "the longest piece");
     const double gaps = static_cast<double>(rolls) * static_cast<double>(gap_);
     for (std::size_t f = 0; f < weighed.size(); ++f)
-        consider(rounded_down(weighed[f] - gaps), argument_of(functions[f]));
+        consider(bound_on_grid(weighed[f] - gaps), argument_of(functions[f]));
     return best;
 }
 

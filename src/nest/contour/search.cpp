@@ -2,7 +2,7 @@
 #include "nest/contour/search.hpp"
 
 #include "model/error.hpp"
-#include "nest/strands.hpp"
+#include "model/parallel.hpp"
 
 #include <algorithm>
 #include <atomic>

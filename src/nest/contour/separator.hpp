@@ -1,5 +1,10 @@
 // SPDX-License-Identifier: MIT
-// Drives overlap to nothing before a given end by guided local search.
+// Drives overlap to nothing before a given end. Every item in conflict moves in turn to where its
+// weighted overlap is least; what stays in conflict grows heavier (guided local search, Voudouris &
+// Tsang 1999). The scheme of sweeps, weights by share of the worst overlap and their fading follows
+// Gardeyn, Vanden Berghe & Wauters 2025, arXiv:2509.13329. Our own: depths looked up in fields
+// (field.hpp), places copied from like neighbours, the joint relaxation (relaxation.hpp).
+// One sweep costs (items in conflict) × (places tried) × (items beside a place).
 #pragma once
 
 #include "nest/contour/mover.hpp"

@@ -21,7 +21,8 @@ inline constexpr double nearby_reach = 0.5;
 
 // Guided local search (separator): pairs in conflict grow heavier by a factor between these, by
 // their share of the worst violation; others fade. A fall of the total below this share is
-// progress.
+// progress. The four figures are those of Gardeyn, Vanden Berghe & Wauters 2025, arXiv:2509.13329
+// (from memory).
 inline constexpr double raise_least = 1.2;
 inline constexpr double raise_most = 2.0;
 inline constexpr double fade = 0.95;

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 // How much each pair of overlapping items matters: guided local search raises what stays in
-// conflict, so that it is resolved even at others' expense.
+// conflict, so that it is resolved even at others' expense. How weights rise and fade follows
+// Gardeyn, Vanden Berghe & Wauters 2025, arXiv:2509.13329.
 #pragma once
 
 #include <algorithm>

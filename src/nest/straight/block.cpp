@@ -8,14 +8,14 @@ namespace {
 
 Block block_of(const Tree& tree, std::int32_t i) {
     const Node& node = tree[i];
-    Block block{node.size, node.kind, node.lie, node.divided, {}};
-    for (std::int32_t c = node.first; c != nobody; c = tree[c].next)
+    Block block{node.size, node.kind, node.orientation, node.divided, {}};
+    for (std::int32_t c = node.first; c != no_node; c = tree[c].next)
         block.children.push_back(block_of(tree, c));
     return block;
 }
 
 /// Makes a block as thick as its neighbours: the new film is free.
-Block thickened(Block block, Direction2 d, Steps size) {
+Block thickened(Block block, Axis d, Steps size) {
     if (block.size[d] == size)
         return block;
     if (!block.is_piece() && block.divided == d) {
@@ -32,7 +32,7 @@ Block thickened(Block block, Direction2 d, Steps size) {
 
 /// A block without free film at its high side can give its children to a block around it.
 void append(Block& out, Block block, Steps thickness) {
-    const Direction2 o = other(out.divided);
+    const Axis o = other(out.divided);
     block = thickened(std::move(block), o, thickness);
     if (block.is_piece() || block.divided == o) {
         out.children.push_back(std::move(block));
@@ -42,8 +42,8 @@ void append(Block& out, Block block, Steps thickness) {
         append(out, std::move(child), thickness);
 }
 
-Block joined(Block low, Block high, Direction2 d) {
-    const Direction2 o = other(d);
+Block joined(Block low, Block high, Axis d) {
+    const Axis o = other(d);
     Block out;
     out.divided = d;
     out.size[d] = low.size[d] + high.size[d];
@@ -62,11 +62,11 @@ Steps Block::slack() const {
     return rest;
 }
 
-Block piece_block(const Problem& problem, std::size_t kind, std::size_t lie) {
-    const Lie& size = problem.kinds[kind].lies[lie];
+Block piece_block(const Problem& problem, std::size_t kind, std::size_t orientation) {
+    const Orientation& size = problem.kinds[kind].orientations[orientation];
     return {{size.along, size.across},
             static_cast<std::int32_t>(kind),
-            static_cast<std::uint8_t>(lie),
+            static_cast<std::uint8_t>(orientation),
             along,
             {}};
 }
@@ -79,8 +79,8 @@ Block put_behind(Block near, Block far) {
     return joined(std::move(near), std::move(far), along);
 }
 
-Block in_line(std::vector<Block> blocks, Direction2 direction) {
-    const Direction2 o = other(direction);
+Block in_line(std::vector<Block> blocks, Axis direction) {
+    const Axis o = other(direction);
     Block out;
     out.divided = direction;
     for (const Block& block : blocks) {

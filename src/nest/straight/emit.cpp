@@ -97,7 +97,7 @@ private:
             return false;
         const Kind& kind = problem_.kinds[static_cast<std::size_t>(block.kind)];
         return film.along() == block.size[along] * problem_.step &&
-               film.across() == kind.lies[block.lie].across_um;
+               film.across() == kind.orientations[block.orientation].across_um;
     }
 
     /// Film that is no whole step wide is as wide as its one piece, or a slit makes it so.
@@ -105,7 +105,7 @@ private:
         const auto k = static_cast<std::size_t>(block.kind);
         const Kind& kind = problem_.kinds[k];
         const Member& member = kind.members[given_[k]++];
-        const Um top = film.low.y + kind.lies[block.lie].across_um;
+        const Um top = film.low.y + kind.orientations[block.orientation].across_um;
         if (top < film.high.y)
             slit(top, {film.low.x, film.high.x});
         film.high.y = top;

@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: MIT
 #include "nest/straight/in_order.hpp"
 
+#include "model/parallel.hpp"
 #include "nest/straight/exact/every_way.hpp"
 #include "nest/straight/exact/part.hpp"
-#include "nest/strands.hpp"
 
 #include <algorithm>
 #include <limits>
@@ -81,8 +81,8 @@ private:
 
     Steps longest_side(std::size_t at) const {
         Steps most = 0;
-        for (const Lie& lie : problem_->kinds[(*sequence_)[at]].lies)
-            most = std::max(most, lie.along);
+        for (const Orientation& orientation : problem_->kinds[(*sequence_)[at]].orientations)
+            most = std::max(most, orientation.along);
         return std::min(most, problem_->table.value_or(most));
     }
 

@@ -20,7 +20,7 @@ constexpr double gain = 1.0005; ///< patterns that help less are not brought in
 
 struct Item {
     std::size_t kind = 0;
-    std::size_t lie = 0;
+    std::size_t orientation = 0;
     Steps along = 0;
     Steps across = 0;
 };
@@ -29,10 +29,11 @@ struct Item {
 std::vector<Item> items_of(const Problem& problem) {
     std::vector<Item> items;
     for (std::size_t k = 0; k < problem.kinds.size(); ++k)
-        for (std::size_t lie = 0; lie < problem.kinds[k].lies.size(); ++lie) {
-            const Lie& size = problem.kinds[k].lies[lie];
+        for (std::size_t orientation = 0; orientation < problem.kinds[k].orientations.size();
+             ++orientation) {
+            const Orientation& size = problem.kinds[k].orientations[orientation];
             if (problem.suits(problem.kinds[k], size, problem.stretches.front()))
-                items.push_back({k, lie, size.along, size.across});
+                items.push_back({k, orientation, size.along, size.across});
         }
     std::sort(items.begin(), items.end(), [](const Item& a, const Item& b) {
         return std::tie(a.across, a.along, a.kind) < std::tie(b.across, b.along, b.kind);
@@ -167,7 +168,7 @@ Block block_of(const Pattern& pattern, const std::vector<Item>& items, const Pro
     for (const std::vector<std::size_t>& column : pattern.columns) {
         std::vector<Block> pieces;
         for (const std::size_t i : column)
-            pieces.push_back(piece_block(problem, items[i].kind, items[i].lie));
+            pieces.push_back(piece_block(problem, items[i].kind, items[i].orientation));
         columns.push_back(pieces.size() == 1 ? pieces.front() : in_line(std::move(pieces), along));
     }
     return columns.size() == 1 ? columns.front() : in_line(std::move(columns), across);
@@ -224,8 +225,10 @@ bool kinds_repeat(const Problem& problem) {
            problem.pieces() >= least_copies * problem.kinds.size() &&
            is_one_kind_of_film(problem) && problem.stretches.front().across <= longest_table &&
            std::all_of(problem.kinds.begin(), problem.kinds.end(), [](const Kind& kind) {
-               return std::all_of(kind.lies.begin(), kind.lies.end(),
-                                  [](const Lie& lie) { return lie.along <= longest_table; });
+               return std::all_of(kind.orientations.begin(), kind.orientations.end(),
+                                  [](const Orientation& orientation) {
+                                      return orientation.along <= longest_table;
+                                  });
            });
 }
 

@@ -58,33 +58,34 @@ Um step_for(std::span<const Piece> pieces, std::span<const Roll> rolls, const Go
     return goal.ruler;
 }
 
-std::vector<Lie> lies_of(const Piece& piece, Um step, const std::optional<Steps>& table) {
-    std::vector<Lie> lies;
+std::vector<Orientation> lies_of(const Piece& piece, Um step, const std::optional<Steps>& table) {
+    std::vector<Orientation> orientations;
     for (const Size& size : sizes_of(piece)) {
-        const Lie lie{size.along / step, size.across / step, size.across};
-        if (!table || lie.along <= *table)
-            lies.push_back(lie);
+        const Orientation orientation{size.along / step, size.across / step, size.across};
+        if (!table || orientation.along <= *table)
+            orientations.push_back(orientation);
     }
-    std::vector<Lie> kept;
-    for (const Lie& lie : lies)
-        if (std::none_of(lies.begin(), lies.end(), [&](const Lie& other) {
-                return other != lie && other.along <= lie.along && other.across_um <= lie.across_um;
+    std::vector<Orientation> kept;
+    for (const Orientation& orientation : orientations)
+        if (std::none_of(orientations.begin(), orientations.end(), [&](const Orientation& other) {
+                return other != orientation && other.along <= orientation.along &&
+                       other.across_um <= orientation.across_um;
             }))
-            kept.push_back(lie);
+            kept.push_back(orientation);
     return kept;
 }
 
 std::vector<Kind> kinds_of(std::span<const Piece> pieces, const Goal& goal, Um step,
                            const std::optional<Steps>& table, std::vector<std::size_t>& misfits) {
-    std::map<std::tuple<std::vector<Lie>, bool>, std::vector<Member>> groups;
+    std::map<std::tuple<std::vector<Orientation>, bool>, std::vector<Member>> groups;
     for (std::size_t i = 0; i < pieces.size(); ++i) {
-        std::vector<Lie> lies = lies_of(pieces[i], step, table);
-        if (lies.empty()) {
+        std::vector<Orientation> orientations = lies_of(pieces[i], step, table);
+        if (orientations.empty()) {
             misfits.push_back(i);
             continue;
         }
         const bool directed = pieces[i].direction != Direction::any;
-        std::vector<Member>& members = groups[{std::move(lies), directed}];
+        std::vector<Member>& members = groups[{std::move(orientations), directed}];
         for (std::size_t copy = 0; copy < pieces[i].ids.size(); ++copy)
             members.push_back(
                 {pieces[i].ids[copy], i, copy, goal.laying.empty() ? 0 : goal.laying[i][copy]});
@@ -100,7 +101,8 @@ std::vector<Kind> kinds_of(std::span<const Piece> pieces, const Goal& goal, Um s
     std::sort(kinds.begin(), kinds.end(), [](const Kind& a, const Kind& b) {
         const Steps area_a = a.least_area();
         const Steps area_b = b.least_area();
-        return std::tie(area_b, a.lies, a.directed) < std::tie(area_a, b.lies, b.directed);
+        return std::tie(area_b, a.orientations, a.directed) <
+               std::tie(area_a, b.orientations, b.directed);
     });
     return kinds;
 }
@@ -109,8 +111,8 @@ Steps longest_need(const std::vector<Kind>& kinds) {
     Steps sum = 0;
     for (const Kind& kind : kinds) {
         Steps most = 0;
-        for (const Lie& lie : kind.lies)
-            most = std::max(most, lie.along);
+        for (const Orientation& orientation : kind.orientations)
+            most = std::max(most, orientation.along);
         sum += most * static_cast<Steps>(kind.demand());
     }
     return sum;
@@ -175,9 +177,11 @@ void take_out_misfits(Problem& problem) {
     std::erase_if(problem.kinds, [&](const Kind& kind) {
         const bool fits = std::any_of(
             problem.stretches.begin(), problem.stretches.end(), [&](const Stretch& stretch) {
-                return std::any_of(kind.lies.begin(), kind.lies.end(), [&](const Lie& lie) {
-                    return lie.along <= stretch.along && problem.suits(kind, lie, stretch);
-                });
+                return std::any_of(kind.orientations.begin(), kind.orientations.end(),
+                                   [&](const Orientation& orientation) {
+                                       return orientation.along <= stretch.along &&
+                                              problem.suits(kind, orientation, stretch);
+                                   });
             });
         if (!fits)
             for (const Member& member : kind.members)
@@ -192,9 +196,9 @@ void take_out_misfits(Problem& problem) {
 } // namespace
 
 Steps Kind::least_area() const {
-    Steps least = lies.front().area();
-    for (const Lie& lie : lies)
-        least = std::min(least, lie.area());
+    Steps least = orientations.front().area();
+    for (const Orientation& orientation : orientations)
+        least = std::min(least, orientation.area());
     return least;
 }
 
@@ -205,11 +209,12 @@ std::size_t Problem::pieces() const {
     return sum;
 }
 
-bool Problem::suits(const Kind& kind, const Lie& lie, const Stretch& stretch) const {
+bool Problem::suits(const Kind& kind, const Orientation& orientation,
+                    const Stretch& stretch) const {
     if (kind.directed && !stretch.arrow_known)
         return false;
-    return lie.across_um == stretch.across_um ||
-           (lie.across_um < stretch.across_um && lie.across_um % step == 0);
+    return orientation.across_um == stretch.across_um ||
+           (orientation.across_um < stretch.across_um && orientation.across_um % step == 0);
 }
 
 Problem problem_of(std::span<const Piece> pieces, std::span<const Roll> rolls, const Goal& goal) {

@@ -16,12 +16,12 @@ namespace pelt::nest::straight {
 using Steps = std::int64_t;
 
 /// One way in which a rectangle may lie.
-struct Lie {
+struct Orientation {
     Steps along = 0;
     Steps across = 0; ///< rounded down where it fills a usable width that is no whole step
     Um across_um = 0; ///< exactly
     Steps area() const { return along * across; }
-    friend auto operator<=>(const Lie&, const Lie&) = default;
+    friend auto operator<=>(const Orientation&, const Orientation&) = default;
 };
 
 /// One piece to cut: where in the caller's lists it stands.
@@ -34,7 +34,8 @@ struct Member {
 
 /// Pieces that are rectangles of one size with one freedom to turn.
 struct Kind {
-    std::vector<Lie> lies;       ///< at least one; none at least as large as another both ways
+    std::vector<Orientation>
+        orientations;            ///< at least one; none at least as large as another both ways
     bool directed = false;       ///< needs a roll whose arrow is known
     std::vector<Member> members; ///< in the order of laying
     std::size_t demand() const { return members.size(); }
@@ -63,7 +64,7 @@ struct Problem {
     std::vector<std::size_t> misfits; ///< pieces that no stretch takes
     std::size_t pieces() const;
     /// Whether the rectangle may lie so on that stretch (were the stretch empty and long enough).
-    bool suits(const Kind& kind, const Lie& lie, const Stretch& stretch) const;
+    bool suits(const Kind& kind, const Orientation& orientation, const Stretch& stretch) const;
 };
 
 /// No limit to the turns on the table.

@@ -39,8 +39,8 @@ std::vector<std::size_t> random_order(const Problem& problem, const Filled& fill
     const Steps width = problem.stretches[filled.stretch].across;
     Steps narrowest = width;
     for (const Kind& kind : problem.kinds)
-        for (const Lie& lie : kind.lies)
-            narrowest = std::min(narrowest, lie.across);
+        for (const Orientation& orientation : kind.orientations)
+            narrowest = std::min(narrowest, orientation.across);
     std::vector<std::pair<double, std::size_t>> keyed;
     for (std::size_t i = 0; i < filled.sections.size(); ++i) {
         const Block& section = filled.sections[i];

@@ -1,10 +1,10 @@
 // SPDX-License-Identifier: MIT
 #include "nest/straight/run.hpp"
 
+#include "model/parallel.hpp"
 #include "nest/straight/bounds/bounds.hpp"
 #include "nest/straight/exact/every_way.hpp"
 #include "nest/straight/recut.hpp"
-#include "nest/strands.hpp"
 
 #include <algorithm>
 #include <array>

@@ -65,8 +65,9 @@ bool Search::construct(Steps bound) {
         Steps need = 0;
         for (const std::int32_t k : unplaced_) {
             Steps least = 0;
-            for (const Lie& lie : problem_->kinds[static_cast<std::size_t>(k)].lies)
-                least = least == 0 ? lie.along : std::min(least, lie.along);
+            for (const Orientation& orientation :
+                 problem_->kinds[static_cast<std::size_t>(k)].orientations)
+                least = least == 0 ? orientation.along : std::min(least, orientation.along);
             need = std::max(need, least);
         }
         reach = std::min(reach + std::max<Steps>(1, need / 4), greatest_reach(*problem_));
@@ -83,7 +84,8 @@ void Search::aim(Steps reach, const Tree& start) {
     for (std::size_t i = 0; i < limits.size(); ++i) {
         while (tree_->used(i) > limits[i]) {
             std::vector<std::int32_t> sections;
-            for (std::int32_t c = (*tree_)[tree_->root(i)].first; c != nobody; c = (*tree_)[c].next)
+            for (std::int32_t c = (*tree_)[tree_->root(i)].first; c != no_node;
+                 c = (*tree_)[c].next)
                 sections.push_back(c);
             tree_->remove(sections[random_.below(sections.size())], unplaced_);
         }
@@ -170,7 +172,7 @@ std::int32_t Search::some_piece() {
         if ((*tree_)[i].alive && (*tree_)[i].is_piece())
             return i;
     }
-    return nobody;
+    return no_node;
 }
 
 void Search::ruin() {
@@ -179,9 +181,9 @@ void Search::ruin() {
         1 + random_.below(std::min<std::size_t>(most_taken_out, problem_->pieces()));
     while (unplaced_.size() - before < goal && unplaced_.size() < problem_->pieces()) {
         std::int32_t i = some_piece();
-        if (i == nobody)
+        if (i == no_node)
             return;
-        while (random_.below(100) < climb_percent && (*tree_)[(*tree_)[i].parent].parent != nobody)
+        while (random_.below(100) < climb_percent && (*tree_)[(*tree_)[i].parent].parent != no_node)
             i = (*tree_)[i].parent;
         tree_->remove(i, unplaced_);
     }
@@ -189,18 +191,18 @@ void Search::ruin() {
 
 double Search::key(std::int32_t kind, std::size_t rule) const {
     const Kind& k = problem_->kinds[static_cast<std::size_t>(kind)];
-    const Lie& lie = k.lies.front();
+    const Orientation& orientation = k.orientations.front();
     switch (rule) {
     case 0:
-        return static_cast<double>(lie.area());
+        return static_cast<double>(orientation.area());
     case 1:
-        return static_cast<double>(std::max(lie.along, lie.across));
+        return static_cast<double>(std::max(orientation.along, orientation.across));
     case 2:
-        return static_cast<double>(lie.along);
+        return static_cast<double>(orientation.along);
     case 3:
-        return static_cast<double>(lie.across);
+        return static_cast<double>(orientation.across);
     default:
-        return static_cast<double>(lie.along + lie.across);
+        return static_cast<double>(orientation.along + orientation.across);
     }
 }
 

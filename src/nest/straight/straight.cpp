@@ -17,7 +17,7 @@ namespace {
 void count_pieces(const Block& block,
                   std::map<std::pair<std::int32_t, std::uint8_t>, std::size_t>& counts) {
     if (block.is_piece())
-        ++counts[{block.kind, block.lie}];
+        ++counts[{block.kind, block.orientation}];
     for (const Block& child : block.children)
         count_pieces(child, counts);
 }
@@ -32,10 +32,11 @@ std::vector<Demand> demands_as_cut(const Problem& problem, const Sheet& sheet) {
     std::vector<Demand> demands;
     for (const auto& [way, count] : counts) {
         const Kind& kind = problem.kinds[static_cast<std::size_t>(way.first)];
-        const Lie& lie = kind.lies[way.second];
-        demands.push_back({{lie}, count});
-        if (!kind.directed && lie.along <= new_width(problem))
-            demands.back().lies.push_back({lie.across, lie.along, lie.along * problem.step});
+        const Orientation& orientation = kind.orientations[way.second];
+        demands.push_back({{orientation}, count});
+        if (!kind.directed && orientation.along <= new_width(problem))
+            demands.back().orientations.push_back(
+                {orientation.across, orientation.along, orientation.along * problem.step});
     }
     return demands;
 }
@@ -44,11 +45,15 @@ std::vector<Demand> demands_as_cut(const Problem& problem, const Sheet& sheet) {
 bool were_offered(const Problem& problem, const std::vector<Demand>& demands) {
     return std::all_of(demands.begin(), demands.end(), [&](const Demand& demand) {
         return std::any_of(problem.kinds.begin(), problem.kinds.end(), [&](const Kind& kind) {
-            return std::all_of(demand.lies.begin(), demand.lies.end(), [&](const Lie& lie) {
-                return std::any_of(kind.lies.begin(), kind.lies.end(), [&](const Lie& offered) {
-                    return offered.along <= lie.along && offered.across <= lie.across;
-                });
-            });
+            return std::all_of(demand.orientations.begin(), demand.orientations.end(),
+                               [&](const Orientation& orientation) {
+                                   return std::any_of(
+                                       kind.orientations.begin(), kind.orientations.end(),
+                                       [&](const Orientation& offered) {
+                                           return offered.along <= orientation.along &&
+                                                  offered.across <= orientation.across;
+                                       });
+                               });
         });
     });
 }

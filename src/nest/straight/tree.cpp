@@ -32,9 +32,9 @@ Tree::Tree(const Problem& problem, const std::vector<Steps>& limits) : problem_(
     for (const Kind& kind : problem.kinds)
         for (const Stretch& stretch : problem.stretches) {
             std::uint32_t bits = 0;
-            for (std::size_t lie = 0; lie < kind.lies.size(); ++lie)
-                if (problem.suits(kind, kind.lies[lie], stretch))
-                    bits |= 1U << lie;
+            for (std::size_t orientation = 0; orientation < kind.orientations.size(); ++orientation)
+                if (problem.suits(kind, kind.orientations[orientation], stretch))
+                    bits |= 1U << orientation;
             suited_.push_back(bits);
         }
 }
@@ -59,12 +59,12 @@ void Tree::list_touched() {
 }
 
 bool Tree::grows(const Node& node, Steps by) const {
-    if (node.parent == nobody)
+    if (node.parent == no_node)
         return false;
     const Node& parent = (*this)[node.parent];
     if (by > parent.slack)
         return false;
-    return parent.parent != nobody || !problem_->table ||
+    return parent.parent != no_node || !problem_->table ||
            node.size[parent.divided] + by <= *problem_->table;
 }
 
@@ -131,28 +131,29 @@ void Tree::attach(std::int32_t parent, std::int32_t child) {
     Node& p = edit(parent);
     Node& c = edit(child);
     c.parent = parent;
-    c.before = nobody;
+    c.before = no_node;
     c.next = p.first;
-    if (p.first != nobody)
+    if (p.first != no_node)
         edit(p.first).before = child;
     p.first = child;
 }
 
 void Tree::detach(std::int32_t child) {
     const Node c = (*this)[child];
-    if (c.before == nobody)
+    if (c.before == no_node)
         edit(c.parent).first = c.next;
     else
         edit(c.before).next = c.next;
-    if (c.next != nobody)
+    if (c.next != no_node)
         edit(c.next).before = c.before;
 }
 
 /// A piece of `parent`, as thick as the parent or with the rest of the thickness free beside it.
-std::int32_t Tree::put(std::int32_t parent, std::size_t kind, std::uint8_t lie, Steps thickness) {
-    const Lie& size = problem_->kinds[kind].lies[lie];
+std::int32_t Tree::put(std::int32_t parent, std::size_t kind, std::uint8_t orientation,
+                       Steps thickness) {
+    const Orientation& size = problem_->kinds[kind].orientations[orientation];
     const std::array<Steps, 2> extent{size.along, size.across};
-    const Direction2 d = (*this)[parent].divided;
+    const Axis d = (*this)[parent].divided;
     std::int32_t holder = parent;
     if (extent[other(d)] < thickness) {
         std::array<Steps, 2> wrapped = extent;
@@ -163,7 +164,7 @@ std::int32_t Tree::put(std::int32_t parent, std::size_t kind, std::uint8_t lie, 
     const std::int32_t piece = create(holder, size.along, size.across);
     Node& p = edit(piece);
     p.kind = static_cast<std::int32_t>(kind);
-    p.lie = lie;
+    p.orientation = orientation;
     return piece;
 }
 
@@ -171,13 +172,13 @@ void Tree::insert(std::size_t kind, const Option& option) {
     if (option.grow > 0)
         thicken(option.node, option.grow);
     const Node node = (*this)[option.node];
-    const Direction2 d = node.divided;
-    const Direction2 o = other(d);
-    const Lie& lie = problem_->kinds[kind].lies[option.lie];
-    const std::array<Steps, 2> extent{lie.along, lie.across};
+    const Axis d = node.divided;
+    const Axis o = other(d);
+    const Orientation& orientation = problem_->kinds[kind].orientations[option.orientation];
+    const std::array<Steps, 2> extent{orientation.along, orientation.across};
     if (option.how == Option::How::first_with) {
         edit(option.node).slack = node.slack - extent[d];
-        put(option.node, kind, option.lie, node.size[o]);
+        put(option.node, kind, option.orientation, node.size[o]);
         return;
     }
     std::array<Steps, 2> size = node.size;
@@ -185,18 +186,18 @@ void Tree::insert(std::size_t kind, const Option& option) {
     const std::int32_t part = create(option.node, size[along], size[across]);
     edit(option.node).slack = 0;
     edit(part).slack = node.size[o] - extent[o];
-    put(part, kind, option.lie, node.slack);
+    put(part, kind, option.orientation, node.slack);
 }
 
 /// Film for a thicker node is taken from what is free in its parent; its children get the new
 /// thickness as free film.
 void Tree::thicken(std::int32_t i, Steps by) {
-    const Direction2 o = other((*this)[i].divided);
+    const Axis o = other((*this)[i].divided);
     Node& node = edit(i);
     node.size[o] += by;
     edit(node.parent).slack -= by;
-    std::int32_t next = nobody;
-    for (std::int32_t c = (*this)[i].first; c != nobody; c = next) {
+    std::int32_t next = no_node;
+    for (std::int32_t c = (*this)[i].first; c != no_node; c = next) {
         next = (*this)[c].next;
         if ((*this)[c].is_piece()) {
             wrap(c, by);
@@ -210,7 +211,7 @@ void Tree::thicken(std::int32_t i, Steps by) {
 
 void Tree::wrap(std::int32_t piece, Steps slack) {
     const Node p = (*this)[piece];
-    const Direction2 o = other((*this)[p.parent].divided);
+    const Axis o = other((*this)[p.parent].divided);
     std::array<Steps, 2> size = p.size;
     size[o] += slack;
     detach(piece);
@@ -225,7 +226,7 @@ void Tree::add(std::int32_t parent, const Block& block) {
     if (block.is_piece()) {
         Node& node = edit(i);
         node.kind = block.kind;
-        node.lie = block.lie;
+        node.orientation = block.orientation;
         return;
     }
     edit(i).slack = block.slack();
@@ -261,7 +262,7 @@ void Tree::remove(std::int32_t i, std::vector<std::int32_t>& out) {
     while (!open.empty()) {
         const std::int32_t c = open.back();
         open.pop_back();
-        if (c == nobody)
+        if (c == no_node)
             continue;
         open.push_back((*this)[c].next);
         open.push_back((*this)[c].first);
@@ -280,7 +281,7 @@ void Tree::cut_out(std::int32_t i) {
         Node& p = edit(parent);
         p.slack += (*this)[i].size[p.divided];
         release(i);
-        if (p.first != nobody || p.parent == nobody) {
+        if (p.first != no_node || p.parent == no_node) {
             draw_together(parent);
             return;
         }
@@ -291,9 +292,9 @@ void Tree::cut_out(std::int32_t i) {
 /// From a node in which film became free up to the stretch: nodes shrink to the thickness that
 /// their children need, so that free film gathers in the largest rectangles.
 void Tree::draw_together(std::int32_t i) {
-    while (i != nobody) {
+    while (i != no_node) {
         const std::int32_t parent = (*this)[i].parent;
-        while (parent != nobody && tighten(i)) {
+        while (parent != no_node && tighten(i)) {
         }
         if ((*this)[i].alive)
             dissolve_if_single(i);
@@ -302,16 +303,16 @@ void Tree::draw_together(std::int32_t i) {
 }
 
 bool Tree::tighten(std::int32_t i) {
-    const Direction2 o = other((*this)[i].divided);
+    const Axis o = other((*this)[i].divided);
     Steps spare = (*this)[i].size[o];
-    for (std::int32_t c = (*this)[i].first; c != nobody; c = (*this)[c].next)
+    for (std::int32_t c = (*this)[i].first; c != no_node; c = (*this)[c].next)
         spare = std::min(spare, (*this)[c].is_piece() ? 0 : (*this)[c].slack);
     if (spare == 0)
         return false;
     edit(i).size[o] -= spare;
     edit((*this)[i].parent).slack += spare;
-    std::int32_t next = nobody;
-    for (std::int32_t c = (*this)[i].first; c != nobody; c = next) {
+    std::int32_t next = no_node;
+    for (std::int32_t c = (*this)[i].first; c != no_node; c = next) {
         next = (*this)[c].next;
         Node& child = edit(c);
         child.size[o] -= spare;
@@ -325,8 +326,8 @@ bool Tree::tighten(std::int32_t i) {
 /// follow the cuts of the parent.
 void Tree::dissolve_if_single(std::int32_t i) {
     const Node node = (*this)[i];
-    if (node.parent == nobody || node.is_piece() || node.slack > 0 || node.first == nobody ||
-        (*this)[node.first].next != nobody)
+    if (node.parent == no_node || node.is_piece() || node.slack > 0 || node.first == no_node ||
+        (*this)[node.first].next != no_node)
         return;
     const std::int32_t only = node.first;
     detach(i);
@@ -337,8 +338,8 @@ void Tree::dissolve_if_single(std::int32_t i) {
         return;
     }
     edit(node.parent).slack += (*this)[only].slack;
-    std::int32_t next = nobody;
-    for (std::int32_t c = (*this)[only].first; c != nobody; c = next) {
+    std::int32_t next = no_node;
+    for (std::int32_t c = (*this)[only].first; c != no_node; c = next) {
         next = (*this)[c].next;
         attach(node.parent, c);
         set_depths(c, node.depth);
@@ -348,7 +349,7 @@ void Tree::dissolve_if_single(std::int32_t i) {
 
 void Tree::set_depths(std::int32_t i, std::int32_t depth) {
     edit(i).depth = depth;
-    for (std::int32_t c = (*this)[i].first; c != nobody; c = (*this)[c].next)
+    for (std::int32_t c = (*this)[i].first; c != no_node; c = (*this)[c].next)
         set_depths(c, depth + 1);
 }
 
@@ -359,11 +360,11 @@ void Tree::keep_better(Option& best, const Option& option) const {
 
 /// Loss: what the squares of the free areas lose. It asks for tight fits and for free film in
 /// one piece.
-void Tree::consider(Option& best, std::int32_t i, std::uint8_t lie,
+void Tree::consider(Option& best, std::int32_t i, std::uint8_t orientation,
                     const std::array<Steps, 2>& extent, Steps over) const {
     const Node& node = (*this)[i];
-    const Direction2 d = node.divided;
-    const Direction2 o = other(d);
+    const Axis d = node.divided;
+    const Axis o = other(d);
     const Steps thickness = node.size[o];
     if (over > 0) {
         const Node& parent = (*this)[node.parent];
@@ -371,7 +372,7 @@ void Tree::consider(Option& best, std::int32_t i, std::uint8_t lie,
             squared(node.slack, thickness) + squared(parent.slack, parent.size[d]);
         const double after = squared(node.slack - extent[d], extent[o]) +
                              squared(parent.slack - over, parent.size[d]);
-        keep_better(best, {Option::How::first_with, i, lie, over,
+        keep_better(best, {Option::How::first_with, i, orientation, over,
                            before - after + squared(over, node.size[d] - node.slack)});
         return;
     }
@@ -379,12 +380,12 @@ void Tree::consider(Option& best, std::int32_t i, std::uint8_t lie,
     const bool inner = node.depth + 1 < problem_->stages;
     const double beside =
         squared(node.slack - extent[d], thickness) + (inner ? squared(extent[d], -over) : 0);
-    keep_better(best, {Option::How::first_with, i, lie, 0, before - beside});
-    if (node.parent != nobody && inner && over < 0 && extent[d] < node.slack) {
+    keep_better(best, {Option::How::first_with, i, orientation, 0, before - beside});
+    if (node.parent != no_node && inner && over < 0 && extent[d] < node.slack) {
         const double above =
             squared(node.slack, -over) +
             (node.depth + 2 < problem_->stages ? squared(node.slack - extent[d], extent[o]) : 0);
-        keep_better(best, {Option::How::first_against, i, lie, 0, before - above});
+        keep_better(best, {Option::How::first_against, i, orientation, 0, before - above});
     }
 }
 
@@ -410,11 +411,11 @@ double Tree::room() const {
 std::size_t Tree::cuts() const {
     std::size_t sum = 0;
     for (const Node& node : nodes_)
-        if (node.alive && node.parent != nobody)
+        if (node.alive && node.parent != no_node)
             sum += 1;
     // each child is cut off but the last one of a node without slack
     for (const Node& node : nodes_)
-        if (node.alive && !node.is_piece() && node.parent != nobody && node.slack == 0)
+        if (node.alive && !node.is_piece() && node.parent != no_node && node.slack == 0)
             sum -= 1;
     return sum;
 }

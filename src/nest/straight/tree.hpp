@@ -16,29 +16,29 @@
 
 namespace pelt::nest::straight {
 
-enum Direction2 : std::uint8_t { along = 0, across = 1 };
-inline Direction2 other(Direction2 d) {
+enum Axis : std::uint8_t { along = 0, across = 1 };
+inline Axis other(Axis d) {
     return d == along ? across : along;
 }
 
 struct Block;
 
-inline constexpr std::int32_t nobody = -1;
+inline constexpr std::int32_t no_node = -1;
 
 struct Node {
     std::array<Steps, 2> size{}; ///< along, across
     Steps slack = 0;             ///< divided nodes: what is free at the end
-    std::int32_t parent = nobody;
-    std::int32_t first = nobody;  ///< child
-    std::int32_t next = nobody;   ///< sibling
-    std::int32_t before = nobody; ///< sibling
-    std::int32_t kind = nobody;   ///< of the rectangle; divided nodes have none
+    std::int32_t parent = no_node;
+    std::int32_t first = no_node;  ///< child
+    std::int32_t next = no_node;   ///< sibling
+    std::int32_t before = no_node; ///< sibling
+    std::int32_t kind = no_node;   ///< of the rectangle; divided nodes have none
     std::int32_t stretch = 0;
     std::int32_t depth = 0; ///< a child of the stretch has 1: freed by the first cut
-    std::uint8_t lie = 0;
-    Direction2 divided = along; ///< the direction in which the children follow each other
+    std::uint8_t orientation = 0;
+    Axis divided = along; ///< the direction in which the children follow each other
     bool alive = false;
-    bool is_piece() const { return kind != nobody; }
+    bool is_piece() const { return kind != no_node; }
 };
 
 /// One way to put a rectangle into free film.
@@ -49,8 +49,8 @@ struct Option {
         first_against ///< the other way round
     };
     How how = How::none;
-    std::int32_t node = nobody;
-    std::uint8_t lie = 0;
+    std::int32_t node = no_node;
+    std::uint8_t orientation = 0;
     Steps grow = 0;  ///< how much the node must first become thicker, at its parent's cost
     double loss = 0; ///< of room to put things, the least the better
 };
@@ -105,14 +105,15 @@ private:
     void thicken(std::int32_t node, Steps by);
     void add(std::int32_t parent, const Block& block);
     void wrap(std::int32_t piece, Steps slack);
-    std::int32_t put(std::int32_t parent, std::size_t kind, std::uint8_t lie, Steps thickness);
+    std::int32_t put(std::int32_t parent, std::size_t kind, std::uint8_t orientation,
+                     Steps thickness);
     bool takes(const Node& node) const {
         return node.alive && !node.is_piece() && node.slack > 0 && node.depth < problem_->stages;
     }
     bool grows(const Node& node, Steps by) const;
     void touch(std::int32_t i);
     void list_touched();
-    void consider(Option& best, std::int32_t i, std::uint8_t lie,
+    void consider(Option& best, std::int32_t i, std::uint8_t orientation,
                   const std::array<Steps, 2>& extent, Steps over) const;
     void keep_better(Option& best, const Option& option) const;
 
@@ -148,16 +149,16 @@ Option Tree::best_option(std::size_t kind, Skip&& skip) {
         ++at;
         const std::uint32_t suited =
             suited_[kind * problem_->stretches.size() + static_cast<std::size_t>(node.stretch)];
-        for (std::size_t lie = 0; lie < k.lies.size(); ++lie) {
-            const Lie& size = k.lies[lie];
+        for (std::size_t orientation = 0; orientation < k.orientations.size(); ++orientation) {
+            const Orientation& size = k.orientations[orientation];
             const std::array<Steps, 2> extent{size.along, size.across};
-            if (extent[node.divided] > node.slack || (suited >> lie & 1U) == 0)
+            if (extent[node.divided] > node.slack || (suited >> orientation & 1U) == 0)
                 continue;
             const Steps over = extent[other(node.divided)] - node.size[other(node.divided)];
             if (over > 0 && !grows(node, over))
                 continue;
             if (!skip())
-                consider(best, i, static_cast<std::uint8_t>(lie), extent, over);
+                consider(best, i, static_cast<std::uint8_t>(orientation), extent, over);
         }
     }
     return best;

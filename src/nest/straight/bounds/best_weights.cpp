@@ -11,8 +11,9 @@ Program::Column column_of(const std::vector<SideBySide>& pattern,
                           const std::vector<Demand>& demands) {
     Program::Column column(demands.size(), 0.0);
     for (const SideBySide& side : pattern)
-        column[side.demand] += static_cast<double>(side.count) /
-                               static_cast<double>(demands[side.demand].lies[side.lie].along);
+        column[side.demand] +=
+            static_cast<double>(side.count) /
+            static_cast<double>(demands[side.demand].orientations[side.orientation].along);
     return column;
 }
 

@@ -31,11 +31,11 @@ struct Line {
 Line by_middle_line(const std::vector<Demand>& demands, Steps width) {
     Line line;
     for (const Demand& demand : demands) {
-        Steps least = demand.lies.front().along;
+        Steps least = demand.orientations.front().along;
         bool wide = true;
-        for (const Lie& lie : demand.lies) {
-            least = std::min(least, lie.along);
-            wide = wide && 2 * lie.across > width;
+        for (const Orientation& orientation : demand.orientations) {
+            least = std::min(least, orientation.along);
+            wide = wide && 2 * orientation.across > width;
         }
         line.longest = std::max(line.longest, least);
         if (wide)
@@ -55,23 +55,23 @@ Steps by_weights(const std::vector<Demand>& demands, Steps width) {
 } // namespace
 
 Steps least_area(const Demand& demand) {
-    Steps least = demand.lies.front().area();
-    for (const Lie& lie : demand.lies)
-        least = std::min(least, lie.area());
+    Steps least = demand.orientations.front().area();
+    for (const Orientation& orientation : demand.orientations)
+        least = std::min(least, orientation.area());
     return least;
 }
 
 std::vector<Demand> demands_of(const Problem& problem) {
     std::vector<Demand> demands;
     for (const Kind& kind : problem.kinds)
-        demands.push_back({kind.lies, kind.demand()});
+        demands.push_back({kind.orientations, kind.demand()});
     return demands;
 }
 
 std::vector<Demand> turned(std::vector<Demand> demands) {
     for (Demand& demand : demands)
-        for (Lie& lie : demand.lies)
-            std::swap(lie.along, lie.across);
+        for (Orientation& orientation : demand.orientations)
+            std::swap(orientation.along, orientation.across);
     return demands;
 }
 

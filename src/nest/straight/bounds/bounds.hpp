@@ -10,7 +10,7 @@ namespace pelt::nest::straight {
 
 /// A rectangle and how often it must be placed; it may lie in any of its lies.
 struct Demand {
-    std::vector<Lie> lies;
+    std::vector<Orientation> orientations;
     std::size_t count = 0;
     friend bool operator==(const Demand&, const Demand&) = default;
 };

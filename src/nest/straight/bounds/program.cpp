@@ -14,12 +14,12 @@ Program::Program(const std::vector<Demand>& demands, Steps width) : rows_(demand
     inverse_.assign(rows_ * rows_, 0.0);
     for (std::size_t d = 0; d < rows_; ++d) {
         double covered = 0; // of one rectangle, by a step of length
-        for (const Lie& lie : demands[d].lies)
-            if (lie.across <= width)
-                covered = std::max(covered,
-                                   static_cast<double>(std::min<Steps>(
-                                       width / lie.across, static_cast<Steps>(demands[d].count))) /
-                                       static_cast<double>(lie.along));
+        for (const Orientation& orientation : demands[d].orientations)
+            if (orientation.across <= width)
+                covered = std::max(covered, static_cast<double>(std::min<Steps>(
+                                                width / orientation.across,
+                                                static_cast<Steps>(demands[d].count))) /
+                                                static_cast<double>(orientation.along));
         inverse_[d * rows_ + d] = 1 / covered;
         used_.push_back(static_cast<double>(demands[d].count) / covered);
     }

@@ -11,7 +11,7 @@ constexpr Steps most_grains = 4096;
 
 struct Slice {
     std::size_t demand = 0;
-    std::size_t lie = 0;
+    std::size_t orientation = 0;
     std::size_t grains = 0;
     double weight = 0;
 };
@@ -48,8 +48,9 @@ public:
             const double* before = rows_.data() + (row - 1) * size_;
             const double* now = before + size_;
             const std::size_t d = added_[row - 1];
-            for (std::size_t lie = 0; lie < demands[d].lies.size(); ++lie) {
-                const Slice s = slice(demands[d], d, lie, grain, each[d]);
+            for (std::size_t orientation = 0; orientation < demands[d].orientations.size();
+                 ++orientation) {
+                const Slice s = slice(demands[d], d, orientation, grain, each[d]);
                 if (now[x] > before[x] && s.grains <= x &&
                     now[x] == before[x - s.grains] + s.weight) {
                     count(out, s);
@@ -64,29 +65,30 @@ public:
 private:
     static std::size_t copies(const Demand& demand, Steps width) {
         Steps least = width + 1;
-        for (const Lie& lie : demand.lies)
-            least = std::min(least, lie.across);
+        for (const Orientation& orientation : demand.orientations)
+            least = std::min(least, orientation.across);
         return std::min(demand.count, static_cast<std::size_t>(width / least));
     }
 
-    static Slice slice(const Demand& demand, std::size_t d, std::size_t lie, Steps grain,
+    static Slice slice(const Demand& demand, std::size_t d, std::size_t orientation, Steps grain,
                        double weight) {
-        return {d, lie, static_cast<std::size_t>(demand.lies[lie].across / grain),
-                weight / static_cast<double>(demand.lies[lie].along)};
+        return {d, orientation,
+                static_cast<std::size_t>(demand.orientations[orientation].across / grain),
+                weight / static_cast<double>(demand.orientations[orientation].along)};
     }
 
     /// From the widest down, so that both may be the same table.
     void add(const Demand& demand, std::size_t d, Steps grain, double weight, const double* before,
              double* after) const {
-        if (demand.lies.size() == 1) {
+        if (demand.orientations.size() == 1) {
             const Slice s = slice(demand, d, 0, grain, weight);
             for (std::size_t x = size_; x-- > s.grains;)
                 after[x] = std::max(before[x], before[x - s.grains] + s.weight);
             return;
         }
         std::vector<Slice> slices;
-        for (std::size_t lie = 0; lie < demand.lies.size(); ++lie)
-            slices.push_back(slice(demand, d, lie, grain, weight));
+        for (std::size_t orientation = 0; orientation < demand.orientations.size(); ++orientation)
+            slices.push_back(slice(demand, d, orientation, grain, weight));
         for (std::size_t x = size_; x-- > 0;) {
             double best = before[x];
             for (const Slice& s : slices)
@@ -98,11 +100,11 @@ private:
 
     static void count(std::vector<SideBySide>& out, const Slice& s) {
         for (SideBySide& have : out)
-            if (have.demand == s.demand && have.lie == s.lie) {
+            if (have.demand == s.demand && have.orientation == s.orientation) {
                 ++have.count;
                 return;
             }
-        out.push_back({s.demand, s.lie, 1});
+        out.push_back({s.demand, s.orientation, 1});
     }
 
     std::size_t size_;

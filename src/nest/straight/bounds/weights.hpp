@@ -28,7 +28,7 @@ struct Weights {
 /// Which rectangles lie side by side: by demand and lie, how many.
 struct SideBySide {
     std::size_t demand = 0;
-    std::size_t lie = 0;
+    std::size_t orientation = 0;
     std::size_t count = 0;
 };
 

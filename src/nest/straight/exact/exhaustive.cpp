@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "nest/straight/exact/exhaustive.hpp"
 
-#include "nest/strands.hpp"
+#include "model/parallel.hpp"
 
 #include <algorithm>
 
@@ -31,8 +31,9 @@ std::size_t next_at_once(std::size_t states, std::uint64_t work) {
 bool Exhaustive::possible(const Problem& problem) {
     Steps sum = 0;
     for (const Kind& kind : problem.kinds)
-        for (const Lie& lie : kind.lies)
-            sum += std::max(lie.along, lie.across) * static_cast<Steps>(kind.demand());
+        for (const Orientation& orientation : kind.orientations)
+            sum +=
+                std::max(orientation.along, orientation.across) * static_cast<Steps>(kind.demand());
     return problem.kinds.size() <= 32 && States::count(problem.kinds) <= most_states &&
            sum < longest_side && problem.stretches.front().across < widest_table &&
            (problem.stages <= 3 || problem.stages == any_stages);
@@ -111,8 +112,9 @@ void Exhaustive::make_columns() {
         const std::size_t last = last_kind(s);
         const State rest = s - states_.one(last);
         maker.start(s);
-        for (const Lie& lie : problem_.kinds[last].lies) {
-            const Sides sides{static_cast<Length>(lie.along), static_cast<Length>(lie.across)};
+        for (const Orientation& orientation : problem_.kinds[last].orientations) {
+            const Sides sides{static_cast<Length>(orientation.along),
+                              static_cast<Length>(orientation.across)};
             if (rest == 0)
                 maker.offer(sides.along, sides.across);
             else if (!columns_[rest].empty())
@@ -193,15 +195,17 @@ void Exhaustive::make(State s, const std::vector<State>& firsts, Length whole,
 }
 
 void Exhaustive::try_single(State s, StairMaker& maker) const {
-    for (const Lie& lie : problem_.kinds[last_kind(s)].lies)
-        maker.offer(static_cast<Length>(lie.along), static_cast<Length>(lie.across));
+    for (const Orientation& orientation : problem_.kinds[last_kind(s)].orientations)
+        maker.offer(static_cast<Length>(orientation.along),
+                    static_cast<Length>(orientation.across));
 }
 
 void Exhaustive::try_last_piece(State s, StairMaker& maker) const {
     const std::size_t last = last_kind(s);
     const Stair rest = parts_[s - states_.one(last)];
-    for (const Lie& lie : problem_.kinds[last].lies) {
-        const Sides sides{static_cast<Length>(lie.along), static_cast<Length>(lie.across)};
+    for (const Orientation& orientation : problem_.kinds[last].orientations) {
+        const Sides sides{static_cast<Length>(orientation.along),
+                          static_cast<Length>(orientation.across)};
         if (!rest.empty())
             maker.offer_beside(rest, {&sides, 1});
     }

@@ -27,14 +27,14 @@ Part::Part(const Problem& whole, const Stretch& like, std::vector<std::size_t> k
 bool Part::add_kind(std::size_t kind, const Stretch& like) {
     const Kind& original = whole_->kinds[kind];
     kind_in_whole_.push_back(kind);
-    lie_in_whole_.emplace_back();
+    orientation_in_whole_.emplace_back();
     problem_.kinds.push_back({{}, original.directed, {}});
-    for (std::size_t lie = 0; lie < original.lies.size(); ++lie)
-        if (whole_->suits(original, original.lies[lie], like)) {
-            problem_.kinds.back().lies.push_back(original.lies[lie]);
-            lie_in_whole_.back().push_back(static_cast<std::uint8_t>(lie));
+    for (std::size_t orientation = 0; orientation < original.orientations.size(); ++orientation)
+        if (whole_->suits(original, original.orientations[orientation], like)) {
+            problem_.kinds.back().orientations.push_back(original.orientations[orientation]);
+            orientation_in_whole_.back().push_back(static_cast<std::uint8_t>(orientation));
         }
-    return !problem_.kinds.back().lies.empty();
+    return !problem_.kinds.back().orientations.empty();
 }
 
 Block Part::in_whole(Block block) const {
@@ -42,7 +42,7 @@ Block Part::in_whole(Block block) const {
         child = in_whole(std::move(child));
     if (block.is_piece()) {
         const auto kind = static_cast<std::size_t>(block.kind);
-        block.lie = lie_in_whole_[kind][block.lie];
+        block.orientation = orientation_in_whole_[kind][block.orientation];
         block.kind = static_cast<std::int32_t>(kind_in_whole_[kind]);
     }
     return block;

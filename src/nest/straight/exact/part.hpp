@@ -24,7 +24,7 @@ private:
     const Problem* whole_;
     Problem problem_;
     std::vector<std::size_t> kind_in_whole_;
-    std::vector<std::vector<std::uint8_t>> lie_in_whole_;
+    std::vector<std::vector<std::uint8_t>> orientation_in_whole_;
     bool possible_ = true;
 };
 

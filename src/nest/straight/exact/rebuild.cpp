@@ -52,9 +52,10 @@ private:
     Block single(State s, Sides within) const {
         const std::size_t k = x_.last_kind(s);
         const Kind& kind = x_.problem_.kinds[k];
-        for (std::size_t lie = 0; lie < kind.lies.size(); ++lie)
-            if (kind.lies[lie].along <= within.along && kind.lies[lie].across <= within.across)
-                return piece_block(x_.problem_, k, lie);
+        for (std::size_t orientation = 0; orientation < kind.orientations.size(); ++orientation)
+            if (kind.orientations[orientation].along <= within.along &&
+                kind.orientations[orientation].across <= within.across)
+                return piece_block(x_.problem_, k, orientation);
         throw ProgramError("the exhaustive search lost a piece");
     }
 
@@ -75,7 +76,7 @@ private:
         return *std::move(found);
     }
 
-    static Block line(std::vector<Block> blocks, Direction2 direction) {
+    static Block line(std::vector<Block> blocks, Axis direction) {
         return blocks.size() == 1 ? std::move(blocks.front())
                                   : in_line(std::move(blocks), direction);
     }
@@ -114,7 +115,7 @@ private:
     }
 
     /// Pieces one after the other, put together one by one in the order of their kinds.
-    void add_pieces(State s, Sides within, const Stairs& stairs, Direction2 direction,
+    void add_pieces(State s, Sides within, const Stairs& stairs, Axis direction,
                     std::vector<Block>& out) const {
         if (x_.is_single(s)) {
             out.push_back(single(s, within));
@@ -135,10 +136,12 @@ private:
     }
 
     bool fits(State one, Sides within) const {
-        const std::vector<Lie>& lies = x_.problem_.kinds[x_.last_kind(one)].lies;
-        return std::any_of(lies.begin(), lies.end(), [&](const Lie& lie) {
-            return lie.along <= within.along && lie.across <= within.across;
-        });
+        const std::vector<Orientation>& orientations =
+            x_.problem_.kinds[x_.last_kind(one)].orientations;
+        return std::any_of(
+            orientations.begin(), orientations.end(), [&](const Orientation& orientation) {
+                return orientation.along <= within.along && orientation.across <= within.across;
+            });
     }
 
     using Two = std::optional<std::pair<Sides, Sides>>;

@@ -43,8 +43,8 @@ void StairMaker::start(State s) {
     Steps narrowest = width_;
     for (std::size_t k = 0; k < states_->kinds(); ++k)
         if (states_->copies(s, k) < problem_->kinds[k].demand())
-            for (const Lie& lie : problem_->kinds[k].lies)
-                narrowest = std::min(narrowest, lie.across);
+            for (const Orientation& orientation : problem_->kinds[k].orientations)
+                narrowest = std::min(narrowest, orientation.across);
     widest_ = static_cast<Length>(width_ - narrowest);
 }
 
