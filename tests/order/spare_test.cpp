@@ -232,6 +232,26 @@ TEST_CASE("from stock the spare is what is left of the batch: too little is told
     CHECK(warnings_with(enough.faults, "more of the same batch") == 0);
 }
 
+TEST_CASE("a flaw counts as spare lost only as far as it lies behind what is cut") {
+    order::Request made;
+    made.vehicles = {vehicle("  a: {size: [900, 900], forward: up, edges: none, redo: 10 %}\n")};
+    made.film = film(bare);
+    made.sure_percent = 95;
+    const auto enough_percent = [&](const std::string& flaws) {
+        // Cut are the first 1000 of 2000 mm; a remake takes 900.
+        made.stock = stock("  - {name: A, film: F, width: 1012, length: 2000, batch: B, flaws: [" +
+                           flaws + "]}\n");
+        const auto outcome = order::run(made);
+        REQUIRE(outcome.order.spare);
+        CHECK(outcome.plan->layout().rolls.front().length == 1'000'000);
+        return outcome.order.spare->enough_percent;
+    };
+    const std::string before = "{from: 50, to: 100}";
+    CHECK(std::abs(enough_percent(before) - 99) < 1e-10);
+    CHECK(std::abs(enough_percent(before + ", {from: 1900, to: 2500}") - 99) < 1e-10);
+    CHECK(std::abs(enough_percent(before + ", {from: 1899, to: 2500}") - 90) < 1e-10);
+}
+
 double assumed(const std::string& panel, const std::string& more) {
     Job job;
     job.vehicles = {vehicle("  " + panel)};

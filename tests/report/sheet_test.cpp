@@ -84,12 +84,9 @@ TEST_CASE("one system of units on a sheet") {
 }
 
 TEST_CASE("the order reads back the price that was paid") {
-    report::Sheet sheet = two_panels();
-    sheet.order = {{{Length::from_mm(1000), 3, Money::from_micros(14'200'000), ""}},
-                   Money::from_micros(42'600'000),
-                   "EUR"};
-    const std::string text = report::to_table(sheet);
+    const std::string text = report::to_table(test::sheet(test::two_panels, test::priced_film));
     CHECK(has(text, "3 m × 1524 mm, one length, one batch"));
+    CHECK(has(text, "Price: 3 × 1 m at 14.20 EUR = 42.60 EUR."));
     CHECK(has(text, "Left over: "));
 }
 

@@ -74,8 +74,8 @@ TEST_CASE("a slit along the whole roll comes second: the roll's end counts as th
     CHECK(roll.stages(3).faults() == Told{});
     // The second crosscut trims a piece that is alone in its sheet.
     CHECK(roll.stages(2).faults() == Told{"roll, cut 2" + too_often});
-    CHECK(roll.stages(1).faults() == Told{"roll, cut 1" + too_often, "roll, cut 2" + too_often,
-                                            "roll, cut 3" + too_often});
+    CHECK(roll.stages(1).faults() ==
+          Told{"roll, cut 1" + too_often, "roll, cut 2" + too_often, "roll, cut 3" + too_often});
 }
 
 } // namespace
