@@ -169,6 +169,8 @@ void check_roll(const Job& job, const UsedRoll& used, Sentences& faults) {
                 free_with(pieces, halves->first, n + 1);
                 free_with(pieces, halves->second, n + 1);
                 check_table(job, pieces, sheets.back(), name, faults);
+                if (!stays_on_the_roll)
+                    check_table(job, pieces, sheets[k], name, faults);
             }
         if (!found)
             faults.push_back(name + ": does not run from edge to edge of anything that is left");
