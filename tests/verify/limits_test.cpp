@@ -124,6 +124,15 @@ TEST_CASE("a piece touches a flaw and lies over none, wherever the flaw is told 
     CHECK(is_over({0, end, {}, box.low.y + 1}));
 }
 
+TEST_CASE("a flaw told without a place across runs from edge to edge") {
+    RightPlan plan = plan_of("[500, 400]", CutBy::contour);
+    Roll& roll = plan.job.rolls.front();
+    const Box box = box_of(plan.job.pieces.front().shapes.front().outline.outer);
+    placement_of(plan, {"hood"}).at.y = roll.width - roll.trim - box.high.y;
+    roll.flaws = {{0, 1'000, {}, {}}};
+    CHECK(faults_of(plan) == Told{hood + " on " + roll.name + ": over a flaw"});
+}
+
 TEST_CASE("a slanted side may pass beside a flaw within the piece's box") {
     RightPlan plan = made_plan("vehicle: V\ndemonstration: yes\npanels:\n  fin: {outline: [[0, 0], "
                                "[500, 0], [0, 500]], forward: right, edges: none}\n",
