@@ -121,7 +121,7 @@ Roll roll_of(const std::string& name, bool is_new, const std::string& batch) {
     return {name, is_new, batch, 0, 0, {}, true, {}};
 }
 
-TEST_CASE("new film is one batch or that which is asked for; stock of no known batch is its own") {
+TEST_CASE("new film is one batch or that which is asked for, stock of no known batch is its own") {
     const Roll fresh = roll_of("new 1", true, "");
     const Roll more = roll_of("new 2", true, "");
     const Roll like_stock = roll_of("new 1", true, "B1");

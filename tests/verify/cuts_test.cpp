@@ -168,7 +168,7 @@ TEST_CASE("numbers follow the order in which cuts free the pieces") {
 }
 
 TEST_CASE(
-    "steps of the ruler count from the free end and from the trim; the far trim is a cut too") {
+    "steps of the ruler count from the free end and from the trim, the far trim is a cut too") {
     const auto slit_at = [](Um y) {
         OnRoll roll(Boxes{});
         roll.job.rolls.front().trim = 6 * mm;
