@@ -54,7 +54,7 @@ int run_strip(const Context& context) {
     if (stops(faults))
         return files.status();
     auto read = files.vehicle_and_film(context.arguments.operands);
-    if (!read)
+    if (!read || !files.spared_by(paths_of(targets)))
         return files.status();
     const Arguments& words = context.arguments;
     order::StripOutcome outcome =
