@@ -6,7 +6,6 @@
 
 #include <algorithm>
 #include <cmath>
-#include <limits>
 #include <string>
 #include <string_view>
 
@@ -108,38 +107,6 @@ Blank blank_of(const GirthsForm& form, const Panel& panel, Faults& faults) {
     add_edge(blank, "top", top);
     add_edge(blank, "start", {top.back(), bottom.front()});
     return blank;
-}
-
-std::optional<double> stretch_at_most(const GirthsForm& form) {
-    const auto ratio_at = [&](double slope) {
-        double least = std::numeric_limits<double>::infinity();
-        double most = 0;
-        const double middle = (form.stations.front().at_mm + form.stations.back().at_mm) / 2;
-        const double half = (form.stations.back().at_mm - form.stations.front().at_mm) / 2;
-        for (const GirthStation& s : form.stations) {
-            const double share = (1 + slope * (s.at_mm - middle) / half) / (s.up_mm + s.down_mm);
-            least = std::min(least, share);
-            most = std::max(most, share);
-        }
-        return most / least;
-    };
-    const bool to_a_point =
-        std::any_of(form.stations.begin(), form.stations.end(),
-                    [](const GirthStation& s) { return !(s.up_mm + s.down_mm > 0); });
-    if (to_a_point)
-        return std::nullopt;
-    // The ratio has one valley over slopes between -1 and 1.
-    double low = -.999;
-    double high = .999;
-    for (int third = 0; third < 200; ++third) {
-        const double a = low + (high - low) / 3;
-        const double b = high - (high - low) / 3;
-        if (ratio_at(a) <= ratio_at(b))
-            high = b;
-        else
-            low = a;
-    }
-    return ratio_at((low + high) / 2) - 1;
 }
 
 } // namespace pelt::develop

@@ -100,6 +100,24 @@ bool is_circle(const OutlineForm& form) {
     return true;
 }
 
+bool is_ellipse(const OutlineForm& form) {
+    constexpr double few_hundredths = .04; // twelve corners on an ellipse are one
+    const Extent extent = extent_of(form);
+    const Point middle{(extent.low.x + extent.high.x) / 2, (extent.low.y + extent.high.y) / 2};
+    const auto on_it = [&](Point p) {
+        const double share = std::hypot(2 * (p.x - middle.x) / extent.wide(),
+                                        2 * (p.y - middle.y) / extent.high_mm());
+        return std::abs(share - 1) <= few_hundredths;
+    };
+    const std::vector<Point> ring = flattened(form, {1, 1}, false).points;
+    for (std::size_t i = 0; i < ring.size(); ++i) {
+        const Point& next = ring[(i + 1) % ring.size()];
+        if (!on_it(ring[i]) || !on_it({(ring[i].x + next.x) / 2, (ring[i].y + next.y) / 2}))
+            return false;
+    }
+    return true;
+}
+
 double doubled_area(const std::vector<Point>& ring) {
     const Point o = ring.front();
     double sum = 0;

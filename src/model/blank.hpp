@@ -39,7 +39,6 @@ struct StretchAsked {
     double percent = 0; ///< the least possible; meaningless when unknown, never print it then
     std::optional<double> natural_percent = std::nullopt; ///< where the film lies down by itself
     std::optional<double> bound_percent = std::nullopt;   ///< below the least, to first order
-    std::optional<double> most_percent = std::nullopt; ///< where unknown: it is no more than this
     std::optional<double> curvature = std::nullopt; ///< of Gauss, mean, 1/mm²; below 0: a saddle
     std::optional<double> width_mm = std::nullopt;  ///< the shorter side
 };

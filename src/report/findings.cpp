@@ -92,11 +92,6 @@ const Panel& panel_of(const Job& job, const PanelKey& key) {
         .panels.at(static_cast<std::size_t>(key.second));
 }
 
-/// Panels by girths come with a warning of their own that their stretch is not checked.
-bool is_told_by_develop(const Job& job, const PanelKey& key) {
-    return std::holds_alternative<GirthsForm>(panel_of(job, key).form);
-}
-
 std::vector<Finding> stretch_not_checked(const Sheet& sheet) {
     const Job& job = sheet.plan.job();
     if (!job.film.stretch_panel_percent)
@@ -104,7 +99,7 @@ std::vector<Finding> stretch_not_checked(const Sheet& sheet) {
     std::vector<std::string> names;
     const auto panels = panels_cut(sheet.plan);
     for (const auto& [key, id] : panels)
-        if (stretch_of(job, id).is == StretchAsked::Is::unknown && !is_told_by_develop(job, key))
+        if (stretch_of(job, id).is == StretchAsked::Is::unknown)
             names.push_back(panel_label(job, key.first, key.second));
     if (names.empty())
         return {};

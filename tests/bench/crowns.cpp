@@ -13,6 +13,7 @@
 #include <cstdio>
 #include <numbers>
 #include <optional>
+#include <utility>
 
 namespace {
 
@@ -103,8 +104,7 @@ test::Mesh mesh_of(Over over, Chord wide, Chord high, int fineness) {
 }
 
 /// Meshes read too high in proportion to their mesh width: two of them give the limit.
-Asked limit_of(Over over, Chord wide, Chord high) {
-    constexpr int coarse = 24;
+Asked limit_of(Over over, Chord wide, Chord high, int coarse = 24) {
     const Asked one = asked_of(mesh_of(over, wide, high, coarse));
     const Asked two = asked_of(mesh_of(over, wide, high, 2 * coarse));
     return {2 * two.least - one.least, 2 * two.natural - one.natural};
@@ -143,9 +143,54 @@ void tables() {
     }
 }
 
+/// The lowest and the highest of some, in percent above 1.
+struct Spread {
+    double low = 1e9;
+    double high = -1e9;
+    void add(double ratio) {
+        low = std::min(low, 100 * (ratio - 1));
+        high = std::max(high, 100 * (ratio - 1));
+    }
+};
+
+/// Of crowns whose bows rise by this share of their chords, the shorter or the longer one also by
+/// half of it.
+void margin(Over over, double sense, double share) {
+    Spread least;
+    Spread natural;
+    double most = 0;
+    for (const double aspect : {1.0, 1.5, 2.5, 4.0})
+        for (const auto& [wide_share, high_share] :
+             {std::pair{1.0, 1.0}, std::pair{.5, 1.0}, std::pair{1.0, .5}}) {
+            const Chord wide{aspect, aspect * wide_share * share};
+            const Chord high{1, sense * high_share * share};
+            const Asked asked = limit_of(over, wide, high, 16);
+            const StretchAsked told = develop::stretch_of(
+                develop::bow_over(wide.length, wide.rise), develop::bow_over(1, high.rise),
+                over == Over::ellipse ? develop::Rim::ellipse : develop::Rim::any);
+            least.add(told.percent / 100 / asked.least);
+            natural.add(*told.natural_percent / 100 / asked.natural);
+            most = std::max(most, 100 * asked.natural);
+        }
+    std::printf("%-9s  %-6s  %4.2f  %+5.1f to %+5.1f %%   %+5.1f to %+5.1f %%   %4.1f %%\n",
+                over == Over::ellipse ? "ellipse" : "rectangle", sense > 0 ? "dome" : "saddle",
+                share, least.low, least.high, natural.low, natural.high, most);
+    std::fflush(stdout);
+}
+
+void margins() {
+    std::printf(
+        "\nestimate against meshes   least               natural            natural up to\n");
+    for (const Over over : {Over::rectangle, Over::ellipse})
+        for (const double sense : {1.0, -1.0})
+            for (const double share : {.03, .06, .1, .15})
+                margin(over, sense, share);
+}
+
 } // namespace
 
 int main() {
     tables();
+    margins();
     return 0;
 }
