@@ -90,7 +90,7 @@ private:
             moves.push_back(static_cast<double>(work.edges[static_cast<std::size_t>(edge)].move) /
                             um_per_mm);
         // Where the curve crosses itself it does so inside: its extent is that of the film.
-        return extent_of(geometry::grown_curve(blank.outline.points, moves));
+        return extent_of(geometry::grown_curve(blank.outline, moves));
     }
 
     static Sides extent_of(const std::vector<Point>& curve) {

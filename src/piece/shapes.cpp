@@ -6,6 +6,7 @@
 #include <algorithm>
 #include <cmath>
 #include <optional>
+#include <set>
 #include <utility>
 
 namespace pelt::piece {
@@ -91,8 +92,10 @@ std::vector<double> bleeds(const Ring& ring, const std::vector<Ring>& seam_ends,
 }
 
 /// The ring with the points of `within` that lie on its sides as points of its own, so that on the
-/// grid too it holds them exactly.
+/// grid too it holds them exactly. Points that it has already stay where they are: across a narrow
+/// slit they lie beside another of its sides too.
 Ring holding(const Ring& ring, const Ring& within) {
+    const std::set<GridPoint> known(ring.begin(), ring.end());
     Ring out;
     for (std::size_t i = 0; i < ring.size(); ++i) {
         const GridPoint from = ring[i];
@@ -100,7 +103,7 @@ Ring holding(const Ring& ring, const Ring& within) {
         std::vector<std::pair<double, GridPoint>> between;
         for (const GridPoint& p : within)
             if (const Beside b = beside(p, from, to);
-                b.away <= rounding && b.share > 0 && b.share < 1)
+                b.away <= rounding && b.share > 0 && b.share < 1 && known.count(p) == 0)
                 between.emplace_back(b.share, p);
         std::sort(between.begin(), between.end());
         out.push_back(from);
