@@ -105,10 +105,10 @@ std::vector<RingSide> sides_of(const TaggedRing& ring) {
             continue;
         const Point way{(b.x - a.x) / length, (b.y - a.y) / length};
         const EndWays curve = ring.ways.empty() ? EndWays{} : ring.ways[i];
-        const bool bent_from = !(curve.begins == Point{});
-        const bool bent_to = !(curve.ends == Point{});
-        sides.push_back({i, a, b, bent_from ? curve.begins : way, bent_to ? curve.ends : way,
-                         bent_from, bent_to});
+        const bool begins = !(curve.begins == Point{});
+        const bool ends = !(curve.ends == Point{});
+        sides.push_back({i, a, b, begins ? curve.begins : way, ends ? curve.ends : way,
+                         begins || ends});
     }
     return sides;
 }
@@ -121,12 +121,12 @@ std::vector<Point> grown_curve(const TaggedRing& ring, const std::vector<double>
         const RingSide& after = sides[i];
         const MovedSide a{before.ends, moves[before.index]};
         const MovedSide b{after.begins, moves[after.index]};
-        // Straight sides run on to their corner; the move of a curve begins where it does.
-        if (before.bent_to)
+        // A straight side runs on to its corners; what is bent lies square to both ends first.
+        if (before.bent)
             curve.push_back(along(after.from, outward(a.way), a.move));
         const std::vector<Point> corner = grown_corner(after.from, a, b);
         curve.insert(curve.end(), corner.begin(), corner.end());
-        if (after.bent_from)
+        if (after.bent)
             curve.push_back(along(after.from, outward(b.way), b.move));
     }
     return curve;

@@ -32,8 +32,7 @@ struct RingSide {
     Point to;
     Point begins;
     Point ends;
-    bool bent_from = false; ///< that way is a curve's, not the side's own
-    bool bent_to = false;
+    bool bent = false; ///< one of them is a curve's, not the side's own
 };
 
 /// The sides in order, repeated points passed over.

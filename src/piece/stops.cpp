@@ -50,10 +50,15 @@ void add_near_side(Run run, double longer_before, double longer_after, std::vect
 /// Where the strips of two neighbours meet inside: the corner of geometry/grow.hpp on the way back.
 void add_inner_corner(const WorkedSide& before, const WorkedSide& after,
                       std::vector<Point>& points) {
+    const Point v = before.side.to;
+    if (after.side.bent)
+        points.push_back(moved(v, inward(after.side.begins), after.stop));
     const std::vector<Point> corner =
-        geometry::grown_corner(before.side.to, {reversed(after.side.begins), after.stop},
+        geometry::grown_corner(v, {reversed(after.side.begins), after.stop},
                                {reversed(before.side.ends), before.stop});
     points.insert(points.end(), corner.begin(), corner.end());
+    if (before.side.bent)
+        points.push_back(moved(v, inward(before.side.ends), before.stop));
 }
 
 /// The band along a run of neighbouring sides with stops, and what it takes of the tucks beside it.
