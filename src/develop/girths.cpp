@@ -126,8 +126,7 @@ Blank blank_of(const GirthsForm& form, const Panel& panel, Faults& faults) {
     const EndWays& high = profile.high_ways;
     add_edge(blank, "bottom", bottom, profile.low_ways);
     add_edge(blank, "end", {bottom.back(), top.front()});
-    add_edge(blank, "top", top,
-             {{-high.ends.x, -high.ends.y}, {-high.begins.x, -high.begins.y}});
+    add_edge(blank, "top", top, {{-high.ends.x, -high.ends.y}, {-high.begins.x, -high.begins.y}});
     add_edge(blank, "start", {top.back(), bottom.front()});
     return blank;
 }

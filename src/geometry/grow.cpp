@@ -107,8 +107,8 @@ std::vector<RingSide> sides_of(const TaggedRing& ring) {
         const EndWays curve = ring.ways.empty() ? EndWays{} : ring.ways[i];
         const bool begins = !(curve.begins == Point{});
         const bool ends = !(curve.ends == Point{});
-        sides.push_back({i, a, b, begins ? curve.begins : way, ends ? curve.ends : way,
-                         begins || ends});
+        sides.push_back(
+            {i, a, b, begins ? curve.begins : way, ends ? curve.ends : way, begins || ends});
     }
     return sides;
 }

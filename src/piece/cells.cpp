@@ -44,8 +44,7 @@ std::vector<Polygon> without_core(std::vector<Polygon>& figures, const std::vect
                sliver_mm2;
     };
     const auto none = std::stable_partition(figures.begin(), figures.end(), covers_core);
-    std::vector<Polygon> out(std::make_move_iterator(none),
-                             std::make_move_iterator(figures.end()));
+    std::vector<Polygon> out(std::make_move_iterator(none), std::make_move_iterator(figures.end()));
     figures.erase(none, figures.end());
     return out;
 }

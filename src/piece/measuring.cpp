@@ -133,9 +133,8 @@ Panel allowing_for_errors(Panel panel, const Film& film, const Wishes& wishes, U
     if (wishes.by == CutBy::contour && reading > 0) {
         // Where a crown or arcs carry errors further, they carry those of the corners too.
         const double carried = beyond.any_way / (reading * std::numbers::sqrt2);
-        along_outlines = std::max(along_outlines,
-                                  std::max(carried, 1.0) *
-                                      corners_outside(panel, film, wishes, reading));
+        along_outlines = std::max(
+            along_outlines, std::max(carried, 1.0) * corners_outside(panel, film, wishes, reading));
     }
     const Um more = up_to_the_grid(std::max(beyond.across_axes, swinging));
     // Film that may turn out to be the panel's lies beside the margins, which are left as they

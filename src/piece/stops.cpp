@@ -40,8 +40,7 @@ void add_near_side(Run run, double longer_before, double longer_after, std::vect
     for (std::size_t i = 0; i < run.size(); ++i) {
         const geometry::RingSide& side = run[i].side;
         const Point a = i == 0 ? moved(side.from, side.begins, -longer_before) : side.from;
-        const Point b =
-            i + 1 == run.size() ? moved(side.to, side.ends, longer_after) : side.to;
+        const Point b = i + 1 == run.size() ? moved(side.to, side.ends, longer_after) : side.to;
         points.push_back(moved(a, inward(side.begins), -outside_mm));
         points.push_back(moved(b, inward(side.ends), -outside_mm));
     }
@@ -53,9 +52,8 @@ void add_inner_corner(const WorkedSide& before, const WorkedSide& after,
     const Point v = before.side.to;
     if (after.side.bent)
         points.push_back(moved(v, inward(after.side.begins), after.stop));
-    const std::vector<Point> corner =
-        geometry::grown_corner(v, {reversed(after.side.begins), after.stop},
-                               {reversed(before.side.ends), before.stop});
+    const std::vector<Point> corner = geometry::grown_corner(
+        v, {reversed(after.side.begins), after.stop}, {reversed(before.side.ends), before.stop});
     points.insert(points.end(), corner.begin(), corner.end());
     if (before.side.bent)
         points.push_back(moved(v, inward(before.side.ends), before.stop));
@@ -75,8 +73,8 @@ void add_band(const std::vector<WorkedSide>& sides, std::size_t first, std::size
         moved(moved(ends.to, ends.ends, after.longer), inward(ends.ends), run.back().stop));
     for (std::size_t i = run.size() - 1; i > 0; --i)
         add_inner_corner(run[i - 1], run[i], points);
-    points.push_back(moved(moved(begins.from, begins.begins, -before.longer),
-                           inward(begins.begins), run.front().stop));
+    points.push_back(moved(moved(begins.from, begins.begins, -before.longer), inward(begins.begins),
+                           run.front().stop));
     rings.push_back(geometry::on_grid(points));
     for (const BandEnd* end : {&before, &after})
         for (const std::vector<Point>& tuck : end->tucks)

@@ -36,8 +36,8 @@ double distance_to_ring(Point p, const Ring& ring) {
         const Point a = geometry::in_mm(ring[i]);
         const Point b = geometry::in_mm(ring[(i + 1) % ring.size()]);
         const Point way{b.x - a.x, b.y - a.y};
-        const double share = ((p.x - a.x) * way.x + (p.y - a.y) * way.y) /
-                             (way.x * way.x + way.y * way.y);
+        const double share =
+            ((p.x - a.x) * way.x + (p.y - a.y) * way.y) / (way.x * way.x + way.y * way.y);
         const double at = std::clamp(share, 0.0, 1.0);
         least = std::min(least, std::hypot(p.x - a.x - at * way.x, p.y - a.y - at * way.y));
     }
@@ -150,8 +150,8 @@ std::optional<TuckedOutline> tucked_outline(const Panel& panel, const Film& film
     const Work work = work_on(panel, blank, allowed_for(panel, film), wishes.left_on);
     TuckedOutline out{blank.outline, {}};
     for (const int edge : blank.outline.edge)
-        out.moves.push_back(
-            static_cast<double>(work.edges[static_cast<std::size_t>(edge)].move) / um_per_mm);
+        out.moves.push_back(static_cast<double>(work.edges[static_cast<std::size_t>(edge)].move) /
+                            um_per_mm);
     return out;
 }
 

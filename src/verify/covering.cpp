@@ -150,8 +150,7 @@ std::vector<Missing> missing_regions(const Covering& covering) {
         // own rim they weigh little.
         const double area = twice_area_from(sum.somewhere, stretch->from, stretch->to);
         sum.twice_area += left ? area : -area;
-        sum.beside_film =
-            sum.beside_film || covering.holds(stretch->off(left ? beside : -beside));
+        sum.beside_film = sum.beside_film || covering.holds(stretch->off(left ? beside : -beside));
     }
     std::vector<Missing> out;
     for (const auto& [region, sum] : sums)

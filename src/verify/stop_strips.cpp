@@ -16,8 +16,7 @@ constexpr double outside = 0.002;
 class AtCorner {
 public:
     AtCorner(Point corner, Point on, bool at_the_end)
-        : corner_(corner), on_(on),
-          in_(at_the_end ? Point{-on.y, on.x} : Point{on.y, -on.x}) {}
+        : corner_(corner), on_(on), in_(at_the_end ? Point{-on.y, on.x} : Point{on.y, -on.x}) {}
 
     Point seen(Point p) const {
         const Point from{p.x - corner_.x, p.y - corner_.y};
@@ -152,8 +151,8 @@ private:
 /// Between two strips at an inward corner: by the rule of corners, seen from inside.
 Figure between_strips(const MovedSide& before, const MovedSide& after) {
     Figure points{before.to};
-    for (const Point& p : corner_points({before.to, reversed(after.begins), after.stop,
-                                         reversed(before.ends), before.stop}))
+    for (const Point& p : corner_points(
+             {before.to, reversed(after.begins), after.stop, reversed(before.ends), before.stop}))
         points.push_back(p);
     return points;
 }

@@ -97,13 +97,8 @@ TEST_CASE("a neighbour that runs on nearly the same way keeps its tuck") {
 TEST_CASE("a slanted panel with a stop between two tucks: the stop's line bounds its height") {
     // The height comes from the crossing of the line 3 inside 2-3 with the side 3-4 moved out by
     // 35, solved here; the bottom is the crossing of two sides moved out by 40.
-    Panel slanted = panel(corners({{291, -24},
-                                   {124, 97},
-                                   {-8, 148},
-                                   {-150, 74},
-                                   {-281, -53},
-                                   {-39, -114},
-                                   {104, -82}}));
+    Panel slanted = panel(corners(
+        {{291, -24}, {124, 97}, {-8, 148}, {-150, 74}, {-281, -53}, {-39, -114}, {104, -82}}));
     slanted.edges = {wrap("all", 12), stop("top", 3), wrap("bottom", 40), wrap("3-4", 35)};
     const double u = std::hypot(132, 51);
     const double w = std::hypot(142, 74);
@@ -141,14 +136,13 @@ TEST_CASE("convex panels, one stop: no film beyond its line where the corners tu
         const auto at = [&](double along, double in) {
             return Point{a.x + along * way.x - in * way.y, a.y + along * way.y + in * way.x};
         };
-        const Figure beyond = Figure::of({at(-500, -500), at(length + 500, -500),
-                                          at(length + 500, stop_mm), at(-500, stop_mm)});
-        const Figure grown = Figure::of(geometry::grown(
-            ring, [&] {
-                std::vector<double> moves(n, tuck);
-                moves[1] = 0;
-                return moves;
-            }()));
+        const Figure beyond = Figure::of(
+            {at(-500, -500), at(length + 500, -500), at(length + 500, stop_mm), at(-500, stop_mm)});
+        const Figure grown = Figure::of(geometry::grown(ring, [&] {
+            std::vector<double> moves(n, tuck);
+            moves[1] = 0;
+            return moves;
+        }()));
         CAPTURE(trial);
         ++looked_at;
         CHECK(Figure::of(wrapped(drawn)).differs_by(grown.without(beyond)) < 1);

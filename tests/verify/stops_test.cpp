@@ -128,7 +128,8 @@ TEST_CASE("random panels with stops, tucks and curves: a checked plan, or a sent
             random_outline(dice, points) + ", " + random_edges(dice, points) + ", forward: right";
         CAPTURE(panel);
         const CutBy by = trial % 3 == 0 ? CutBy::contour : CutBy::straight;
-        plans += planned(panel, "roll: {width: 3000 mm}\nallowances: {bleed: 8}\n", by).plan ? 1 : 0;
+        plans +=
+            planned(panel, "roll: {width: 3000 mm}\nallowances: {bleed: 8}\n", by).plan ? 1 : 0;
     }
     CHECK(plans > 100);
 }
