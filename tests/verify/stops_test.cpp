@@ -74,6 +74,17 @@ TEST_CASE("a narrow slit beside a stop is no crossing of the outline") {
               .plan);
 }
 
+TEST_CASE("a corner that was rounded two ways stands in the cut outline once") {
+    const auto out =
+        planned("outline: [[27, 20.8], [-1, 35.9], [-37, 12.7], [-33.093, -20.4], "
+                "[15.22, -33.1], [39, -6.7]], edges: {all: {wrap: 0}, bottom: {stop: 3}, "
+                "left: {stop: 5}}, forward: down, "
+                "seam lines: [{line: [[-97, 19.7], [99, 19.7]], use: always}]",
+                "roll: {width: 1524 mm}\nallowances: {overlap: 15, bleed: 10}\n", CutBy::contour);
+    REQUIRE(out.plan);
+    CHECK(out.plan->job().pieces.size() == 2);
+}
+
 TEST_CASE("a spike of a panel with a tuck on one side has its bleed") {
     CHECK(planned("outline: [[1700.5, 114], [1190.3, 27], [572.5, 42], [605.863, 243], "
                   "[127.215, 323]], sides: left, edges: {4-5: {wrap: 3}}",
