@@ -85,7 +85,7 @@ TEST_CASE("a corner that was rounded two ways stands in the cut outline once") {
     CHECK(out.plan->job().pieces.size() == 2);
 }
 
-TEST_CASE("a spike of a panel with a tuck on one side has its bleed") {
+TEST_CASE("a tuck that ends along the next edge leaves a slit, not a seam") {
     CHECK(planned("outline: [[1700.5, 114], [1190.3, 27], [572.5, 42], [605.863, 243], "
                   "[127.215, 323]], sides: left, edges: {4-5: {wrap: 3}}",
                   "roll: {width: 610 mm}\n", CutBy::contour)
