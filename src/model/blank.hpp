@@ -20,11 +20,19 @@ struct BlankEdge {
     bool seam = false;  ///< made by a seam line, not by the panel's outline
 };
 
+/// The ways, unit vectors, of the curve that a segment was flattened from where the segment begins
+/// or ends that curve: corners there are the curve's, not its chord's. Zero: the segment's own way.
+struct EndWays {
+    Point begins;
+    Point ends;
+};
+
 /// A ring with an edge tag on every segment: segment i runs from points[i] to the next point and
 /// belongs to edges[edge[i]] of the blank.
 struct TaggedRing {
     std::vector<Point> points;
     std::vector<int> edge;
+    std::vector<EndWays> ways = {}; ///< as the segments, or none: all run as they are
 };
 
 struct BlankOpening {

@@ -6,6 +6,8 @@
 #include <algorithm>
 #include <cmath>
 #include <optional>
+#include <set>
+#include <tuple>
 #include <utility>
 
 namespace pelt::piece {
@@ -90,23 +92,50 @@ std::vector<double> bleeds(const Ring& ring, const std::vector<Ring>& seam_ends,
     return moves;
 }
 
+/// A point and the side of a ring on which it lies, by the share of the way along it.
+struct OnSide {
+    std::size_t side;
+    double share;
+    GridPoint point;
+};
+
+/// The points of `within` that lie on sides of the ring and are none of its own, each on the side
+/// nearest to it: at a corner or across a narrow slit it lies beside others too. In order.
+std::vector<OnSide> points_on_sides(const Ring& ring, const Ring& within) {
+    const std::set<GridPoint> known(ring.begin(), ring.end());
+    std::vector<OnSide> out;
+    for (const GridPoint& p : within) {
+        if (known.count(p) > 0)
+            continue;
+        double nearest = rounding;
+        std::optional<OnSide> best;
+        for (std::size_t i = 0; i < ring.size(); ++i) {
+            const Beside b = beside(p, ring[i], ring[(i + 1) % ring.size()]);
+            if (b.share > 0 && b.share < 1 && (best ? b.away < nearest : b.away <= nearest)) {
+                nearest = b.away;
+                best = OnSide{i, b.share, p};
+            }
+        }
+        if (best)
+            out.push_back(*best);
+    }
+    std::sort(out.begin(), out.end(), [](const OnSide& a, const OnSide& b) {
+        return std::tie(a.side, a.share, a.point) < std::tie(b.side, b.share, b.point);
+    });
+    return out;
+}
+
 /// The ring with the points of `within` that lie on its sides as points of its own, so that on the
 /// grid too it holds them exactly.
 Ring holding(const Ring& ring, const Ring& within) {
+    const std::vector<OnSide> added = points_on_sides(ring, within);
+    auto next = added.begin();
     Ring out;
     for (std::size_t i = 0; i < ring.size(); ++i) {
-        const GridPoint from = ring[i];
-        const GridPoint to = ring[(i + 1) % ring.size()];
-        std::vector<std::pair<double, GridPoint>> between;
-        for (const GridPoint& p : within)
-            if (const Beside b = beside(p, from, to);
-                b.away <= rounding && b.share > 0 && b.share < 1)
-                between.emplace_back(b.share, p);
-        std::sort(between.begin(), between.end());
-        out.push_back(from);
-        for (const auto& [share, p] : between)
-            if (p != from && p != to && p != out.back())
-                out.push_back(p);
+        out.push_back(ring[i]);
+        for (; next != added.end() && next->side == i; ++next)
+            if (next->point != out.back())
+                out.push_back(next->point);
     }
     return out;
 }

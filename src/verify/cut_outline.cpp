@@ -131,7 +131,8 @@ private:
     }
 
     void check_stretch(const Stretch& stretch) {
-        if (covering_.near_a_rim(stretch.outside()))
+        // Across a slit too narrow to look into lies the part's own film.
+        if (covering_.near_a_rim(stretch.outside()) || covering_.holds(part_, stretch.outside()))
             return;
         switch (end_of(covering_, stretch)) {
         case Ends::not_cut:

@@ -182,3 +182,29 @@ TEST_CASE("however the readings are off, the rectangle holds the crowned panel: 
         CHECK(cut_sides.y >= box.y1 - box.y0 + 40);
     }
 }
+
+TEST_CASE("however the readings are off, the blank covers pointed corners with their tucks") {
+    Dice dice(7);
+    double farthest_sides = 0;
+    for (int i = 0; i < 150; ++i) {
+        // Triangles and quadrangles, slanted: their corners point any way.
+        const int points = dice.whole(3, 4);
+        const std::vector<Point> read = star(dice, points, 120, 400, {0, 0});
+        Panel as_read = bare(corners(read));
+        as_read.edges_none = false;
+        as_read.edges = {wrap("all", dice.whole(10, 40)), wrap("1-2", dice.whole(0, 40))};
+        Panel as_it_is = as_read;
+        as_it_is.form = corners(misread(dice, read));
+        Film none = film();
+        none.width = 6'000'000;
+        none.allowances.bleed = 0;
+        const Cutting blank = cut_within(as_read, none, tolerance, CutBy::contour);
+        const Cutting true_panel = cut_within(as_it_is, none, 0, CutBy::contour);
+        CAPTURE(i);
+        CHECK(outside(true_panel.piece().wrapped, blank.piece().shapes.front().outline) < 0.01);
+        // No more than it takes: most panels need what their sides need.
+        const Panel allowing = piece::allowing_for_errors(as_read, none, by_contour(), tolerance);
+        farthest_sides += static_cast<double>(*allowing.allowances.bleed) / um_per_mm;
+    }
+    CHECK(farthest_sides / 150 < 25);
+}
