@@ -9,6 +9,7 @@
 namespace pelt::order {
 
 bool any(const Copies& copies);
+std::size_t count_of(const Copies& copies);
 
 bool takes_new_film(const Job& job, const Layout& layout);
 
@@ -29,6 +30,6 @@ Layout tightened(const Job& job, Layout layout, const nest::Effort& effort,
 /// A layout of a quick look, laid with all effort: new film, stock that holds what must be of one
 /// batch and stock that costs something each by themselves, every copy staying with its part.
 Layout laid_with_effort(const Job& job, Layout layout, const std::vector<CostOfLength>& costs,
-                        Um spare, const nest::Effort& effort, const nest::Watch& watch);
+                        const SpareToBuy& spare, const nest::Effort& effort, const nest::Watch& watch);
 
 } // namespace pelt::order

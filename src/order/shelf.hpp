@@ -30,13 +30,14 @@ Shelf shelf_of(const std::vector<StockRoll>& stock, const Film& film, Faults& fa
 struct FromShelf {
     nest::Result result;
     std::optional<ShortStock> short_stock; ///< what the warning says
+    bool cheapest = false;                 ///< proved: whatever holds the pieces costs no less
 };
 
 /// Fills stock and new rolls in the best way. The job's rolls are then the shelf's and, behind
 /// them, those that it had. `spare` is bought with new film. Work that is half done goes on in
 /// one batch: what is missing is then new film of that batch, and a fault of severity job. Warns
 /// when stock of one batch does not hold the whole job.
-FromShelf fill_from_shelf(Job& job, const Shelf& shelf, Um spare, const nest::Effort& effort,
+FromShelf fill_from_shelf(Job& job, const Shelf& shelf, const SpareToBuy& spare, const nest::Effort& effort,
                           const nest::Watch& watch, Faults& faults);
 
 } // namespace pelt::order
