@@ -39,9 +39,9 @@ struct RedoChance {
 
 /// Film for pieces that are spoilt and cut again.
 struct Spare {
-    double sure_percent = 0;   ///< asked for
-    Um needed = 0;             ///< the least spare that suffices so often
-    double bare_percent = 0;   ///< how often the length without any spare suffices
+    double sure_percent = 0; ///< asked for
+    Um needed = 0;           ///< the least spare that suffices so often
+    double bare_percent = 0; ///< how often the length without any spare suffices
     /// How often what is there suffices if what is left on several rolls is one length, and how
     /// often however remakes fall on those rolls. The same where it is on one roll.
     double enough_percent = 0;

@@ -186,8 +186,8 @@ private:
     std::optional<nest::Result> fill_set(const Set& set, const std::vector<WidePiece>& wide,
                                          const Divided& division, Money than) const {
         if (wide.size() == count_of(copies_) && !division.rolls.empty())
-            if (auto found = fill_one_by_one(job_, wide, division, rolls_, set.lengths, effort_,
-                                             watch_);
+            if (auto found =
+                    fill_one_by_one(job_, wide, division, rolls_, set.lengths, effort_, watch_);
                 found && is_cheaper(job_, *found, spare_, than))
                 return found;
         if (auto found = fill_in_some_order(job_, copies_, rolls_, set.lengths, effort_, watch_);

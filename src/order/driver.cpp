@@ -206,9 +206,8 @@ Outcome run(Request request) {
     const Shelf shelf = shelf_of(request.stock, job->film, out.faults);
     const SpareToBuy to_buy =
         spare ? SpareToBuy{spare->needed, spare->longest_remake} : SpareToBuy{};
-    auto [result, short_stock, cheapest] =
-        fill_from_shelf(*job, shelf, to_buy, request.effort,
-                        while_doing("laying out", request.watch), out.faults);
+    auto [result, short_stock, cheapest] = fill_from_shelf(
+        *job, shelf, to_buy, request.effort, while_doing("laying out", request.watch), out.faults);
     if (!result.layout) {
         tell_misfits(*job, result.misfits, out.faults);
         if (!stops(out.faults))

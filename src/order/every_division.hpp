@@ -25,7 +25,7 @@ bool can_try_every_division(const Job& job);
 
 /// Of all pieces of the job; without spare. The shelf's rolls are the job's first.
 /// `new_film_for_all`: new film may hold pieces that must be of one batch. Can be tried.
-CheapestDivision cheapest_division(const Job& job, const Shelf& shelf, bool new_film_for_all, const nest::Effort& effort,
-                                   const nest::Watch& watch);
+CheapestDivision cheapest_division(const Job& job, const Shelf& shelf, bool new_film_for_all,
+                                   const nest::Effort& effort, const nest::Watch& watch);
 
 } // namespace pelt::order

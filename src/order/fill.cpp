@@ -187,8 +187,7 @@ Score judged(const Job& job, const std::vector<CostOfLength>& costs, const Spare
     Um length = 0;
     for (const Um of_roll : lengths)
         length += of_roll;
-    const std::optional<Purchase> bought =
-        cheapest_order(job.film, lengths, spare);
+    const std::optional<Purchase> bought = cheapest_order(job.film, lengths, spare);
     if (bought && bought->cost)
         cost = cost + *bought->cost;
     return {cost.micros(), length, static_cast<std::int64_t>(layout.rolls.size()),

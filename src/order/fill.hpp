@@ -18,8 +18,8 @@ namespace pelt::order {
 using Copies = std::vector<std::vector<std::size_t>>;
 Copies all_copies(const Job& job);
 
-/// As many new rolls as the pieces could ever need: one each, or a single endless one where film has
-/// no price.
+/// As many new rolls as the pieces could ever need: one each, or a single endless one where film
+/// has no price.
 std::vector<Roll> new_rolls(const Film& film, const std::vector<Piece>& pieces);
 
 /// Places these copies on these rolls (indices into the job's). The layout and the misfits speak of

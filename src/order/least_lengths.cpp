@@ -18,7 +18,21 @@ bool alike(const Roll& a, const Roll& b) {
            std::equal(a.flaws.begin(), a.flaws.end(), b.flaws.begin(), b.flaws.end(), same);
 }
 
+std::size_t first_alike(const Job& job, std::size_t roll) {
+    std::size_t first = 0;
+    while (!alike(job.rolls[first], job.rolls[roll]))
+        ++first;
+    return first;
+}
+
 } // namespace
+
+std::size_t kinds_of_film(const Job& job) {
+    std::size_t kinds = 0;
+    for (std::size_t i = 0; i < job.rolls.size(); ++i)
+        kinds += first_alike(job, i) == i ? 1 : 0;
+    return kinds;
+}
 
 Um least_strip(const Job& job, const Copies& copies, const Roll& film, const Layout& layout) {
     if (layout.shortest && layout.rolls.size() == 1)
@@ -80,25 +94,21 @@ LeastLengths::LeastLengths(const Job& job, const PieceSets& sets, const nest::Ef
                                   [](const Piece& piece) { return piece.shapes.size() == 1; })) {
     effort_.trial = true;
     effort_.amount = 1;
-    for (std::size_t i = 0; i < job.rolls.size(); ++i) {
-        std::size_t first = 0;
-        while (!alike(job.rolls[first], job.rolls[i]))
-            ++first;
-        like_.push_back(first);
-    }
+    for (std::size_t i = 0; i < job.rolls.size(); ++i)
+        like_.push_back(first_alike(job, i));
 }
 
 const Taken& LeastLengths::of(std::size_t roll, std::size_t set) {
     const auto key = std::pair(roll, set);
     const auto known = known_.find(key);
-    return known != known_.end() ? known->second : known_.emplace(key, look(roll, set)).first->second;
+    return known != known_.end() ? known->second
+                                 : known_.emplace(key, look(roll, set)).first->second;
 }
 
 std::optional<Layout> LeastLengths::fill(std::size_t roll, std::size_t set,
                                          std::optional<Um> available, bool& fits) {
     const std::vector<std::size_t> none(job_.pieces.size(), 0);
-    nest::Result result =
-        fill_one(job_, sets_.copies(set, none), roll, available, effort_, watch_);
+    nest::Result result = fill_one(job_, sets_.copies(set, none), roll, available, effort_, watch_);
     fits = result.misfits.empty();
     stopped_ = stopped_ || (result.layout && result.layout->stopped);
     return std::move(result.layout);
@@ -120,8 +130,9 @@ Taken LeastLengths::look_on_endless(std::size_t roll, std::size_t set) {
 const Taken& LeastLengths::on_endless(std::size_t roll, std::size_t set) {
     const auto key = std::pair(like_[roll], set);
     const auto known = endless_.find(key);
-    return known != endless_.end() ? known->second
-                                   : endless_.emplace(key, look_on_endless(roll, set)).first->second;
+    return known != endless_.end()
+               ? known->second
+               : endless_.emplace(key, look_on_endless(roll, set)).first->second;
 }
 
 Taken LeastLengths::look(std::size_t roll, std::size_t set) {

@@ -50,6 +50,9 @@ struct Taken {
     std::shared_ptr<const Layout> layout = nullptr; ///< of that length, of the first copies
 };
 
+/// Rolls that differ by more than their lengths.
+std::size_t kinds_of_film(const Job& job);
+
 /// What sets take of a job's rolls, each asked of the search once. Rolls that differ by their
 /// lengths alone share what is known.
 class LeastLengths {

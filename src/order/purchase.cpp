@@ -76,24 +76,25 @@ bool every_line_is_looked_at(const Film& film, Um spare) {
     });
 }
 
-/// Without prices: what is needed, the spare on the last roll that takes it, or on rolls of its own.
+/// Without prices: what is needed, the spare on the last roll that takes it, or on rolls of its
+/// own.
 Purchase exact_order(const Film& film, std::vector<Um> lengths, const SpareToBuy& spare) {
     Um more = spare.length;
     const auto takes_it = [&](Um length) {
         return !film.roll_length || length + more <= *film.roll_length;
     };
-    std::vector<Um> whole_rolls;
+    std::vector<Um> for_spare;
     while (more > 0 && std::none_of(lengths.begin(), lengths.end(), takes_it) &&
            more > *film.roll_length) {
-        whole_rolls.push_back(*film.roll_length);
+        for_spare.push_back(*film.roll_length);
         more -= *film.roll_length;
     }
     const auto last = std::find_if(lengths.rbegin(), lengths.rend(), takes_it);
-    if (more > 0 && last != lengths.rend())
-        *last += more;
-    lengths.insert(lengths.end(), whole_rolls.begin(), whole_rolls.end());
     if (more > 0 && last == lengths.rend())
-        lengths.push_back(std::max(more, std::min(spare.in_one, *film.roll_length)));
+        for_spare.push_back(std::max(more, std::min(spare.in_one, *film.roll_length)));
+    else if (more > 0)
+        *last += more;
+    lengths.insert(lengths.end(), for_spare.begin(), for_spare.end());
     Purchase purchase;
     for (const Um length : lengths)
         purchase.lines.push_back({Length::from_um(length), 1, std::nullopt, ""});
@@ -179,6 +180,15 @@ Film without_offers_of(Film film, const std::vector<OrderLine>& lines) {
     return film;
 }
 
+/// In whatever order: a roll may hold the pieces or be for spare.
+bool same_lines(const Purchase& a, const Purchase& b) {
+    const auto same = [](const OrderLine& x, const OrderLine& y) {
+        return x.by == y.by && x.count == y.count && x.price == y.price;
+    };
+    return std::is_permutation(a.lines.begin(), a.lines.end(), b.lines.begin(), b.lines.end(),
+                               same);
+}
+
 } // namespace
 
 std::optional<Purchase> next_best_order(const Film& film, const std::vector<Um>& lengths,
@@ -189,7 +199,7 @@ std::optional<Purchase> next_best_order(const Film& film, const std::vector<Um>&
     const std::vector<OrderLine> extra = extra_lines(film, spare);
     std::optional<Purchase> next;
     const auto consider = [&](std::optional<Purchase> found) {
-        if (found && (!next || *found->cost < *next->cost))
+        if (found && !same_lines(*found, best) && (!next || *found->cost < *next->cost))
             next = std::move(found);
     };
     for (std::size_t i = 0; i < lengths.size(); ++i) {

@@ -49,9 +49,9 @@ std::optional<Purchase> cheapest_order(const Film& film, const std::vector<Um>& 
 /// What any rolls cost at least that are together so long; none: not known.
 std::optional<Money> least_cost(const Film& film, Um length);
 
-/// The cheapest one of which at least one roll is bought by another offer, or the spare on a roll of
-/// its own by an offer that the best one does not take. None where there is none, or no prices are
-/// known.
+/// The cheapest one of which at least one roll is bought by another offer, or the spare on a roll
+/// of its own by an offer that the best one does not take. None where there is none, or no prices
+/// are known.
 std::optional<Purchase> next_best_order(const Film& film, const std::vector<Um>& lengths,
                                         const SpareToBuy& spare, const Purchase& best);
 

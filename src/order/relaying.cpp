@@ -101,7 +101,8 @@ Layout tightened(const Job& job, Layout layout, const nest::Effort& effort,
 }
 
 Layout laid_with_effort(const Job& job, Layout layout, const std::vector<CostOfLength>& costs,
-                        const SpareToBuy& spare, const nest::Effort& effort, const nest::Watch& watch) {
+                        const SpareToBuy& spare, const nest::Effort& effort,
+                        const nest::Watch& watch) {
     enum class Kind { bound, costly, worthless, fresh };
     const auto kind_of = [&](const UsedRoll& used) {
         if (job.rolls[used.roll].is_new)

@@ -30,6 +30,7 @@ Layout tightened(const Job& job, Layout layout, const nest::Effort& effort,
 /// A layout of a quick look, laid with all effort: new film, stock that holds what must be of one
 /// batch and stock that costs something each by themselves, every copy staying with its part.
 Layout laid_with_effort(const Job& job, Layout layout, const std::vector<CostOfLength>& costs,
-                        const SpareToBuy& spare, const nest::Effort& effort, const nest::Watch& watch);
+                        const SpareToBuy& spare, const nest::Effort& effort,
+                        const nest::Watch& watch);
 
 } // namespace pelt::order

@@ -81,8 +81,7 @@ private:
                 (more.length <= kept.back().length || kept.back().length >= least_))
                 continue;
             chain_.push_back({more.part->last, more.line});
-            kept.push_back(
-                {chain_.size() - 1, more.part->rolls + 1, more.length, more.cost});
+            kept.push_back({chain_.size() - 1, more.part->rolls + 1, more.length, more.cost});
         }
         return kept;
     }
@@ -113,8 +112,7 @@ private:
         if (part.length < least_)
             return;
         if (!best_ || part.cost < best_->cost ||
-            (part.cost == best_->cost && part.rolls <= best_->rolls &&
-             part.length > best_->length))
+            (part.cost == best_->cost && part.rolls <= best_->rolls && part.length > best_->length))
             best_ = part;
     }
 
@@ -138,6 +136,9 @@ private:
         for (std::size_t at = part.last; at != 0; at = chain_[at].before)
             lines.push_back(*chain_[at].line);
         std::reverse(lines.begin(), lines.end());
+        std::stable_sort(
+            lines.begin() + static_cast<std::ptrdiff_t>(choices_.size()), lines.end(),
+            [](const OrderLine& a, const OrderLine& b) { return a.length() > b.length(); });
         return lines;
     }
 

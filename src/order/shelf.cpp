@@ -123,7 +123,8 @@ private:
         const bool fixed = any(bound_);
         if (!fixed || !may_hold(job_, rolls, bound_))
             return;
-        std::optional<Layout> all = may_hold(job_, rolls, all_) ? on_fewest(all_, rolls) : std::nullopt;
+        std::optional<Layout> all =
+            may_hold(job_, rolls, all_) ? on_fewest(all_, rolls) : std::nullopt;
         const bool holds_all = all.has_value();
         consider(std::move(all));
         std::optional<Layout> must = any(free_) ? on_fewest(bound_, rolls) : std::nullopt;
@@ -282,8 +283,7 @@ private:
     void weigh_every_division(bool new_film_for_all) {
         if (!best_ || best_->stopped || cheapest_ || !can_try_every_division(job_))
             return;
-        CheapestDivision found =
-            cheapest_division(job_, shelf_, new_film_for_all, effort_, watch_);
+        CheapestDivision found = cheapest_division(job_, shelf_, new_film_for_all, effort_, watch_);
         if (found.layout) {
             const Score score = judged(job_, shelf_.costs, spare_, *found.layout);
             if (std::tie(score[0], score[1]) < std::tie(score_[0], score_[1]))
@@ -317,8 +317,8 @@ private:
 
 } // namespace
 
-FromShelf fill_from_shelf(Job& job, const Shelf& shelf, const SpareToBuy& spare, const nest::Effort& effort,
-                          const nest::Watch& watch, Faults& faults) {
+FromShelf fill_from_shelf(Job& job, const Shelf& shelf, const SpareToBuy& spare,
+                          const nest::Effort& effort, const nest::Watch& watch, Faults& faults) {
     return FillFromShelf(job, shelf, spare, effort, watch).run(faults);
 }
 

@@ -37,7 +37,7 @@ struct FromShelf {
 /// them, those that it had. `spare` is bought with new film. Work that is half done goes on in
 /// one batch: what is missing is then new film of that batch, and a fault of severity job. Warns
 /// when stock of one batch does not hold the whole job.
-FromShelf fill_from_shelf(Job& job, const Shelf& shelf, const SpareToBuy& spare, const nest::Effort& effort,
-                          const nest::Watch& watch, Faults& faults);
+FromShelf fill_from_shelf(Job& job, const Shelf& shelf, const SpareToBuy& spare,
+                          const nest::Effort& effort, const nest::Watch& watch, Faults& faults);
 
 } // namespace pelt::order

@@ -78,7 +78,8 @@ Fault what_forces_new_film(const Job& job, const Batch& batch, const Layout& lay
         return {Severity::warning,
                 {},
                 "",
-                which + " would hold what must be of one batch; " + why_new_film(job, cost, planned),
+                which + " would hold what must be of one batch; " +
+                    why_new_film(job, cost, planned),
                 ""};
     const std::string wanted =
         batch.name.empty() ? "film of its batch" : "film of batch " + batch.name;

@@ -41,12 +41,12 @@ std::string random_offers(Chance& chance) {
             std::vector<std::size_t>{305, 500, 1000, 1500, 2500}[i == 0 ? 2 : chance.below(5)];
         const std::size_t cents = by * chance.between(600, 1400) / 1000;
         text += (i == 0 ? "{by: " : ", {by: ") + std::to_string(by) +
-                " mm, price: " + std::to_string(cents / 100) + "." +
-                (cents % 100 < 10 ? "0" : "") + std::to_string(cents % 100);
+                " mm, price: " + std::to_string(cents / 100) + "." + (cents % 100 < 10 ? "0" : "") +
+                std::to_string(cents % 100);
         if (i > 0 && chance.below(3) == 0)
-            text += ", from: " + number(chance, 500, 4000) + " mm";
+            text += ", from: " + number(chance, 500, 2400) + " mm";
         if (i > 0 && chance.below(3) == 0)
-            text += ", up to: " + number(chance, 4001, 6000) + " mm";
+            text += ", up to: " + number(chance, 2500, 6000) + " mm";
         text += "}";
     }
     return text;
@@ -63,8 +63,8 @@ std::string random_rolls(Chance& chance) {
     std::string text;
     const bool costly = chance.below(2) == 0;
     for (std::size_t i = 0, count = chance.below(5); i < count; ++i) {
-        text += "  - {name: R" + std::to_string(i) + ", film: F, width: " +
-                (chance.below(4) == 0 ? number(chance, 300, 1200) : "1000") +
+        text += "  - {name: R" + std::to_string(i) +
+                ", film: F, width: " + (chance.below(4) == 0 ? number(chance, 300, 1200) : "1000") +
                 ", length: " + number(chance, 400, 4500);
         const std::size_t batch = chance.below(3);
         text += batch > 0 ? ", batch: B" + std::to_string(batch) : "";
