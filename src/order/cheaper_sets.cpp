@@ -9,7 +9,7 @@ namespace pelt::order {
 namespace {
 
 constexpr std::size_t most_rolls = 5;
-constexpr std::int64_t most_lines = 60;
+constexpr std::int64_t most_lines = 100;
 constexpr std::size_t most_looks = 200'000;
 
 Money cost_of(const OrderLine& line) {
@@ -20,9 +20,13 @@ class Combining {
 public:
     Combining(std::vector<OrderLine> lines, Um least, Money below)
         : lines_(std::move(lines)), below_(below), least_(least) {
-        for (const OrderLine& line : lines_)
+        for (const OrderLine& line : lines_) {
             if (!least_line_ || cost_of(line) < *least_line_)
                 least_line_ = cost_of(line);
+            if (!best_value_ ||
+                micros_of(line) * um_of(*best_value_) < micros_of(*best_value_) * um_of(line))
+                best_value_ = line;
+        }
     }
 
     CheaperSets run() {
@@ -35,6 +39,16 @@ public:
     }
 
 private:
+    static Int128 micros_of(const OrderLine& line) { return cost_of(line).micros(); }
+    static Int128 um_of(const OrderLine& line) { return line.length().floor_um(); }
+
+    /// What is still missing costs no less than at the best price a length.
+    bool may_stay_cheaper(const Set& set) const {
+        const Int128 missing = std::max<Um>(0, least_ - set.total);
+        return (below_ - set.cost).micros() * um_of(*best_value_) >
+               missing * micros_of(*best_value_);
+    }
+
     /// What is still to come is no longer than the line at hand.
     bool may_become_long_enough(const Set& set, Um longest) const {
         const auto more = static_cast<Um>(most_rolls - set.lengths.size());
@@ -54,6 +68,8 @@ private:
             const Um length = lines_[i].length().floor_um();
             set.lengths.push_back(length);
             set.total += length;
+            if (!may_stay_cheaper(set))
+                continue;
             if (set.total >= least_)
                 out_.sets.push_back(set);
             if (set.cost + *least_line_ >= below_)
@@ -69,6 +85,7 @@ private:
     Money below_;
     Um least_;
     std::optional<Money> least_line_;
+    std::optional<OrderLine> best_value_; ///< the cheapest for its length
     CheaperSets out_;
     std::size_t looks_ = 0;
 };

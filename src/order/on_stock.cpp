@@ -14,20 +14,24 @@ class OnAll {
 public:
     OnAll(const Job& job, const Copies& copies, const Rolls& longest_first,
           const nest::Effort& effort, const nest::Watch& watch)
-        : job_(job), copies_(copies), rolls_(longest_first), effort_(effort), watch_(watch) {}
+        : job_(job), copies_(copies), rolls_(longest_first), effort_(effort), quick_(effort),
+          watch_(watch) {
+        constexpr std::size_t few_pieces = 12;
+        quick_.trial = quick_.trial || count_of(copies) > few_pieces;
+    }
 
     /// The search fills rolls in the order given, which decides what goes where; what it finds no
     /// room for in one order it may find room for in another.
     std::optional<Layout> run() {
         if (auto layout = fill_tightly(job_, copies_, rolls_, effort_, watch_).layout)
             return layout;
-        if (rolls_.size() < 2)
+        if (rolls_.size() < 2 || job_.by == CutBy::contour) // a search along outlines takes long
             return std::nullopt;
         if (auto layout = wide_ones_divided())
             return layout;
         Rolls order = rolls_;
         std::reverse(order.begin(), order.end());
-        if (auto layout = fill_tightly(job_, copies_, order, effort_, watch_).layout)
+        if (auto layout = fill_tightly(job_, copies_, order, quick_, watch_).layout)
             return layout;
         for (const Rolls& stock : {rolls_, order})
             if (auto layout = without_new_film(stock))
@@ -41,7 +45,7 @@ private:
         for (std::size_t i = 0; i < job_.rolls.size(); ++i)
             if (job_.rolls[i].is_new)
                 rolls.push_back(i);
-        std::optional<Layout> layout = fill(job_, copies_, rolls, effort_, watch_).layout;
+        std::optional<Layout> layout = fill(job_, copies_, rolls, quick_, watch_).layout;
         if (!layout || takes_new_film(job_, *layout))
             return std::nullopt;
         return tightened(job_, on_stock_alone(job_, *std::move(layout)), effort_, watch_);
@@ -81,6 +85,7 @@ private:
     const Copies& copies_;
     const Rolls& rolls_;
     const nest::Effort& effort_;
+    nest::Effort quick_; ///< once more, and once more, must not take as long each time
     const nest::Watch& watch_;
 };
 

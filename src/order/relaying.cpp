@@ -67,6 +67,12 @@ Copies copies_on(const Job& job, const Layout& layout, bool is_new) {
     return part_of(job, layout, is_in).copies;
 }
 
+bool new_film_must_match(const Job& job, const Layout& layout) {
+    return std::any_of(layout.rolls.begin(), layout.rolls.end(), [&](const UsedRoll& used) {
+        return job.rolls[used.roll].is_new && holds_bound_pieces(job, used);
+    });
+}
+
 Layout on_stock_alone(const Job& job, Layout layout) {
     take_away(job, layout, true);
     layout.bound = {};

@@ -16,6 +16,9 @@ bool takes_new_film(const Job& job, const Layout& layout);
 /// The copies that lie on new rolls, or on stock.
 Copies copies_on(const Job& job, const Layout& layout, bool is_new);
 
+/// True when new film holds pieces that must be of one batch.
+bool new_film_must_match(const Job& job, const Layout& layout);
+
 /// What lies on stock; nothing is proved of it.
 Layout on_stock_alone(const Job& job, Layout layout);
 

@@ -134,13 +134,7 @@ private:
             remember(rolls);
     }
 
-    Rolls stock_without(const Rolls& rolls) const {
-        Rolls others;
-        for (auto roll = stock_.rbegin(); roll != stock_.rend(); ++roll)
-            if (std::find(rolls.begin(), rolls.end(), *roll) == rolls.end())
-                others.push_back(*roll);
-        return others;
-    }
+    Rolls stock_without(const Rolls& rolls) const { return left_behind(stock_, rolls); }
 
     Rolls and_new_film(Rolls rolls) const {
         rolls.insert(rolls.end(), new_.begin(), new_.end());
@@ -192,11 +186,13 @@ private:
     /// Work that is half done goes on in the batch that it was begun in: what the shelf does not
     /// hold of it is cut from more of the same batch, as little as can be.
     void go_on(const std::vector<Batch>& batches, Faults& faults) {
+        weigh_every_division(false);
         if (!best_ && !any(bound_))
             go_on_with_anything();
         else if (!best_)
-            if (const std::optional<Batch> begun = filled_up(batches); begun && must_match(*best_))
-                name_the_batch(*begun);
+            if (const std::optional<Batch> begun = filled_up(batches);
+                begun && new_film_must_match(job_, *best_))
+                name_the_batch(job_, *begun);
         if (!best_ || !takes_new_film(job_, *best_))
             return;
         faults.push_back(what_is_missing(job_, *best_, job_.rolls[new_.front()].batch));
@@ -228,23 +224,6 @@ private:
                 begun = batch;
         }
         return begun;
-    }
-
-    /// True when new film holds pieces that must be of one batch.
-    bool must_match(const Layout& layout) const {
-        const Copies copies = copies_on(job_, layout, true);
-        for (std::size_t i = 0; i < copies.size(); ++i)
-            if (!copies[i].empty() && !job_.pieces[i].batch_free)
-                return true;
-        return false;
-    }
-
-    void name_the_batch(const Batch& batch) {
-        const std::string name =
-            batch.name.empty() ? "that of " + job_.rolls[batch.rolls.front()].name : batch.name;
-        for (const Rolls& rolls : {batch.rolls, new_})
-            for (const std::size_t roll : rolls)
-                job_.rolls[roll].batch = name;
     }
 
     /// The batch that holds most, filled up with new film as if that were of the same batch.
@@ -281,15 +260,17 @@ private:
 
     /// Where pieces are few, all ways to divide them among rolls.
     void weigh_every_division(bool new_film_for_all) {
-        if (!best_ || best_->stopped || cheapest_ || !can_try_every_division(job_))
+        if ((best_ && best_->stopped) || cheapest_ || costs_nothing() ||
+            !can_try_every_division(job_))
             return;
         CheapestDivision found = cheapest_division(job_, shelf_, new_film_for_all, effort_, watch_);
-        if (found.layout) {
+        // Work that is half done takes new film only where the shelf holds too little.
+        if (found.layout && (new_film_for_all || !takes_new_film(job_, *found.layout))) {
             const Score score = judged(job_, shelf_.costs, spare_, *found.layout);
-            if (std::tie(score[0], score[1]) < std::tie(score_[0], score_[1]))
+            if (!best_ || std::tie(score[0], score[1]) < std::tie(score_[0], score_[1]))
                 consider(std::move(found.layout));
         }
-        cheapest_ = cheapest_ || (spare_.length == 0 && score_[0] <= found.at_least.micros());
+        cheapest_ = best_ && spare_.length == 0 && score_[0] <= found.at_least.micros();
     }
 
     Job& job_;
