@@ -140,7 +140,7 @@ private:
         out[0] = Entry{};
         for (std::size_t set = 1; set < out.size() && !new_.empty(); ++set)
             for (const std::size_t part : parts_[set])
-                if (takes_all || sets_.is_batch_free(part))
+                if ((takes_all || sets_.is_batch_free(part)) && (new_.size() > 1 || part == set))
                     keep_better(out[set], out[set - part], value_of(new_.front(), part, ask), part);
         return out;
     }

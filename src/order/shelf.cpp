@@ -260,7 +260,8 @@ private:
 
     /// Where pieces are few, all ways to divide them among rolls.
     void weigh_every_division(bool new_film_for_all) {
-        if ((best_ && best_->stopped) || cheapest_ || costs_nothing() ||
+        const bool has_costs = !stock_.empty() || !job_.film.sold.empty();
+        if ((best_ && best_->stopped) || cheapest_ || costs_nothing() || !has_costs ||
             !can_try_every_division(job_))
             return;
         CheapestDivision found = cheapest_division(job_, shelf_, new_film_for_all, effort_, watch_);

@@ -46,17 +46,14 @@ std::string of_jobs(double percent) {
 
 namespace {
 
-/// How often what is there suffices. A remake cannot be cut from two ends: on several rolls only a
-/// figure that is a little high is known, and one that is surely reached.
+/// How often what is there suffices. A remake cannot be cut from two ends: on several rolls it
+/// depends on how the remakes fall, between two figures.
 std::string how_often_enough(const Spare& spare) {
     const std::string at_most = of_jobs(spare.enough_percent);
-    const std::string at_least = of_jobs(spare.surely_percent);
     if (spare.surely_percent == spare.enough_percent)
         return "enough in " + at_most + ".";
-    return "enough in about " + at_most +
-           ". What is left on several rolls counts as one length there, which is an "
-           "approximation: however the remakes fall, it is enough in " +
-           at_least + ".";
+    return "enough in at most " + at_most + " and at least " + of_jobs(spare.surely_percent) +
+           ": what is left lies on several rolls, and no piece is cut from two ends.";
 }
 
 } // namespace
