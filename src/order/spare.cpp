@@ -58,18 +58,25 @@ std::vector<Remakes> all_but(const ByPanel& by_panel, const PanelKey* without) {
     return out;
 }
 
-/// Of a roll from stock behind what is taken off it, without its flaws; none of a remnant that is
-/// narrower than the film, where a remake may not fit.
-Um left_on(const Roll& roll, Um taken, Um width) {
+/// Of a roll from stock behind what is taken off it, the lengths between its flaws; none of a
+/// remnant that is narrower than the film, where a remake may not fit.
+std::vector<Um> left_on(const Roll& roll, Um taken, Um width) {
     if (roll.width < width || !roll.available)
-        return 0;
-    Um left = *roll.available - taken;
-    for (const Flaw& flaw : roll.flaws)
-        left -= std::max<Um>(0, std::min(flaw.to, *roll.available) - std::max(flaw.from, taken));
-    return std::max<Um>(0, left);
+        return {};
+    std::vector<Flaw> flaws = roll.flaws;
+    std::sort(flaws.begin(), flaws.end(),
+              [](const Flaw& a, const Flaw& b) { return a.from < b.from; });
+    std::vector<Um> left;
+    Um from = taken;
+    for (const Flaw& flaw : flaws) {
+        left.push_back(std::max<Um>(0, std::min(flaw.from, *roll.available) - from));
+        from = std::max(from, flaw.to);
+    }
+    left.push_back(std::max<Um>(0, *roll.available - from));
+    return left;
 }
 
-/// Of the batches that the layout uses, on the whole shelf, roll by roll.
+/// Of the batches that the layout uses, on the whole shelf, length by length.
 std::vector<Um> stock_left(const Job& job, const Layout& layout) {
     std::map<std::size_t, Um> taken;
     std::set<std::string> batches;
@@ -81,7 +88,8 @@ std::vector<Um> stock_left(const Job& job, const Layout& layout) {
     std::vector<Um> left;
     for (std::size_t i = 0; i < job.rolls.size(); ++i)
         if (!job.rolls[i].is_new && (taken.count(i) > 0 || batches.count(job.rolls[i].batch) > 0))
-            left.push_back(left_on(job.rolls[i], taken[i], job.film.width));
+            for (const Um length : left_on(job.rolls[i], taken[i], job.film.width))
+                left.push_back(length);
     return left;
 }
 
