@@ -28,7 +28,8 @@ std::vector<std::string> next_best(const Sheet& sheet, const Measures& measures)
     for (const OrderLine& line : next.lines)
         text += (text.empty() ? "" : " + ") + std::to_string(line.count) + " × " +
                 measures.as_sold(line.by);
-    return {"This is the cheapest way to buy it. Next best: " + text + " for " +
+    return {std::string("This is the cheapest way ") + (sheet.order.cheapest ? "" : "found ") +
+            "to buy it. Next best: " + text + " for " +
             money(next.total, digits, sheet.order.currency) + ", " +
             money(next.more, digits, sheet.order.currency) + " more."};
 }

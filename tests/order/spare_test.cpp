@@ -252,6 +252,36 @@ TEST_CASE("a flaw counts as spare lost only as far as it lies behind what is cut
     CHECK(std::abs(enough_percent(before + ", {from: 1899, to: 2500}") - 90) < 1e-10);
 }
 
+TEST_CASE("spare on several rolls: as many remakes as fit on each, between the two figures") {
+    // Alike pieces: a roll holds a whole number of remakes, so that the truth is
+    // 1 - r^(remakes that fit + 1) for a single piece.
+    for (const int along : {700, 900, 1100, 1300}) {
+        CAPTURE(along);
+        const auto outcome = planned("  a: {size: [900, " + std::to_string(along) +
+                                         "], forward: up, edges: none, redo: 90 %}\n",
+                                     "roll: {width: 1012 mm, trim: 6 mm, length: 3 m}\n"
+                                     "direction: one-way\nallowances: {wrap: 0, handling: 0}\n"
+                                     "sold: [{by: 1 m, price: 10}, {by: 3 m, price: 24}]\n",
+                                     80);
+        REQUIRE(outcome.plan);
+        REQUIRE(outcome.order.spare);
+        REQUIRE(outcome.order.lines.size() > 1);
+        const Spare& spare = *outcome.order.spare;
+        CHECK(spare.needed > 3'000 * um_per_mm);
+        std::int64_t fit = 0;
+        for (std::size_t i = 0; i < outcome.order.lines.size(); ++i) {
+            const Um length = outcome.order.lines[i].length().floor_um();
+            CHECK(length <= 3'000 * um_per_mm);
+            CHECK(length >= along * um_per_mm);
+            fit += length / (along * um_per_mm) - (i == 0 ? 1 : 0);
+        }
+        const double truth = 100 * (1 - std::pow(.9, static_cast<double>(fit + 1)));
+        CHECK(spare.surely_percent <= truth + 1e-9);
+        CHECK(spare.enough_percent >= truth - 1e-9);
+        CHECK(spare.enough_percent >= 80 - 1e-9);
+    }
+}
+
 double assumed(const std::string& panel, const std::string& more) {
     Job job;
     job.vehicles = {vehicle("  " + panel)};
