@@ -32,6 +32,13 @@ std::optional<Um> across_the_roll(Um size, const Allowed& allowed) {
     return std::nullopt;
 }
 
+/// The same side where the roll is wider than the film that is asked for, as one in stock may be:
+/// there a slit frees it, and slits are whole steps. None where the side is one already.
+std::optional<Um> on_a_wider_roll(Um side, const Allowed& allowed) {
+    const Um whole = up_to(side, allowed.ruler);
+    return whole == side ? std::nullopt : std::optional(whole);
+}
+
 /// The rectangle of these sides about the film's box; what is odd goes to the high sides.
 Ring rectangle_around(const Box& film, Um along, Um across) {
     const GridPoint low{film.low.x - (along - film.along()) / 2,
@@ -160,21 +167,29 @@ Polygon with_bleed(const Part& part, Um bleed) {
 
 std::vector<CutShape> straight_shapes(const Box& wrapped, const Allowed& allowed) {
     const std::optional<Um> high = across_the_roll(wrapped.across(), allowed);
-    const std::optional<Um> wide = across_the_roll(wrapped.along(), allowed);
-    const bool turned = allowed.direction == Direction::any && wide;
+    const std::optional<Um> wide = allowed.direction == Direction::any
+                                       ? across_the_roll(wrapped.along(), allowed)
+                                       : std::nullopt;
+    const Um along = with_margins(wrapped.along(), allowed);
+    const Um turned_along = with_margins(wrapped.across(), allowed);
     std::vector<CutShape> shapes;
+    const auto add = [&](Um length, Um height, Turn turn) {
+        const Polygon outline{rectangle_around(wrapped, length, height), {}};
+        for (CutShape& shape : shapes)
+            if (shape.outline == outline) {
+                shape.turns.push_back(turn);
+                return;
+            }
+        shapes.push_back({outline, {turn}});
+    };
     if (high)
-        shapes.push_back(
-            {{rectangle_around(wrapped, with_margins(wrapped.along(), allowed), *high), {}},
-             {no_turn}});
-    if (turned) {
-        Polygon outline{rectangle_around(wrapped, *wide, with_margins(wrapped.across(), allowed)),
-                        {}};
-        if (!shapes.empty() && shapes.front().outline == outline)
-            shapes.front().turns.push_back(quarter_turn);
-        else
-            shapes.push_back({std::move(outline), {quarter_turn}});
-    }
+        add(along, *high, no_turn);
+    if (wide)
+        add(*wide, turned_along, quarter_turn);
+    if (const auto whole = high ? on_a_wider_roll(*high, allowed) : std::nullopt)
+        add(along, *whole, no_turn);
+    if (const auto whole = wide ? on_a_wider_roll(*wide, allowed) : std::nullopt)
+        add(*whole, turned_along, quarter_turn);
     return shapes;
 }
 

@@ -384,7 +384,8 @@ constexpr Key part_keys[] = {
      .low = -largest_panel,
      .high = largest_panel,
      .required = true,
-     .text = "Where the upper piece ends; the under piece runs on by the overlap."},
+     .text = "Where the upper piece ends; the under piece runs on by the overlap. Keep the line "
+             "farther than that from the edge: else the under piece covers all that it cuts off."},
     {.in = In::seam_line,
      .name = "use",
      .kind = choice,
