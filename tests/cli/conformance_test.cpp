@@ -85,7 +85,8 @@ TEST_CASE("a file holds the format that its ending says") {
     const std::map<std::string, std::string> endings{
         {"txt", "table"}, {"csv", "csv"}, {"json", "json"}, {"md", "markdown"}, {"svg", "svg"}};
     for (const auto& [ending, format] : endings) {
-        CAPTURE(ending);
+        const auto& told_ending = ending;
+        CAPTURE(told_ending);
         const std::string name = "sheet." + ending;
         CHECK(pelt({"cut", "van.yaml", "film.yaml", "-q", "-o", name}).status == 0);
         CHECK(pelt.file(name) == pelt({"cut", "van.yaml", "film.yaml", "--format", format}).output);
