@@ -220,7 +220,8 @@ TEST_CASE("JSON is the same in a terminal, in any locale, time zone and colour")
                                             {"FORCE_COLOR", "1"},
                                             {"COLUMNS", "20"},
                                             {"SOURCE_DATE_EPOCH", "86400"}}) {
-        CAPTURE(name);
+        const auto& told_name = name;
+        CAPTURE(told_name);
         const auto before = pelt.environment;
         pelt.environment[name] = value;
         CHECK(pelt(job).output == plain);

@@ -207,7 +207,8 @@ TEST_CASE("stretch: the factor by aspect, its table and its limits") {
                                               {3, .371}, {4, .402},    {6, .433},   {10, .453}};
     double before = 0;
     for (const auto& [aspect, factor] : rows) {
-        CAPTURE(aspect);
+        const auto& told_aspect = aspect;
+        CAPTURE(told_aspect);
         CHECK(std::abs(develop::rectangle_factor(aspect) - factor) < 1e-12);
         // Above the roof bound (a/2 - b/6)/(a + b), and rising.
         CHECK(factor > (aspect / 2 - 1.0 / 6) / (aspect + 1));
