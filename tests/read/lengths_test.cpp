@@ -84,7 +84,8 @@ TEST_CASE("every form of a length") {
     };
     for (const auto& [text, want] : forms)
         if (text != "10 km") {
-            CAPTURE(text);
+            const auto& told_text = text;
+            CAPTURE(told_text);
             CHECK(length(text) == want);
         }
 }

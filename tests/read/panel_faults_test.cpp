@@ -16,7 +16,8 @@ using Cases = std::vector<std::pair<std::string, std::string>>;
 /// Lines of a panel, and the faults told without "t.yaml:" and "panel 'hood': ".
 void check(const Cases& cases) {
     for (const auto& [lines, wanted] : cases) {
-        CAPTURE(lines);
+        const auto& told_lines = lines;
+        CAPTURE(told_lines);
         std::string got = faults_of_vehicle(vehicle_with(lines));
         const std::string panel = "panel 'hood': ";
         for (std::size_t at = got.find(panel); at != std::string::npos; at = got.find(panel))

@@ -255,7 +255,9 @@ Problem prepare(std::span<const Piece> pieces, std::span<const Roll> rolls, Um g
     problem.fields =
         std::make_shared<const Fields>(std::move(forms), static_cast<double>(gap), 0, memory);
     for (const auto& [kind, count] : all) {
-        const auto takes_it = [&](const Bay& bay) { return takes(problem, bay, kind); };
+        const auto takes_it = [&, &kind = kind](const Bay& bay) {
+            return takes(problem, bay, kind);
+        };
         if (std::none_of(problem.bays.begin(), problem.bays.end(), takes_it)) {
             misfits.push_back(kind.piece);
             continue;
