@@ -150,9 +150,13 @@ std::optional<Named> found_in(const Words& words) {
 
 Named named(std::string_view name) {
     const Words words = place_first(words_in(name));
-    if (auto found = found_in(words))
+    const auto found = found_in(words);
+    if (found && found->is)
         return *found;
-    return found_in(without_heights(words)).value_or(Named{});
+    const auto shorter = found_in(without_heights(words));
+    if (shorter && shorter->is)
+        return *shorter;
+    return found.value_or(Named{});
 }
 
 } // namespace pelt::trade

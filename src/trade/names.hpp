@@ -29,7 +29,7 @@ struct AmbiguousName {
 
 /// What a name tells.
 struct Named {
-    std::optional<PanelKind> is; ///< none: not known, or it could be several things
+    std::optional<PanelKind> is;       ///< none: not known, or it could be several things
     std::optional<LiesOn> lies;        ///< as the table has it
     std::optional<LiesOn> by_its_word; ///< by "front", "rear" or "side" beside what it is
     std::vector<std::string> could_be; ///< words of the kinds that an ambiguous name could mean

@@ -1,5 +1,7 @@
 // SPDX-License-Identifier: MIT
 // Common practice, no source: the words of North America first, those of Britain beside them.
+// Words for a panel that comes on more than one face hold none of "front", "rear", "side": they
+// would say how it lies, and one word would not be as good as another.
 #include "trade/names.hpp"
 
 #include <algorithm>
@@ -50,13 +52,15 @@ constexpr auto names = std::to_array<PanelName>({
     {mirror_arm, "mirror arm", side},
     {fuel_flap, "fuel flap", side, "fuel door | filler flap | charge flap"},
     {door_handle, "door handle", side, "handle"},
-    {spoiler, "spoiler", top, "roof spoiler | tail spoiler | lid spoiler"},
+    {spoiler, "spoiler", top,
+     "roof spoiler | tail spoiler | lid spoiler | trunk spoiler | trunk lid spoiler | "
+     "boot spoiler | boot lid spoiler | hatch spoiler"},
     {aerofoil, "aerofoil", top, "wing blade"},
     {wing_upright, "wing upright", side},
     {wing_end_plate, "wing end plate", side, "end plate | wing end"},
     {grille, "grille", front, "grille frame | grille surround | grille band"},
     {front_splitter, "front splitter", front, "splitter"},
-    {diffuser, "diffuser", std::nullopt, "rear diffuser | valance"},
+    {diffuser, "diffuser", std::nullopt, "valance"},
     {belly_pan, "belly pan"},
     {arch_flare, "arch flare", side, "wheel arch flare | wheel arch trim"},
     {trim, "trim", std::nullopt, "trim strip | door trim | door trim strip | tail pipe trim"},
@@ -66,7 +70,7 @@ constexpr auto names = std::to_array<PanelName>({
     {door_jamb, "door jamb", side,
      "jamb | door shut | shut | door shut face | shut face | door aperture | aperture"},
     {bed_wall, "bed wall", std::nullopt, "load bed wall"},
-    {cargo_wall, "cargo wall", std::nullopt, "wall | side wall | box wall | van wall"},
+    {cargo_wall, "cargo wall", std::nullopt, "wall | box wall | van wall"},
     {corner_panel, "corner panel", side, "corner | corner post"},
     {tank, "tank", top, "fuel tank"},
     {fairing, "fairing"},
