@@ -12,15 +12,16 @@ namespace {
 using Words = std::vector<std::string>;
 using View = std::span<const std::string>;
 
-// Words that tell where on a panel or a vehicle something is, but not what it is.
+// Words that may stand beside what a panel is without changing it.
 constexpr auto where = std::to_array<std::string_view>(
-    {"front", "rear",  "side", "upper", "lower", "top",   "bottom", "middle", "center", "centre",
-     "inner", "outer", "main", "cab",   "box",   "panel", "part",   "half",   "skin",   "corner"});
-constexpr auto set_aside = std::to_array<std::string_view>({"left", "right"});
+    {"front", "rear", "side", "corner", "cab", "box", "panel", "skin"});
+// Words that no row of the table needs: of two halves of a panel each is what the whole is.
+constexpr auto set_aside =
+    std::to_array<std::string_view>({"left", "right", "upper", "lower", "top", "bottom", "middle",
+                                     "center", "centre", "inner", "outer", "main", "part", "half"});
 
-template <std::size_t n>
-bool is_one_of(const std::array<std::string_view, n>& words, std::string_view word) {
-    return std::find(words.begin(), words.end(), word) != words.end();
+bool is_set_aside(std::string_view word) {
+    return std::find(set_aside.begin(), set_aside.end(), word) != set_aside.end();
 }
 
 /// Letters of other scripts are letters too.
@@ -28,7 +29,7 @@ bool is_letter(char c) {
     return (c >= 'a' && c <= 'z') || static_cast<unsigned char>(c) >= 0x80;
 }
 
-/// In lower case, without numbers, "left" and "right".
+/// In lower case, without numbers and what is set aside.
 Words words_in(std::string_view text) {
     Words words(1);
     for (char c : text) {
@@ -39,7 +40,7 @@ Words words_in(std::string_view text) {
         else if (c != '\'' && !words.back().empty())
             words.emplace_back();
     }
-    std::erase_if(words, [](const std::string& w) { return w.empty() || is_one_of(set_aside, w); });
+    std::erase_if(words, [](const std::string& w) { return w.empty() || is_set_aside(w); });
     return words;
 }
 
@@ -47,14 +48,6 @@ Words words_in(std::string_view text) {
 Words place_first(Words words) {
     if (words.size() > 1 && (words.back() == "front" || words.back() == "rear"))
         std::rotate(words.begin(), words.end() - 1, words.end());
-    return words;
-}
-
-/// Only what tells one thing from another: "front lower bumper" is a front bumper.
-Words without_heights(Words words) {
-    std::erase_if(words, [](const std::string& w) {
-        return is_one_of(where, w) && w != "front" && w != "rear" && w != "side";
-    });
     return words;
 }
 
@@ -150,13 +143,7 @@ std::optional<Named> found_in(const Words& words) {
 
 Named named(std::string_view name) {
     const Words words = place_first(words_in(name));
-    const auto found = found_in(words);
-    if (found && found->is)
-        return *found;
-    const auto shorter = found_in(without_heights(words));
-    if (shorter && shorter->is)
-        return *shorter;
-    return found.value_or(Named{});
+    return found_in(words).value_or(Named{});
 }
 
 } // namespace pelt::trade

@@ -42,9 +42,10 @@ std::span<const AmbiguousName> ambiguous_names();
 std::string_view word_of(PanelKind kind);
 
 /// Words are compared whole, without case, in the singular or the plural; hyphens and underscores
-/// are blanks; "left", "right" and numbers are set aside. Words of place ("upper", "rear") may
-/// stand before or behind what is known; any other word more makes the name unknown. Of the names
-/// that fit, the one that ends last counts (a door handle is a handle), and of those the longest.
+/// are blanks; "left", "upper" and their like and numbers are set aside. Words of place ("front",
+/// "cab") may stand before or behind what is known; any other word more makes the name unknown. Of
+/// the names that fit, the one that ends last counts (a door handle is a handle), and of those the
+/// longest.
 Named named(std::string_view name);
 
 } // namespace pelt::trade

@@ -51,7 +51,7 @@ constexpr auto names = std::to_array<PanelName>({
      "side mirror cover"},
     {mirror_arm, "mirror arm", side},
     {fuel_flap, "fuel flap", side, "fuel door | filler flap | charge flap"},
-    {door_handle, "door handle", side, "handle"},
+    {door_handle, "door handle", side, "handle | sliding door handle | hatch handle"},
     {spoiler, "spoiler", top,
      "roof spoiler | tail spoiler | lid spoiler | trunk spoiler | trunk lid spoiler | "
      "boot spoiler | boot lid spoiler | hatch spoiler"},
