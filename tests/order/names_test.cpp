@@ -115,7 +115,8 @@ TEST_CASE("renaming panels within what the table calls the same changes no decis
     CHECK(planned * 2 > jobs);
 }
 
-TEST_CASE("a name that the table does not know is reckoned as a plain panel, whatever its letters") {
+TEST_CASE(
+    "a name that the table does not know is reckoned as a plain panel, whatever its letters") {
     const std::string keys = ": {size: [700, 500], forward: up, edges: none}\n";
     const std::string plain = decisions("  plain panel" + keys, one_way);
     REQUIRE(plain != "no plan");
