@@ -291,7 +291,7 @@ double assumed(const std::string& panel, const std::string& more) {
     return chance.percent;
 }
 
-TEST_CASE("assumed chances: by the panel's name, the film's kind, the stretch asked") {
+TEST_CASE("assumed chances: by what the panel is, the film's kind, the stretch asked") {
     // The middle of what is common practice, no source.
     const std::string flat = ": {size: [500, 500], edges: none}\n";
     const std::string domed = ": {size: [500, 500], edges: none, crown: {wide: 30, high: 0}}\n";
@@ -305,6 +305,15 @@ TEST_CASE("assumed chances: by the panel's name, the film's kind, the stretch as
     CHECK(assumed("hood" + domed, "kind: calendered\n") == 3 * 2.5);
     CHECK(std::abs(assumed("hood" + flat, "kind: polyurethane\n") - 3 * 1.3) < 1e-12);
     CHECK(assumed("front door jamb" + flat, "kind: cast\n") == 8);
+    // By whole words: a sliding door is no lid, a bonnet a hood.
+    CHECK(assumed("sliding door lower" + flat, "kind: cast\n") == 3);
+    CHECK(assumed("bonnet" + flat, "kind: cast\n") == 3);
+    CHECK(assumed("front wing" + flat, "kind: cast\n") == 4);
+    CHECK(assumed("boot lid" + flat, "kind: cast\n") == 5.5);
+    // What could be two things is reckoned as what is not known, until the file says.
+    CHECK(assumed("wing" + flat, "kind: cast\n") == 5);
+    CHECK(assumed("wing: {is: front fender, size: [500, 500], edges: none}\n", "kind: cast\n") ==
+          4);
 }
 
 TEST_CASE("a panel that asks more stretch than the film gives is spoilt in 40 of 100 jobs") {
