@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "order/every_division.hpp"
 
+#include "geometry/geometry.hpp"
 #include "order/batches.hpp"
 #include "order/least_lengths.hpp"
 #include "order/purchase.hpp"
@@ -194,7 +195,7 @@ private:
                 taken[i] += sets_.of(share.set, i);
         }
         if (fresh.size() > 1)
-            out.bound = bound_of(fresh, out.bound);
+            out.bound = bound_of(fresh, out);
         return out;
     }
 
@@ -214,13 +215,29 @@ private:
         return layout;
     }
 
-    /// Laid end to end, several rolls are one strip.
-    Bound bound_of(const std::vector<Share>& fresh, Bound of_one) {
+    /// Laid end to end, several rolls are one strip. Where pieces may be cut in several shapes, the
+    /// strip's need not be these: then the longest bound of a roll holds, and the area.
+    Bound bound_of(const std::vector<Share>& fresh, const Layout& layout) {
         std::size_t all = 0;
         for (const Share& share : fresh)
             all += share.set;
         const Taken& strip = lengths_.on_endless(new_.front(), all);
-        return lengths_.one_shape_each() && strip.layout ? strip.layout->bound : std::move(of_one);
+        if (lengths_.one_shape_each() && strip.layout)
+            return strip.layout->bound;
+        const Um by_area = length_by_area(layout);
+        return by_area > layout.bound.length ? Bound{by_area, "area"} : layout.bound;
+    }
+
+    /// New film that the pieces would fill without a gap.
+    Um length_by_area(const Layout& layout) const {
+        DoubleArea pieces = 0;
+        for (const UsedRoll& used : layout.rolls)
+            if (job_.rolls[used.roll].is_new)
+                for (const Placement& p : used.placements)
+                    pieces += geometry::doubled_area(job_.pieces[p.piece].shapes[p.shape].outline);
+        const Roll& roll = job_.rolls[new_.front()];
+        const DoubleArea a_micrometre = 2 * DoubleArea{roll.width - 2 * roll.trim};
+        return static_cast<Um>((pieces + a_micrometre - 1) / a_micrometre);
     }
 
     const Job& job_;

@@ -90,7 +90,10 @@ void draw_selection(Draw& draw, const DrawnVehicle& vehicle, Sides& sides, Job& 
 /// --done, --spoiled: what of it is still to be cut.
 void draw_half_done(Draw& draw, Sides& sides, Job& job) {
     const bool done = sides.size() > 1 && draw.one_in(14);
-    const bool spoiled = draw.one_in(done ? 2 : 16);
+    // Of a panel that is left out by --without, --spoiled still cuts what it names.
+    const bool leaves_out =
+        std::find(job.words.begin(), job.words.end(), "--without") != job.words.end();
+    const bool spoiled = draw.one_in(done ? 2 : 16) && !leaves_out;
     const auto done_words = done ? drawn_names(draw, sides, 2) : std::vector<std::string>{};
     const auto spoiled_words = spoiled ? drawn_names(draw, sides, 2) : std::vector<std::string>{};
     Sides left = sides;
@@ -181,8 +184,8 @@ void draw_command(Draw& draw, const DrawnVehicle& vehicle, const DrawnFilm& film
     if (draw.one_in(20))
         add(job, {"--seed", std::to_string(draw.within(2, 99))});
     for (const Side& side : sides)
-        job.wanted.push_back({side.panel->name, side.side, side.panel->pieces_a_side * times,
-                              side.panel->inlays});
+        job.wanted.push_back(
+            {side.panel->name, side.side, side.panel->pieces_a_side * times, side.panel->inlays});
 }
 
 } // namespace pelt::generated

@@ -27,8 +27,8 @@ Knife knife_of(const json& cut) {
 }
 
 bool goes_through(const Knife& knife, const Part& part) {
-    return knife.across() ? knife.x1 > part.left && knife.x1 < part.right &&
-                                knife.y1 == part.low && knife.y2 == part.high
+    return knife.across() ? knife.x1 > part.left && knife.x1 < part.right && knife.y1 == part.low &&
+                                knife.y2 == part.high
                           : knife.y1 == knife.y2 && knife.y1 > part.low && knife.y1 < part.high &&
                                 knife.x1 == part.left && knife.x2 == part.right;
 }

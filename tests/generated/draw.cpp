@@ -13,7 +13,7 @@ struct Unit {
     int digits;          ///< behind the point
 };
 
-constexpr Unit units[] = {{"mm", 10, 1},   {"cm", 100, 2},  {"m", 10'000, 4},
+constexpr Unit units[] = {{"mm", 10, 1},  {"cm", 100, 2},  {"m", 10'000, 4},
                           {"in", 254, 4}, {"ft", 3048, 5}, {"yd", 9144, 5}};
 
 const Unit& unit_named(const std::string& name) {

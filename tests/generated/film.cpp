@@ -8,7 +8,8 @@ struct Currency {
     const char* name;
     int digits; ///< ISO 4217, minor unit
 };
-constexpr Currency currencies[] = {{"EUR", 2}, {"USD", 2}, {"GBP", 2}, {"CHF", 2}, {"JPY", 0}, {"KWD", 3}};
+constexpr Currency currencies[] = {{"EUR", 2}, {"USD", 2}, {"GBP", 2},
+                                   {"CHF", 2}, {"JPY", 0}, {"KWD", 3}};
 
 std::string money(int thousandths, int digits) {
     std::string text = std::to_string(thousandths / 1'000);
@@ -21,13 +22,14 @@ std::string money(int thousandths, int digits) {
 /// One way to buy: a whole unit, its price about in step with its length.
 std::string draw_offer(Draw& draw, int a_metre, int digits) {
     static const std::vector<std::pair<std::string, int>> units{
-        {"1 m", 10'000},   {"0.5 m", 5'000}, {"0.1 m", 1'000}, {"2 m", 20'000},  {"3 m", 30'000},
-        {"5 m", 50'000},   {"10 m", 100'000}, {"25 m", 250'000}, {"1 yd", 9'144}, {"1 ft", 3'048},
-        {"7.5 m", 75'000}, {"5 yd", 45'720}};
+        {"1 m", 10'000}, {"0.5 m", 5'000}, {"0.1 m", 1'000},  {"2 m", 20'000},
+        {"3 m", 30'000}, {"5 m", 50'000},  {"10 m", 100'000}, {"25 m", 250'000},
+        {"1 yd", 9'144}, {"1 ft", 3'048},  {"7.5 m", 75'000}, {"5 yd", 45'720}};
     const auto& [by, tenths] = draw.of(units);
     const int percent = draw.within(70, 115);
     std::string text = "by: " + by;
-    text += ", price: " + money(a_metre / 10 * (tenths / 100) / 100 * percent / 100 * 10 + 100, digits);
+    text +=
+        ", price: " + money(a_metre / 10 * (tenths / 100) / 100 * percent / 100 * 10 + 100, digits);
     if (draw.one_in(4))
         text += ", from: " + in_unit(draw.within(1, 12) * 10'000, draw.of({"m", "ft"}));
     if (draw.one_in(4))
@@ -62,13 +64,14 @@ std::string draw_allowances_of_film(Draw& draw, Pen& pen) {
     maybe("gap", 4, 100);
     maybe("flush", 3, 50);
     if (!draw.one_in(5))
-        texts.push_back("handling: " + (draw.one_in(2)
-                                            ? pen.rough(draw.within(0, 600))
-                                            : joined({"{want: ", pen.length(draw.within(250, 600)),
-                                                      ", least: ", pen.length(draw.within(0, 250)),
-                                                      "}"})));
+        texts.push_back("handling: " +
+                        (draw.one_in(2)
+                             ? pen.rough(draw.within(0, 600))
+                             : joined({"{want: ", pen.length(draw.within(250, 600)),
+                                       ", least: ", pen.length(draw.within(0, 250)), "}"})));
     if (draw.one_in(6))
-        texts.push_back("ruler: " + draw.of({"1 mm", "5 mm", "1/8 in", "1/16 in", "1 cm", "0.5 mm"}));
+        texts.push_back("ruler: " +
+                        draw.of({"1 mm", "5 mm", "1/8 in", "1/16 in", "1 cm", "0.5 mm"}));
     return texts.empty() ? "" : "allowances: {" + listed(texts) + "}\n";
 }
 
@@ -83,7 +86,8 @@ std::string draw_roll(Draw& draw, Pen& pen, DrawnFilm& film) {
     if (!draw.one_in(3))
         roll += ", trim: " + pen.rough(draw.within(0, 150));
     if (draw.one_in(2))
-        roll += ", length: " + draw.of({"25 m", "22.86 m", "25 yd", "10 m", "50 m", "75 ft", "5 m"});
+        roll +=
+            ", length: " + draw.of({"25 m", "22.86 m", "25 yd", "10 m", "50 m", "75 ft", "5 m"});
     return roll + "}\n";
 }
 

@@ -119,10 +119,12 @@ std::vector<std::string> cells_of(const std::string& line) {
     return cells;
 }
 
-/// "1616 × 1258", "0 / 212": the two numbers.
+/// "1616 × 1258", "0 / 212", "new 1: 0 / 212": the two numbers.
 std::vector<std::int64_t> two_numbers(const std::string& text) {
     std::vector<std::int64_t> out;
-    for (const std::string& word : words_of(text))
+    const std::size_t colon = text.rfind(": "); // a place on one of several rolls
+    const std::string numbers = colon == std::string::npos ? text : text.substr(colon + 2);
+    for (const std::string& word : words_of(numbers))
         if (!word.empty() && word.find_first_not_of("0123456789") == std::string::npos)
             out.push_back(std::stoll(word));
     return out;
@@ -203,8 +205,7 @@ bool is_well_formed(const std::string& text) {
         if (end == std::string::npos || end == at + 1)
             return false;
         const std::string tag = text.substr(at + 1, end - at - 1);
-        if (std::count(tag.begin(), tag.end(), '"') % 2 != 0 ||
-            tag.find('<') != std::string::npos)
+        if (std::count(tag.begin(), tag.end(), '"') % 2 != 0 || tag.find('<') != std::string::npos)
             return false;
         if (tag.front() == '/') {
             if (open.empty() || open.back() != tag.substr(1))

@@ -12,16 +12,16 @@ struct Corner {
 };
 
 /// Sixteen ways round, counter-clockwise, in thousandths; whole numbers are alike on all machines.
-constexpr Corner ways[16] = {{1000, 0},    {924, 383},   {707, 707},   {383, 924},
-                             {0, 1000},    {-383, 924},  {-707, 707},  {-924, 383},
-                             {-1000, 0},   {-924, -383}, {-707, -707}, {-383, -924},
-                             {0, -1000},   {383, -924},  {707, -707},  {924, -383}};
+constexpr Corner ways[16] = {{1000, 0},  {924, 383},   {707, 707},   {383, 924},
+                             {0, 1000},  {-383, 924},  {-707, 707},  {-924, 383},
+                             {-1000, 0}, {-924, -383}, {-707, -707}, {-383, -924},
+                             {0, -1000}, {383, -924},  {707, -707},  {924, -383}};
 
 void box_around(const std::vector<Corner>& ring, Form& form) {
-    const auto by_x = std::minmax_element(ring.begin(), ring.end(),
-                                          [](Corner a, Corner b) { return a.x < b.x; });
-    const auto by_y = std::minmax_element(ring.begin(), ring.end(),
-                                          [](Corner a, Corner b) { return a.y < b.y; });
+    const auto by_x =
+        std::minmax_element(ring.begin(), ring.end(), [](Corner a, Corner b) { return a.x < b.x; });
+    const auto by_y =
+        std::minmax_element(ring.begin(), ring.end(), [](Corner a, Corner b) { return a.y < b.y; });
     form.left = by_x.first->x;
     form.right = by_x.second->x;
     form.low = by_y.first->y;

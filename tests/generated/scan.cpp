@@ -58,8 +58,9 @@ Form draw_scan(Draw& draw, const std::string& scan_name) {
     form.has_hole = sheet.hole;
     form.scan = sheet.bytes();
     form.edges = {"top", "bottom", "left", "right"};
-    form.text = joined({"surface: ", scan_name, ", surface units: mm, forward: [1, 0, 0], up: [0, 0, 1]",
-                        draw.one_in(2) ? ", outside: [0, 1, 0]" : ""});
+    form.text =
+        joined({"surface: ", scan_name, ", surface units: mm, forward: [1, 0, 0], up: [0, 0, 1]",
+                draw.one_in(2) ? ", outside: [0, 1, 0]" : ""});
     return form;
 }
 

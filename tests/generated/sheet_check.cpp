@@ -38,7 +38,8 @@ void check_areas(const json& sheet, Complaints& out) {
         out.emplace_back("the waste is not what the areas say");
 }
 
-using PieceKey = std::tuple<std::string, std::string, int, std::string>; ///< panel, side, copy, inlay
+using PieceKey =
+    std::tuple<std::string, std::string, int, std::string>; ///< panel, side, copy, inlay
 
 std::map<PieceKey, int> wanted_of(const Job& job) {
     std::map<PieceKey, int> out;

@@ -19,8 +19,9 @@ std::string draw_flaws(Draw& draw, Pen& pen, const Roll& roll, DrawnRoll& known)
         std::string text = joined({"from: ", pen.bare(at), ", to: ", pen.bare(to)});
         if (draw.one_in(3)) {
             const int low = draw.within(0, roll.width / 2);
-            text += joined({", low: ", pen.bare(low), ", high: ",
-                            pen.bare(std::min(roll.width, low + draw.within(200, 4'000)))});
+            text +=
+                joined({", low: ", pen.bare(low),
+                        ", high: ", pen.bare(std::min(roll.width, low + draw.within(200, 4'000)))});
         } else {
             known.flaws.push_back({at / 10.0, to / 10.0});
         }

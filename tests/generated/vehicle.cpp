@@ -85,10 +85,10 @@ std::string draw_hardware(Draw& draw, DrawnVehicle& vehicle) {
     if (!draw.one_in(3))
         return "";
     vehicle.hardware = {"handle", "lamp unit"};
-    return joined({"hardware:\n  handle: {tool: hook, minutes: ", std::to_string(draw.within(1, 30)),
-                   ", clips: ", std::to_string(draw.within(0, 9)), "}\n  lamp unit: {count: ",
-                   std::to_string(draw.within(1, 3)), draw.one_in(2) ? ", after: handle" : "",
-                   "}\n"});
+    return joined(
+        {"hardware:\n  handle: {tool: hook, minutes: ", std::to_string(draw.within(1, 30)),
+         ", clips: ", std::to_string(draw.within(0, 9)), "}\n  lamp unit: {count: ",
+         std::to_string(draw.within(1, 3)), draw.one_in(2) ? ", after: handle" : "", "}\n"});
 }
 
 } // namespace
