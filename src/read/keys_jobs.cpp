@@ -1,0 +1,148 @@
+// SPDX-License-Identifier: MIT
+// What a jobs file may say. Order is the manual's.
+#include "read/key_tables.hpp"
+
+namespace pelt::read {
+namespace {
+
+using enum ValueKind;
+
+constexpr double narrowest_roll = 50;
+constexpr double widest_roll = 6'000;
+constexpr double widest_margin = 1'000;
+
+constexpr Key words_for_the_page(std::string_view name, std::string_view what) {
+    return {.in = In::job, .name = name, .kind = text, .unstated = "left out", .text = what};
+}
+
+constexpr Key table[] = {
+    {.in = In::jobs,
+     .name = "jobs",
+     .kind = list,
+     .of = In::job,
+     .required = true,
+     .text = "The jobs, each a row of the answer. A file may instead hold one job a document, "
+             "divided by lines of three dashes."},
+    {.in = In::job,
+     .name = "job",
+     .kind = text,
+     .required = true,
+     .text = "What the job is called in its row."},
+    {.in = In::job,
+     .name = "vehicle",
+     .kind = text,
+     .required = true,
+     .text = "A vehicle file beside this one, or the name of an installed vehicle."},
+    {.in = In::job,
+     .name = "film",
+     .kind = text,
+     .unstated = "as 'films' says",
+     .text = "A film file beside this one, or the name of an installed film."},
+    {.in = In::job,
+     .name = "films",
+     .kind = list,
+     .of = In::film_of_job,
+     .unstated = "one film",
+     .text = "Several films, each with its panels, instead of 'film' and 'only'."},
+    {.in = In::film_of_job,
+     .name = "film",
+     .kind = text,
+     .required = true,
+     .text = "As 'film' of a job."},
+    {.in = In::film_of_job,
+     .name = "only",
+     .kind = names,
+     .required = true,
+     .text = "The panels that it is for."},
+    {.in = In::job,
+     .name = "by",
+     .kind = choice,
+     .choices = "straight | contour",
+     .unstated = "straight",
+     .text = "Cut as rectangles by hand, or along every outline."},
+    {.in = In::job,
+     .name = "only",
+     .kind = names,
+     .unstated = "all panels but extras",
+     .text = "Only these panels, groups or sides."},
+    {.in = In::job, .name = "without", .kind = names, .unstated = "none", .text = "All but these."},
+    {.in = In::job, .name = "with", .kind = names, .unstated = "none", .text = "Extras to add."},
+    {.in = In::job,
+     .name = "leave",
+     .kind = names,
+     .unstated = "none",
+     .text = "Parts that stay on the vehicle."},
+    {.in = In::job,
+     .name = "times",
+     .kind = count,
+     .low = 1,
+     .high = 10'000,
+     .unstated = "1",
+     .text = "So many of the vehicle in one order."},
+    {.in = In::job,
+     .name = "seams",
+     .kind = choice,
+     .choices = "auto | never",
+     .unstated = "auto",
+     .text = "Whether panels that are too wide may be split."},
+    {.in = In::job,
+     .name = "width",
+     .kind = length,
+     .low = narrowest_roll,
+     .high = widest_roll,
+     .unstated = "the film's",
+     .text = "Another width of the roll."},
+    {.in = In::job,
+     .name = "stock",
+     .kind = text,
+     .unstated = "none",
+     .text = "A stock file beside this one whose film may be used."},
+    {.in = In::job,
+     .name = "sure",
+     .kind = percent,
+     .low = 1,
+     .high = 99.999,
+     .unstated = "the shop's",
+     .text = "How often the film is to suffice, spoiled pieces included."},
+    {.in = In::job,
+     .name = "tolerance",
+     .kind = length,
+     .low = 0,
+     .high = widest_margin,
+     .unstated = "0",
+     .text = "How far every reading may be off."},
+    words_for_the_page("customer", "Whom the quote is for."),
+    words_for_the_page("phone", "The customer's."),
+    words_for_the_page("plate", "The vehicle's number plate."),
+    words_for_the_page("color", "The film's color, as the customer ordered it."),
+    words_for_the_page("quote number", "As the shop counts."),
+    words_for_the_page("notes", "A line for the customer's page."),
+    {.in = In::job,
+     .name = "start",
+     .kind = date,
+     .unstated = "--start, else no date is given",
+     .text = "The day on which the vehicle is taken in."},
+    {.in = In::job,
+     .name = "film arrives",
+     .kind = date,
+     .unstated = "it is there",
+     .text = "The day from which the film is there: nothing is laid before."},
+    {.in = In::job,
+     .name = "old film",
+     .kind = names,
+     .unstated = "none",
+     .text = "Panels that bear film which must come off first, or the word all."},
+    {.in = In::job,
+     .name = "condition",
+     .kind = names,
+     .unstated = "sound paint",
+     .text = "Panels that are resprayed or rusty: the quote says that paint may come off there."},
+};
+
+} // namespace
+
+std::vector<Key> jobs_keys() {
+    return {std::begin(table), std::end(table)};
+}
+
+} // namespace pelt::read
