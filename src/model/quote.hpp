@@ -49,10 +49,11 @@ struct PanelTime {
     TimeFrom from = TimeFrom::shape;
 };
 
+/// Amounts are thousandths of the unit.
 struct ConsumableNeed {
     std::string name;
-    std::string unit;     ///< "m", "l", "pairs"; empty: pieces
-    std::int64_t low = 0; ///< in whole units of the shop: what to have ready
+    std::string unit; ///< "m", "l", "pairs"; empty: pieces
+    std::int64_t low = 0;
     std::int64_t taken = 0;
     std::int64_t high = 0;
     std::optional<Money> cost; ///< of what is taken, without mark-up; none: no price
