@@ -98,6 +98,15 @@ struct Price {
     int digits = 2;
 };
 
+/// What a job covers, in the customer's words.
+struct Covered {
+    std::vector<std::string> panels;    ///< with their sides
+    std::vector<std::string> left_out;  ///< panels and extras that are not covered
+    std::vector<std::string> seams;     ///< panels that show a seam
+    std::vector<std::string> parts_off; ///< come off and go back
+    std::vector<std::string> parts_on;  ///< stay on
+};
+
 struct Quote {
     Minutes hours; ///< of the whole job, in minutes
     std::vector<StageTime> stages;

@@ -148,6 +148,9 @@ struct QuoteWishes {
     std::optional<Day> film_arrives; ///< nothing is laid before
 };
 
+/// What they cover.
+Covered what_is_covered(const std::vector<Planned>& films);
+
 /// Hours, days, consumables and price of one job in one film or more; at least one.
 Quote quote(const std::vector<Planned>& films, const Shop& shop, const QuoteWishes& wishes);
 
