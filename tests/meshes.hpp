@@ -103,4 +103,24 @@ inline Mesh crown(double chord_x, double rise_x, double chord_y, double rise_y, 
     });
 }
 
+/// The height of a circular arc, at most half a circle, over a place `at` on its chord from the
+/// middle.
+inline double height_at(double at, double chord, double rise) {
+    if (rise == 0)
+        return 0;
+    const double h = std::abs(rise);
+    const double radius = (chord * chord / 4 + h * h) / (2 * h);
+    return std::copysign(std::sqrt(radius * radius - at * at) - radius + h, rise);
+}
+
+/// A crown over an ellipse that fills its two chords.
+inline Mesh crown_over_ellipse(double chord_x, double rise_x, double chord_y, double rise_y,
+                               int rings) {
+    return disc(rings, [=](double angle, double share) {
+        const double x = chord_x / 2 * share * std::cos(angle);
+        const double y = chord_y / 2 * share * std::sin(angle);
+        return Point3{x, y, height_at(x, chord_x, rise_x) + height_at(y, chord_y, rise_y)};
+    });
+}
+
 } // namespace pelt::test

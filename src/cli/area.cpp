@@ -70,7 +70,7 @@ int run_area(const Context& context) {
     if (stops(faults))
         return files.status();
     const auto request = read_request(files, context.arguments);
-    if (!request)
+    if (!request || !files.spared_by(paths_of(targets)))
         return files.status();
     order::AreaOutcome outcome = order::areas(*request);
     files.tell(outcome.faults);

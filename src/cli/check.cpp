@@ -89,6 +89,10 @@ public:
             return files_.status();
         for (const std::string& operand : context_.arguments.operands)
             read(operand);
+        std::vector<std::string> outputs = paths_of(targets);
+        outputs.emplace_back("-");
+        if (!files_.spared_by(outputs))
+            return files_.status();
         const std::vector<Examined> found =
             examined(vehicles_, films_, threads_of(context_.arguments));
         for (std::size_t i = 0; i < vehicles_.size(); ++i)

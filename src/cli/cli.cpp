@@ -11,6 +11,7 @@
 
 #include <csignal>
 #include <cstdio>
+#include <cstdlib>
 #include <exception>
 #include <new>
 
@@ -65,6 +66,14 @@ int run_words(const std::vector<std::string>& args) {
     return dispatch({arguments, world, messages});
 }
 
+void tell_out_of_memory() {
+    std::fprintf(stderr,
+                 "pelt: memory ran out; nothing was printed\n"
+                 "pelt: if this machine has some to spare, please report it with your files, the "
+                 "command and the version, pelt %s\n",
+                 PELT_VERSION);
+}
+
 int tell_failure(const char* what) {
     std::fprintf(stderr,
                  "pelt: %s\n"
@@ -74,22 +83,31 @@ int tell_failure(const char* what) {
     return status::failed;
 }
 
+/// Libraries ask for memory in functions that let nothing be thrown out of them.
+[[noreturn]] void end_of_a_throw() {
+    try {
+        if (const auto thrown = std::current_exception())
+            std::rethrow_exception(thrown);
+    } catch (const std::bad_alloc&) {
+        tell_out_of_memory();
+        std::_Exit(status::failed);
+    } catch (...) { // a bug, which a core dump tells more about
+    }
+    std::abort();
+}
+
 } // namespace
 
 int run(int argc, char** argv) {
     // A parent may have had it ignored; a closed pipe is to end us without a word.
     std::signal(SIGPIPE, SIG_DFL);
+    std::set_terminate(end_of_a_throw);
     try {
         return run_words({argv + (argc > 0 ? 1 : 0), argv + argc});
     } catch (const ProgramError& error) {
         return tell_failure(error.what());
     } catch (const std::bad_alloc&) {
-        std::fprintf(
-            stderr,
-            "pelt: memory ran out; nothing was printed\n"
-            "pelt: if this machine has some to spare, please report it with your files, the "
-            "command and the version, pelt %s\n",
-            PELT_VERSION);
+        tell_out_of_memory();
         return status::failed;
     } catch (const std::exception& error) {
         log_exception(error);

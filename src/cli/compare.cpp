@@ -52,7 +52,7 @@ public:
         Faults faults;
         const std::vector<Target> targets = targets_of(context_.arguments, faults);
         files_.tell(faults);
-        if (stops(faults) || !read())
+        if (stops(faults) || !read() || !files_.spared_by(paths_of(targets)))
             return files_.status();
         FaultsOfFilms told(choices_.size());
         for (const Candidate& choice : choices_)

@@ -118,7 +118,8 @@ int run_cut(const Context& context) {
     order::Request request = wishes_of(context.arguments);
     request.weigh_the_rules = true;
     const bool operands = read_operands(files, context.arguments.operands, request);
-    if (!read_stock(files, context.arguments, request) || !operands)
+    if (!read_stock(files, context.arguments, request) || !operands ||
+        !files.spared_by(paths_of(targets)))
         return files.status();
     const bool says_why =
         context.messages.loudness().verbose > 0 && !context.messages.loudness().quiet;

@@ -1,8 +1,12 @@
 // SPDX-License-Identifier: MIT
 #include "cli/files.hpp"
 
+#include "cli/complaints.hpp"
+#include "cli/output.hpp"
 #include "cli/statuses.hpp"
+#include "cli/values.hpp"
 
+#include <algorithm>
 #include <utility>
 
 namespace pelt::cli {
@@ -40,6 +44,23 @@ std::optional<VehicleAndFilm> Files::vehicle_and_film(const std::vector<std::str
     if (!of_vehicle || (with_film && !of_film))
         return std::nullopt;
     return VehicleAndFilm{*std::move(of_vehicle), std::move(of_film)};
+}
+
+bool Files::spared_by(const std::vector<std::string>& outputs) {
+    Faults faults;
+    for (const std::string& output : outputs) {
+        const std::optional<PlaceOfOutput> place = place_of_output(output);
+        const auto same = std::find_if(inputs_.begin(), inputs_.end(), [&](const auto& input) {
+            return place && place->is_file(input.device, input.inode);
+        });
+        if (same != inputs_.end())
+            faults.push_back(
+                usage(name_of_output(output) + " would be written over the input " +
+                          (same->path == "-" ? "(standard input)" : file_in_quotes(same->path)),
+                      "write to another file"));
+    }
+    tell(faults);
+    return faults.empty();
 }
 
 void Files::tell(const Faults& faults) {

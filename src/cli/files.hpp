@@ -36,16 +36,21 @@ public:
     int status() const { return status_of_worst_; }
     /// Tells faults that came up outside a file, and counts them in.
     void tell(const Faults& faults);
-    /// Tells a reading's faults and hands out its value.
+    /// Tells which of the outputs ("-": standard output) are a file that was read, under whatever
+    /// name: writing there would destroy it. True where none is.
+    bool spared_by(const std::vector<std::string>& outputs);
+    /// Tells a reading's faults, notes its files and hands out its value.
     template <class T>
     std::optional<T> value_of(read::Reading<T> reading, const std::string& name) {
         tell(reading.faults);
+        inputs_.insert(inputs_.end(), reading.files.begin(), reading.files.end());
         context_.messages.tell_unlisted(name, reading.unlisted);
         return std::move(reading.value);
     }
 
 private:
     const Context& context_;
+    std::vector<read::InputFile> inputs_;
     Severity worst_ = Severity::note;
     int status_of_worst_ = 0;
 };

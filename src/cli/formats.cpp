@@ -86,6 +86,10 @@ std::optional<Format> format_of_file(const std::string& path, const Arguments& a
     return std::nullopt;
 }
 
+Fault given_twice(const std::string& path) {
+    return usage("--out " + in_quotes(path) + " is given twice", "give it once");
+}
+
 bool asks_for_csv(const Arguments& arguments) {
     const auto outs = arguments.values.find(Opt::out);
     const bool file = outs != arguments.values.end() &&
@@ -106,6 +110,21 @@ bool is_drawn(const Target& target) {
     return target.format == Format::svg || is_pdf(target);
 }
 
+/// The same words twice are told where they are read.
+void tell_of_one_file_twice(const std::vector<Target>& targets, Faults& faults) {
+    for (std::size_t i = 0; i < targets.size(); ++i)
+        for (std::size_t k = 0; k < i; ++k) {
+            const auto place = place_of_output(targets[i].path);
+            if (targets[i].path == targets[k].path || !place ||
+                place != place_of_output(targets[k].path))
+                continue;
+            faults.push_back(usage(name_of_output(targets[i].path) + " is the same file as " +
+                                       name_of_output(targets[k].path),
+                                   "write every result to a file of its own"));
+            break;
+        }
+}
+
 /// A --format that no output follows is a wish that would be forgotten in silence.
 bool is_followed(Format asked, const std::vector<Target>& targets) {
     return std::any_of(targets.begin(), targets.end(), [&](const Target& t) {
@@ -122,6 +141,13 @@ std::string_view name_of(Format format) {
     throw ProgramError("a format has no name");
 }
 
+std::vector<std::string> paths_of(const std::vector<Target>& targets) {
+    std::vector<std::string> paths;
+    for (const Target& target : targets)
+        paths.push_back(target.path);
+    return paths;
+}
+
 std::vector<Target> targets_of(const Arguments& arguments, Faults& faults) {
     const std::optional<std::string> asked = arguments.value(Opt::format);
     const Format printed = format_named(arguments.value_or_initial(Opt::format));
@@ -134,7 +160,7 @@ std::vector<Target> targets_of(const Arguments& arguments, Faults& faults) {
     std::set<std::string> seen;
     for (const std::string& path : outs == arguments.values.end() ? Paths{} : outs->second) {
         if (!seen.insert(path).second)
-            faults.push_back(usage("--out " + in_quotes(path) + " is given twice", "give it once"));
+            faults.push_back(given_twice(path));
         else if (path == "-")
             targets.push_back({path, printed});
         else if (const auto format = format_of_file(path, arguments, faults))
@@ -148,6 +174,7 @@ std::vector<Target> targets_of(const Arguments& arguments, Faults& faults) {
         if (!target.is_standard_output())
             if (const auto fault = cannot_write(target.path))
                 faults.push_back(*fault);
+    tell_of_one_file_twice(targets, faults);
     const bool draws = std::any_of(targets.begin(), targets.end(), is_drawn);
     if (arguments.count(Opt::pattern) > 0 && faults.empty() && !draws)
         faults.push_back(usage("--pattern goes with SVG and PDF only", "add '--out pieces.svg'"));
@@ -165,7 +192,12 @@ std::vector<Target> targets_in(Format format, std::string_view what, const Argum
     const auto row = std::find_if(format_rows.begin(), format_rows.end(),
                                   [&](const FormatRow& r) { return r.format == format; });
     std::vector<Target> targets;
+    std::set<std::string> seen;
     for (const std::string& path : outs->second) {
+        if (!seen.insert(path).second) {
+            faults.push_back(given_twice(path));
+            continue;
+        }
         targets.push_back({path, format});
         if (targets.back().is_standard_output())
             continue;
@@ -176,6 +208,7 @@ std::vector<Target> targets_in(Format format, std::string_view what, const Argum
         if (const auto fault = cannot_write(path))
             faults.push_back(*fault);
     }
+    tell_of_one_file_twice(targets, faults);
     return targets;
 }
 

@@ -26,9 +26,11 @@ struct Target {
     bool is_standard_output() const { return path == "-"; }
 };
 
+std::vector<std::string> paths_of(const std::vector<Target>& targets);
+
 /// What `--out` and `--format` ask for; standard output where there is no `--out`. A file's format
-/// is that of its ending, and --format's where the ending says nothing. Wrong wishes, and files
-/// that cannot be written, are faults.
+/// is that of its ending, and --format's where the ending says nothing. Wrong wishes, two names of
+/// one file, and files that cannot be written, are faults.
 std::vector<Target> targets_of(const Arguments& arguments, Faults& faults);
 
 /// The same for what is made in one format only; `what` names it: "a form".

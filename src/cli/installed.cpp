@@ -5,6 +5,7 @@
 #include "cli/values.hpp"
 
 #include <algorithm>
+#include <array>
 #include <filesystem>
 #include <system_error>
 #include <tuple>
@@ -16,6 +17,19 @@ namespace fs = std::filesystem;
 using Files = std::vector<InstalledFile>;
 
 constexpr std::string_view ending = ".yaml";
+
+/// Names that installed files had once; they still open what they opened.
+struct Renamed {
+    std::string_view once;
+    std::string_view now;
+};
+constexpr std::array<Renamed, 1> renamed{{{"family-saloon", "family-sedan"}}};
+
+std::string_view present_name(std::string_view name) {
+    const auto row = std::find_if(renamed.begin(), renamed.end(),
+                                  [&](const Renamed& r) { return r.once == name; });
+    return row == renamed.end() ? name : row->now;
+}
 
 void add_folders_of_path(const std::string& list, std::vector<std::string>& out) {
     std::size_t begin = 0;
@@ -106,9 +120,10 @@ std::string path_of(const std::string& operand, Wanted wanted, const World& worl
         (fs::exists(operand, error) && !fs::is_directory(operand, error)))
         return operand;
     const Files files = installed_files(world);
-    for (const InstalledFile& file : files)
-        if (file.name == operand && fits(file, wanted))
-            return file.path;
+    for (const std::string_view name : {std::string_view(operand), present_name(operand)})
+        for (const InstalledFile& file : files)
+            if (file.name == name && fits(file, wanted))
+                return file.path;
     if (fs::is_directory(operand, error))
         return operand; // reading it says what is wrong
     faults.push_back(not_found(operand, wanted, files));

@@ -42,6 +42,7 @@ std::string value_of(const Key& key) {
         return "Cm yes | no";
     case ValueKind::choice:
     case ValueKind::body:
+    case ValueKind::panel_kind:
         return lists_words_behind_key(key) ? "Cm " + words_of(key, " | ") : "Ar word";
     case ValueKind::count:
         return "Ar whole number";

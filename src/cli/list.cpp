@@ -60,7 +60,7 @@ int make_form(const Context& context) {
     std::optional<Vehicle> vehicle;
     if (!context.arguments.operands.empty()) {
         vehicle = files.vehicle(context.arguments.operands.front());
-        if (!vehicle)
+        if (!vehicle || !files.spared_by(paths_of(targets)))
             return files.status();
     }
     const report::Paper paper = paper_of(context.arguments);
@@ -96,7 +96,9 @@ int run_list(const Context& context) {
     }
     Files files(context);
     const auto text = files.source(context.arguments.operands.front(), Wanted::either);
-    return text ? print(text->text, context.messages) : files.status();
+    if (!text || !files.spared_by({"-"}))
+        return files.status();
+    return print(text->text, context.messages);
 }
 
 } // namespace pelt::cli

@@ -362,7 +362,8 @@ std::vector<OptionRow> output_options() {
          .text =
              "Writes to FILE instead of standard output, in the format that the name's ending "
              "says. May be given several times; \"-\" is standard output. A file appears whole "
-             "or not at all. With \"pelt check\" it is a drawing, in SVG, of the panels as they "
+             "or not at all. A file that is read, under whatever name, is not written over: then "
+             "nothing is done. With \"pelt check\" it is a drawing, in SVG, of the panels as they "
              "were measured.",
          .repeats = true},
         {.id = Opt::units,

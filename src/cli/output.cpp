@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: MIT
 #include "cli/output.hpp"
 
+#include "cli/values.hpp"
+
 #include <fcntl.h>
 #include <sys/stat.h>
 #include <unistd.h>
@@ -140,6 +142,21 @@ int write_directly(const std::string& path, std::string_view bytes) {
 }
 
 } // namespace
+
+std::optional<PlaceOfOutput> place_of_output(const std::string& path) {
+    struct stat about {};
+    const bool printed = path == "-";
+    if ((printed ? ::fstat(STDOUT_FILENO, &about) : ::stat(path.c_str(), &about)) == 0)
+        return S_ISREG(about.st_mode) ? std::optional(PlaceOfOutput{about.st_dev, about.st_ino, ""})
+                                      : std::nullopt;
+    if (printed || ::stat(folder_of(path).c_str(), &about) != 0)
+        return std::nullopt;
+    return PlaceOfOutput{about.st_dev, about.st_ino, fs::path(path).filename().string()};
+}
+
+std::string name_of_output(const std::string& path) {
+    return path == "-" ? "standard output" : "--out " + file_in_quotes(path);
+}
 
 std::optional<Fault> cannot_write(const std::string& path) {
     struct stat about {};

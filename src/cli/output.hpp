@@ -4,6 +4,7 @@
 
 #include "model/fault.hpp"
 
+#include <cstdint>
 #include <optional>
 #include <string>
 #include <string_view>
@@ -16,6 +17,25 @@ struct Output {
     std::string path;
     std::string bytes;
 };
+
+/// Where an output goes: a regular file, or a name in a folder where none is yet. Two outputs with
+/// equal places are one file, whatever they are called.
+struct PlaceOfOutput {
+    std::uint64_t device = 0; ///< of the file, or else of the folder
+    std::uint64_t inode = 0;
+    std::string name; ///< in the folder; empty where the file is there
+    bool operator==(const PlaceOfOutput&) const = default;
+    bool is_file(std::uint64_t on_device, std::uint64_t with_inode) const {
+        return name.empty() && device == on_device && inode == with_inode;
+    }
+};
+
+/// Links followed; "-" is standard output. None for devices, pipes and terminals, which nothing is
+/// lost on, and where it cannot be told.
+std::optional<PlaceOfOutput> place_of_output(const std::string& path);
+
+/// "--out 'FILE'", or "standard output".
+std::string name_of_output(const std::string& path);
 
 /// What would keep `path` from being written, found without touching it, so that a wrong name is
 /// told before the work and not after it. Severity access.

@@ -3,10 +3,10 @@
 #include "cli/files.hpp"
 #include "cli/formats.hpp"
 #include "cli/request.hpp"
-#include "model/body.hpp"
 #include "model/error.hpp"
 #include "order/order.hpp"
 #include "report/report.hpp"
+#include "trade/bodies.hpp"
 
 #include <string>
 #include <utility>
@@ -37,7 +37,7 @@ report::StripSheet sheet_of(const Vehicle& vehicle, std::optional<Film> film, St
     report::StripSheet sheet;
     sheet.vehicle = vehicle.name;
     sheet.demonstration = vehicle.demonstration || (film && film->demonstration);
-    sheet.motorcycle = is_motorcycle(vehicle.body);
+    sheet.motorcycle = trade::is_motorcycle(vehicle.body);
     sheet.film = std::move(film);
     sheet.list = std::move(list);
     sheet.unit = unit;
@@ -54,7 +54,7 @@ int run_strip(const Context& context) {
     if (stops(faults))
         return files.status();
     auto read = files.vehicle_and_film(context.arguments.operands);
-    if (!read)
+    if (!read || !files.spared_by(paths_of(targets)))
         return files.status();
     const Arguments& words = context.arguments;
     order::StripOutcome outcome =

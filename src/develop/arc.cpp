@@ -58,6 +58,16 @@ std::vector<Point> flattened(const Arc& arc, Point to, Point scale) {
     return points;
 }
 
+EndWays end_ways(const Arc& arc, Point scale) {
+    const auto way = [&](double angle) {
+        const double sense = arc.sweep > 0 ? 1 : -1;
+        const Point along{-sense * std::sin(angle) * scale.x, sense * std::cos(angle) * scale.y};
+        const double length = std::hypot(along.x, along.y);
+        return Point{along.x / length, along.y / length};
+    };
+    return {way(arc.start), way(arc.start + arc.sweep)};
+}
+
 std::vector<Point> turning_points(const Arc& arc) {
     std::vector<Point> points;
     const Point c = arc.centre;

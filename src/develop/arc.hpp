@@ -2,7 +2,7 @@
 // Circular arcs through three points. Millimetres and radians. Inside develop/ only.
 #pragma once
 
-#include "model/polygon.hpp"
+#include "model/blank.hpp"
 
 #include <optional>
 #include <vector>
@@ -26,6 +26,9 @@ std::optional<Arc> arc_through(Point a, Point m, Point b);
 /// The points after the first one, `to` being the last, each coordinate multiplied by `scale`,
 /// so that no chord is farther than flattening_mm from the scaled arc.
 std::vector<Point> flattened(const Arc& arc, Point to, Point scale);
+
+/// The ways, unit vectors, in which the scaled arc begins and ends.
+EndWays end_ways(const Arc& arc, Point scale);
 
 /// The points of the arc, its ends excepted, where it runs along x or along y.
 std::vector<Point> turning_points(const Arc& arc);

@@ -18,31 +18,67 @@ double rise_over_arc(double half_angle) {
     return s * s / half_angle;
 }
 
-/// Least stretch of a rectangle of constant small curvature, t = c K b², by aspect; computed on
-/// meshes to ±0.002, the last value exact. Points between are interpolated in 1 - 1/A.
+/// Stretch = c |K| b² of constant small curvature K, b half the shorter side, by aspect. Computed
+/// with the solver that lays scans flat (`bench_crowns`), to ±.003; 1/6 and 3/16 of a disc are
+/// exact. Points between are interpolated in 1 - 1/A; an endless strip of any form asks 1/2.
 struct Row {
     double aspect;
-    double factor;
+    double least;   ///< the smallest possible; domes and saddles alike
+    double natural; ///< of film that lies by itself, on a dome
+    double saddle;  ///< the same on a saddle
 };
-constexpr std::array<Row, 8> rows{
-    {{1, .187}, {1.25, .229}, {1.5, .263}, {2, .313}, {3, .371}, {4, .402}, {6, .433}, {10, .453}}};
-/// The same for the layout of least elastic energy.
-constexpr std::array<Row, 8> natural_rows{
-    {{1, .277}, {1.25, .374}, {1.5, .437}, {2, .4915}, {3, .5025}, {4, .501}, {6, .5}, {10, .5}}};
+using Table = std::array<Row, 8>;
+constexpr Table rectangle{{{1, .187, .213, .258},
+                           {1.25, .229, .289, .337},
+                           {1.5, .263, .361, .393},
+                           {2, .313, .443, .450},
+                           {3, .371, .491, .488},
+                           {4, .402, .499, .496},
+                           {6, .433, .5, .499},
+                           {10, .453, .5, .5}}};
+constexpr Table ellipse{{{1, 1. / 6, 3. / 16, .168},
+                         {1.25, .204, .268, .237},
+                         {1.5, .232, .320, .292},
+                         {2, .271, .378, .365},
+                         {3, .316, .429, .428},
+                         {4, .340, .455, .455},
+                         {6, .373, .476, .477},
+                         {10, .405, .491, .491}}};
 constexpr double endless_strip = .5;
 
-double interpolated(const std::array<Row, 8>& table, double aspect) {
+double interpolated(const Table& table, double Row::*factor, double aspect) {
     const double u = 1 - 1 / aspect;
     double u_low = 0;
-    double factor_low = table.front().factor;
+    double low = table.front().*factor;
     for (const Row& row : table) {
         const double u_high = 1 - 1 / row.aspect;
         if (u <= u_high && u_high > u_low)
-            return factor_low + (row.factor - factor_low) * (u - u_low) / (u_high - u_low);
+            return low + (row.*factor - low) * (u - u_low) / (u_high - u_low);
         u_low = u_high;
-        factor_low = row.factor;
+        low = row.*factor;
     }
-    return factor_low + (endless_strip - factor_low) * (u - u_low) / (1 - u_low);
+    return low + (endless_strip - low) * (u - u_low) / (1 - u_low);
+}
+
+/// The roof of slope 1 over a rectangle 2a x 2b, b = 1, a = A, by its outline: (a/2 - b/6)/(a + b).
+double roof_of_rectangle(double aspect) {
+    return (aspect / 2 - 1.0 / 6) / (aspect + 1);
+}
+
+/// Over an ellipse. The way inwards from a rim point ends on the long axis after w b/a, w the rim's
+/// speed at its angle; the rim curves by ab/w³. Summed along the rim: mean(w³)/(2a² mean(w)) -
+/// b²/(3a²).
+double roof_of_ellipse(double aspect) {
+    constexpr int points = 720;
+    double w = 0;
+    double w3 = 0;
+    for (int i = 0; i < points; ++i) {
+        const double s = std::sin(2 * std::numbers::pi * i / points);
+        const double speed = std::sqrt(1 + (aspect * aspect - 1) * s * s);
+        w += speed;
+        w3 += speed * speed * speed;
+    }
+    return (w3 / w / 2 - 1.0 / 3) / (aspect * aspect);
 }
 
 } // namespace
@@ -72,12 +108,12 @@ std::optional<Bow> bow_along(double arc, double rise) {
     return Bow{2 * radius * std::sin(half_angle), arc, std::copysign(1 / radius, rise)};
 }
 
-double rectangle_factor(double aspect) {
-    return interpolated(rows, aspect);
-}
-
-double natural_factor(double aspect) {
-    return interpolated(natural_rows, aspect);
+Factors factors_of(Rim rim, double aspect, bool saddle) {
+    const bool round = rim != Rim::any;
+    const Table& table = round ? ellipse : rectangle;
+    return {interpolated(table, &Row::least, aspect),
+            interpolated(table, saddle ? &Row::saddle : &Row::natural, aspect),
+            round ? roof_of_ellipse(aspect) : roof_of_rectangle(aspect)};
 }
 
 double natural_of_dome(double a) {
@@ -89,7 +125,7 @@ double natural_of_dome(double a) {
     return 2 / (c + 1) - 1;
 }
 
-StretchAsked stretch_of(const Bow& wide, const Bow& high, bool round_outline) {
+StretchAsked stretch_of(const Bow& wide, const Bow& high, Rim rim) {
     using Is = StretchAsked::Is;
     if (wide.curvature == 0 || high.curvature == 0)
         return {.is = Is::exact, .percent = 0, .natural_percent = 0, .bound_percent = 0};
@@ -100,7 +136,7 @@ StretchAsked stretch_of(const Bow& wide, const Bow& high, bool round_outline) {
     out.width_mm = shorter;
     const bool same_rise =
         std::abs(wide.curvature - high.curvature) <= 1e-9 * std::abs(high.curvature);
-    if (round_outline && same_rise) {
+    if (rim == Rim::circle && same_rise) {
         out.is = Is::exact;
         out.percent = 100 * (wide.arc / wide.chord - 1);
         out.bound_percent = out.percent;
@@ -111,10 +147,10 @@ StretchAsked stretch_of(const Bow& wide, const Bow& high, bool round_outline) {
     const double aspect = longer / shorter;
     const double unit = 100 * std::abs(*out.curvature) * shorter * shorter / 4;
     out.is = Is::estimate;
-    out.percent = rectangle_factor(aspect) * unit;
-    out.natural_percent = natural_factor(aspect) * unit;
-    // The roof over a rectangle 2a x 2b: (a/2 - b/6) / (a + b).
-    out.bound_percent = (aspect / 2 - 1.0 / 6) / (aspect + 1) * unit;
+    const Factors factors = factors_of(rim, aspect, *out.curvature < 0);
+    out.percent = factors.least * unit;
+    out.natural_percent = factors.natural * unit;
+    out.bound_percent = factors.bound * unit;
     return out;
 }
 

@@ -23,19 +23,28 @@ Bow bow_over(double chord, double rise);
 /// The bow whose length along it is given; none where no bow of that length rises so far.
 std::optional<Bow> bow_along(double arc, double rise);
 
-/// The least stretch that a crown asks of the film. One-way crowns ask none. A round dome asks
-/// arc/chord - 1: exact, J. Milnor, "A Problem in Cartography", Amer. Math. Monthly 76 (1969).
-/// Everything else is the estimate c(A) |K| b² for a rectangle of the bows' lengths (b half the
-/// shorter one, A their ratio), good to 10 % for circular bows; saddles alike, to first order.
-StretchAsked stretch_of(const Bow& wide, const Bow& high, bool round_outline);
+/// What encloses a crowned panel, laid flat. Anything but an ellipse counts as the rectangle around
+/// it, which asks no less.
+enum class Rim { any, ellipse, circle };
 
-/// c(A) of the estimate, A >= 1.
-double rectangle_factor(double aspect);
+/// The stretch that a crown asks of the film: the least, and that of film lying by itself. One-way
+/// crowns ask none. A round dome of the same rise both ways asks arc/chord - 1: exact, J. Milnor,
+/// "A Problem in Cartography", Amer. Math. Monthly 76 (1969). Everything else is the estimate
+/// c |K| b² (b half the shorter bow, c by the ratio of the two), whose margin
+/// surface/README.md has.
+StretchAsked stretch_of(const Bow& wide, const Bow& high, Rim rim);
 
-/// The same of film that lies down by itself: the largest stretch where its energy is least.
-double natural_factor(double aspect);
+/// The factors c of the estimate, aspect >= 1. `bound` is what no layout goes below, to first
+/// order.
+struct Factors {
+    double least = 0;
+    double natural = 0;
+    double bound = 0;
+};
+Factors factors_of(Rim rim, double aspect, bool saddle);
 
-/// That of a round dome, a the angle from its pole to its rim: closed form, see surface/README.md.
+/// The natural stretch of a round dome, a the angle from its pole to its rim: closed form, see
+/// surface/README.md.
 double natural_of_dome(double a);
 
 } // namespace pelt::develop

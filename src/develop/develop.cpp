@@ -60,6 +60,10 @@ Bow bow_of(double extent, double rise, const Crown& crown, const Panel& panel, F
     return bow_over(extent, 0);
 }
 
+Rim rim_of(const OutlineForm& form) {
+    return is_circle(form) ? Rim::circle : is_ellipse(form) ? Rim::ellipse : Rim::any;
+}
+
 /// Develops a typed outline; returns the scale of its coordinates.
 Point develop_outline(const OutlineForm& form, const Panel& panel, DevelopedPanel& out,
                       Faults& faults) {
@@ -69,7 +73,7 @@ Point develop_outline(const OutlineForm& form, const Panel& panel, DevelopedPane
         const Bow wide = bow_of(extent.wide(), panel.crown->wide_mm, *panel.crown, panel, faults);
         const Bow high =
             bow_of(extent.high_mm(), panel.crown->high_mm, *panel.crown, panel, faults);
-        out.stretch = stretch_of(wide, high, is_circle(form));
+        out.stretch = stretch_of(wide, high, rim_of(form));
         if (!panel.crown->measured_over)
             scale = {wide.arc / wide.chord, high.arc / high.chord};
     }
@@ -87,17 +91,6 @@ void develop_girths(const GirthsForm& form, const Panel& panel, DevelopedPanel& 
                           "has both 'girths' and 'crown', but girths are true lengths already",
                           "leave one of them out"});
     out.blanks.push_back(blank_of(form, panel, faults));
-    const auto at_most = stops(faults) ? std::nullopt : stretch_at_most(form);
-    if (at_most)
-        out.stretch.most_percent = 100 * *at_most;
-    faults.push_back(
-        {Severity::warning, panel.place, panel.name,
-         "its stretch is not checked: girths alone cannot tell a panel's shape from "
-         "its curvature" +
-             (at_most ? "; by them it asks no more than about " +
-                            std::to_string(std::lround(100 * *at_most)) + " % (an estimate)"
-                      : std::string()),
-         "measure a chord and its rise both ways to know it"});
 }
 
 } // namespace

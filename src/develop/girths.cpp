@@ -6,7 +6,6 @@
 
 #include <algorithm>
 #include <cmath>
-#include <limits>
 #include <string>
 #include <string_view>
 
@@ -18,7 +17,18 @@ struct Profile {
     std::vector<double> at;
     std::vector<double> high;
     std::vector<double> low;
+    EndWays high_ways = {}; ///< along the spine
+    EndWays low_ways = {};
 };
+
+EndWays end_ways(const MonotoneCubic& curve, std::size_t last) {
+    const auto way = [&](std::size_t point) {
+        const double slope = curve.slope(point);
+        const double length = std::hypot(1, slope);
+        return Point{1 / length, slope / length};
+    };
+    return {way(0), way(last)};
+}
 
 Profile straight(const GirthsForm& form) {
     Profile profile;
@@ -34,7 +44,12 @@ Profile smooth(const GirthsForm& form) {
     const Profile stations = straight(form);
     const MonotoneCubic high(stations.at, stations.high);
     const MonotoneCubic low(stations.at, stations.low);
-    Profile profile{{stations.at.front()}, {stations.high.front()}, {stations.low.front()}};
+    const std::size_t last = stations.at.size() - 1;
+    Profile profile{{stations.at.front()},
+                    {stations.high.front()},
+                    {stations.low.front()},
+                    end_ways(high, last),
+                    end_ways(low, last)};
     for (std::size_t i = 0; i + 1 < stations.at.size(); ++i) {
         const int chords = std::max(high.chords(i, flattening_mm), low.chords(i, flattening_mm));
         const double width = stations.at[i + 1] - stations.at[i];
@@ -68,7 +83,8 @@ bool stations_are_right(const GirthsForm& form, const Panel& panel, Faults& faul
     return faults.size() == before;
 }
 
-void add_edge(Blank& blank, std::string_view word, std::vector<Point> points) {
+void add_edge(Blank& blank, std::string_view word, std::vector<Point> points,
+              const EndWays& ways = {}) {
     const Point a = points.front();
     const Point b = points.back();
     const double length = std::hypot(b.x - a.x, b.y - a.y);
@@ -78,6 +94,9 @@ void add_edge(Blank& blank, std::string_view word, std::vector<Point> points) {
     blank.outline.edge.insert(blank.outline.edge.end(), points.size(),
                               static_cast<int>(blank.edges.size()));
     blank.outline.points.insert(blank.outline.points.end(), points.begin(), points.end());
+    blank.outline.ways.resize(blank.outline.points.size());
+    blank.outline.ways[blank.outline.points.size() - points.size()].begins = ways.begins;
+    blank.outline.ways.back().ends = ways.ends;
     blank.edges.push_back(
         {std::string(word), "", {(b.y - a.y) / length, (a.x - b.x) / length}, false});
 }
@@ -103,43 +122,12 @@ Blank blank_of(const GirthsForm& form, const Panel& panel, Faults& faults) {
     }
     std::reverse(top.begin(), top.end());
     Blank blank;
-    add_edge(blank, "bottom", bottom);
+    const EndWays& high = profile.high_ways;
+    add_edge(blank, "bottom", bottom, profile.low_ways);
     add_edge(blank, "end", {bottom.back(), top.front()});
-    add_edge(blank, "top", top);
+    add_edge(blank, "top", top, {{-high.ends.x, -high.ends.y}, {-high.begins.x, -high.begins.y}});
     add_edge(blank, "start", {top.back(), bottom.front()});
     return blank;
-}
-
-std::optional<double> stretch_at_most(const GirthsForm& form) {
-    const auto ratio_at = [&](double slope) {
-        double least = std::numeric_limits<double>::infinity();
-        double most = 0;
-        const double middle = (form.stations.front().at_mm + form.stations.back().at_mm) / 2;
-        const double half = (form.stations.back().at_mm - form.stations.front().at_mm) / 2;
-        for (const GirthStation& s : form.stations) {
-            const double share = (1 + slope * (s.at_mm - middle) / half) / (s.up_mm + s.down_mm);
-            least = std::min(least, share);
-            most = std::max(most, share);
-        }
-        return most / least;
-    };
-    const bool to_a_point =
-        std::any_of(form.stations.begin(), form.stations.end(),
-                    [](const GirthStation& s) { return !(s.up_mm + s.down_mm > 0); });
-    if (to_a_point)
-        return std::nullopt;
-    // The ratio has one valley over slopes between -1 and 1.
-    double low = -.999;
-    double high = .999;
-    for (int third = 0; third < 200; ++third) {
-        const double a = low + (high - low) / 3;
-        const double b = high - (high - low) / 3;
-        if (ratio_at(a) <= ratio_at(b))
-            high = b;
-        else
-            low = a;
-    }
-    return ratio_at((low + high) / 2) - 1;
 }
 
 } // namespace pelt::develop

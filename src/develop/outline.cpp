@@ -29,6 +29,10 @@ void stretch_to(Extent& extent, Point p) {
     extent.high = {std::max(extent.high.x, p.x), std::max(extent.high.y, p.y)};
 }
 
+Point reversed(Point way) {
+    return {-way.x, -way.y};
+}
+
 TaggedRing as_typed(const OutlineForm& form, Point scale) {
     TaggedRing ring;
     for (std::size_t i = 0; i < form.segments.size(); ++i) {
@@ -37,6 +41,12 @@ TaggedRing as_typed(const OutlineForm& form, Point scale) {
         std::vector<Point> points =
             arc ? flattened(*arc, to, scale) : std::vector{Point{to.x * scale.x, to.y * scale.y}};
         ring.edge.insert(ring.edge.end(), points.size(), static_cast<int>(i));
+        ring.ways.resize(ring.edge.size());
+        if (arc) {
+            const EndWays ends = end_ways(*arc, scale);
+            ring.ways[ring.ways.size() - points.size()].begins = ends.begins;
+            ring.ways.back().ends = ends.ends;
+        }
         ring.points.insert(ring.points.end(), points.begin(), points.end());
     }
     // So far point k ends segment k; the law of TaggedRing is that it begins it.
@@ -67,6 +77,9 @@ TaggedRing flattened(const OutlineForm& form, Point scale, bool clockwise) {
         // Point 0 stays first; segment k now runs back along what was segment n-1-k.
         std::reverse(ring.points.begin() + 1, ring.points.end());
         std::reverse(ring.edge.begin(), ring.edge.end());
+        std::reverse(ring.ways.begin(), ring.ways.end());
+        for (EndWays& ways : ring.ways)
+            ways = {reversed(ways.ends), reversed(ways.begins)};
     }
     return ring;
 }
@@ -95,6 +108,24 @@ bool is_circle(const OutlineForm& form) {
             std::hypot(arc->centre.x - first->centre.x, arc->centre.y - first->centre.y) >
                 flattening_mm ||
             std::abs(arc->radius - first->radius) > flattening_mm)
+            return false;
+    }
+    return true;
+}
+
+bool is_ellipse(const OutlineForm& form) {
+    constexpr double few_hundredths = .04; // twelve corners on an ellipse are one
+    const Extent extent = extent_of(form);
+    const Point middle{(extent.low.x + extent.high.x) / 2, (extent.low.y + extent.high.y) / 2};
+    const auto on_it = [&](Point p) {
+        const double share = std::hypot(2 * (p.x - middle.x) / extent.wide(),
+                                        2 * (p.y - middle.y) / extent.high_mm());
+        return std::abs(share - 1) <= few_hundredths;
+    };
+    const std::vector<Point> ring = flattened(form, {1, 1}, false).points;
+    for (std::size_t i = 0; i < ring.size(); ++i) {
+        const Point& next = ring[(i + 1) % ring.size()];
+        if (!on_it(ring[i]) || !on_it({(ring[i].x + next.x) / 2, (ring[i].y + next.y) / 2}))
             return false;
     }
     return true;

@@ -32,6 +32,9 @@ std::vector<BlankEdge> edges_of(const OutlineForm& form);
 /// True when every edge is an arc of one and the same circle, to the flattening tolerance.
 bool is_circle(const OutlineForm& form);
 
+/// True when the outline runs within a few hundredths of the ellipse that fills its extent.
+bool is_ellipse(const OutlineForm& form);
+
 /// Twice the signed area, mm²: positive counter-clockwise.
 double doubled_area(const std::vector<Point>& ring);
 

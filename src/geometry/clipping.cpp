@@ -26,18 +26,36 @@ Ring ring_of(const ClipperLib::Path& path) {
     return ring;
 }
 
-void add(ClipperLib::Clipper& clipper, const Ring& ring, ClipperLib::PolyType role) {
-    clipper.AddPath(path_of(ring), role, true);
-}
-
-void add(ClipperLib::Clipper& clipper, const std::vector<Polygon>& polygons,
-         ClipperLib::PolyType role) {
-    for (const Polygon& polygon : polygons) {
-        add(clipper, polygon.outer, role);
-        for (const Ring& hole : polygon.holes)
-            add(clipper, hole, role);
+/// What is to be combined, and whether there is anything: rings without an area are left out, and
+/// of nothing the library makes nothing with the same answer as when it fails.
+class Operands {
+public:
+    void add(const Ring& ring, ClipperLib::PolyType role) {
+        if (clipper_.AddPath(path_of(ring), role, true))
+            any_ = true;
     }
-}
+    void add(const std::vector<Polygon>& polygons, ClipperLib::PolyType role) {
+        for (const Polygon& polygon : polygons) {
+            add(polygon.outer, role);
+            for (const Ring& hole : polygon.holes)
+                add(hole, role);
+        }
+    }
+
+    /// The library catches whatever is thrown inside it, also that memory ran out, and then says
+    /// false: there is no figure then, which is not the empty one.
+    void combine(ClipperLib::ClipType operation, ClipperLib::PolyTree& tree) {
+        const bool combined =
+            clipper_.Execute(operation, tree, ClipperLib::pftPositive, ClipperLib::pftPositive);
+        if (!combined && any_)
+            throw ProgramError("outlines could not be put together: memory ran out, or "
+                               "libpolyclipping failed");
+    }
+
+private:
+    ClipperLib::Clipper clipper_;
+    bool any_ = false;
+};
 
 void collect(const ClipperLib::PolyNode& parent, std::vector<Polygon>& out) {
     for (const ClipperLib::PolyNode* outer : parent.Childs) {
@@ -52,9 +70,9 @@ void collect(const ClipperLib::PolyNode& parent, std::vector<Polygon>& out) {
 
 /// Not with StrictlySimple: it sometimes leaves figures with a common side apart (138 of 2,000
 /// grids of twelve turned tiles; none without it).
-std::vector<Polygon> executed(ClipperLib::Clipper& clipper, ClipperLib::ClipType operation) {
+std::vector<Polygon> executed(Operands& operands, ClipperLib::ClipType operation) {
     ClipperLib::PolyTree tree;
-    clipper.Execute(operation, tree, ClipperLib::pftPositive, ClipperLib::pftPositive);
+    operands.combine(operation, tree);
     std::vector<Polygon> out;
     collect(tree, out);
     return tidy(std::move(out));
@@ -64,36 +82,36 @@ std::vector<Polygon> executed(ClipperLib::Clipper& clipper, ClipperLib::ClipType
 std::vector<Polygon> untangled(std::vector<Polygon> figures) {
     constexpr int most_rounds = 100;
     for (int round = 0; round < most_rounds; ++round) {
-        ClipperLib::Clipper clipper;
+        Operands operands;
         bool touching = false;
         for (const Polygon& figure : figures)
             for (const GridPoint& contact : contact_in(figure)) {
-                add(clipper, notch_at(contact), ClipperLib::ptClip);
+                operands.add(notch_at(contact), ClipperLib::ptClip);
                 touching = true;
             }
         if (!touching)
             return figures;
-        add(clipper, figures, ClipperLib::ptSubject);
-        figures = executed(clipper, ClipperLib::ctDifference);
+        operands.add(figures, ClipperLib::ptSubject);
+        figures = executed(operands, ClipperLib::ctDifference);
     }
     throw ProgramError("a figure touches itself however often it is notched");
 }
 
 std::vector<Polygon> combined(const std::vector<Polygon>& a, const std::vector<Polygon>& b,
                               ClipperLib::ClipType operation) {
-    ClipperLib::Clipper clipper;
-    add(clipper, a, ClipperLib::ptSubject);
-    add(clipper, b, ClipperLib::ptClip);
-    return untangled(executed(clipper, operation));
+    Operands operands;
+    operands.add(a, ClipperLib::ptSubject);
+    operands.add(b, ClipperLib::ptClip);
+    return untangled(executed(operands, operation));
 }
 
 } // namespace
 
 std::vector<Polygon> positive_union(const std::vector<Ring>& curves) {
-    ClipperLib::Clipper clipper;
+    Operands operands;
     for (const Ring& curve : curves)
-        add(clipper, curve, ClipperLib::ptSubject);
-    return untangled(executed(clipper, ClipperLib::ctUnion));
+        operands.add(curve, ClipperLib::ptSubject);
+    return untangled(executed(operands, ClipperLib::ctUnion));
 }
 
 std::vector<Polygon> unite(const std::vector<Polygon>& a, const std::vector<Polygon>& b) {

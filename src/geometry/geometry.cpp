@@ -8,11 +8,19 @@
 
 namespace pelt::geometry {
 
-std::vector<Polygon> grown(const std::vector<Point>& ring, const std::vector<double>& moves) {
+std::vector<Polygon> grown(const TaggedRing& ring, const std::vector<double>& moves) {
     return positive_union({on_grid(grown_curve(ring, moves))});
 }
 
+std::vector<Polygon> grown(const std::vector<Point>& ring, const std::vector<double>& moves) {
+    return grown(TaggedRing{ring, {}}, moves);
+}
+
 std::vector<Polygon> shrunk(const std::vector<Point>& ring, const std::vector<double>& moves) {
+    return shrunk(TaggedRing{ring, {}}, moves);
+}
+
+std::vector<Polygon> shrunk(const TaggedRing& ring, const std::vector<double>& moves) {
     Ring curve = on_grid(grown_curve(ring, moves));
     std::reverse(curve.begin(), curve.end());
     return positive_union({curve});

@@ -22,10 +22,12 @@ std::vector<Polygon> subtract(const std::vector<Polygon>& a, const std::vector<P
 
 /// The outline grown by the rule of grow.hpp: `ring` counter-clockwise and simple, in millimetres;
 /// moves[i] >= 0, in millimetres, is that of the side from point i to the next.
+std::vector<Polygon> grown(const TaggedRing& ring, const std::vector<double>& moves);
 std::vector<Polygon> grown(const std::vector<Point>& ring, const std::vector<double>& moves);
 
 /// What is left of an opening (`ring` clockwise) when film grows into it by the same rule; nothing
 /// when it closes.
+std::vector<Polygon> shrunk(const TaggedRing& ring, const std::vector<double>& moves);
 std::vector<Polygon> shrunk(const std::vector<Point>& ring, const std::vector<double>& moves);
 
 /// The polygon grown by one move, its holes made smaller by it.

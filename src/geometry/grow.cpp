@@ -7,6 +7,9 @@
 namespace pelt::geometry {
 namespace {
 
+/// A turn this small is rounding: the ways of two curves that go on in one another.
+constexpr double straight_on = 1e-9;
+
 double dot(Point a, Point b) {
     return a.x * b.x + a.y * b.y;
 }
@@ -80,33 +83,51 @@ std::vector<Point> grown_corner(Point v, const MovedSide& a, const MovedSide& b)
     if (a.move == 0 && b.move == 0)
         return {v};
     const double sine = cross(a.way, b.way);
-    const bool back = sine == 0 && dot(a.way, b.way) < 0;
-    if (sine > 0 || back)
+    const bool straight = std::abs(sine) <= straight_on;
+    const bool back = straight && dot(a.way, b.way) < 0;
+    if ((sine > 0 && !straight) || back)
         return outward_corner(v, a, b);
     const Point p = along(v, outward(a.way), a.move);
     const Point q = along(v, outward(b.way), b.move);
-    if (sine == 0)
+    if (straight)
         return {p, q};
     return {p, v, q};
 }
 
-std::vector<Point> grown_curve(const std::vector<Point>& ring, const std::vector<double>& moves) {
-    std::vector<Point> corners;
-    std::vector<MovedSide> sides;
-    for (std::size_t i = 0; i < ring.size(); ++i) {
-        const Point a = ring[i];
-        const Point b = ring[(i + 1) % ring.size()];
+std::vector<RingSide> sides_of(const TaggedRing& ring) {
+    std::vector<RingSide> sides;
+    const std::size_t n = ring.points.size();
+    for (std::size_t i = 0; i < n; ++i) {
+        const Point a = ring.points[i];
+        const Point b = ring.points[(i + 1) % n];
         const double length = std::hypot(b.x - a.x, b.y - a.y);
         if (length == 0)
             continue;
-        corners.push_back(a);
-        sides.push_back({{(b.x - a.x) / length, (b.y - a.y) / length}, moves[i]});
+        const Point way{(b.x - a.x) / length, (b.y - a.y) / length};
+        const EndWays curve = ring.ways.empty() ? EndWays{} : ring.ways[i];
+        const bool begins = !(curve.begins == Point{});
+        const bool ends = !(curve.ends == Point{});
+        sides.push_back(
+            {i, a, b, begins ? curve.begins : way, ends ? curve.ends : way, begins || ends});
     }
+    return sides;
+}
+
+std::vector<Point> grown_curve(const TaggedRing& ring, const std::vector<double>& moves) {
+    const std::vector<RingSide> sides = sides_of(ring);
     std::vector<Point> curve;
-    for (std::size_t i = 0; i < corners.size(); ++i) {
-        const MovedSide& before = sides[(i + sides.size() - 1) % sides.size()];
-        const std::vector<Point> corner = grown_corner(corners[i], before, sides[i]);
+    for (std::size_t i = 0; i < sides.size(); ++i) {
+        const RingSide& before = sides[(i + sides.size() - 1) % sides.size()];
+        const RingSide& after = sides[i];
+        const MovedSide a{before.ends, moves[before.index]};
+        const MovedSide b{after.begins, moves[after.index]};
+        // A straight side runs on to its corners; what is bent lies square to both ends first.
+        if (before.bent)
+            curve.push_back(along(after.from, outward(a.way), a.move));
+        const std::vector<Point> corner = grown_corner(after.from, a, b);
         curve.insert(curve.end(), corner.begin(), corner.end());
+        if (after.bent)
+            curve.push_back(along(after.from, outward(b.way), b.move));
     }
     return curve;
 }

@@ -7,9 +7,10 @@
 //                    crossing; cut square to the bisector at twice the larger move from v where
 //                    it lies farther. Otherwise p, then q: a step.
 //   inward corner    p, v, q; the loops that arise wind the other way and vanish in the union.
+// Where a side begins or ends a curve, its way at that corner is the curve's.
 #pragma once
 
-#include "model/polygon.hpp"
+#include "model/blank.hpp"
 
 #include <vector>
 
@@ -24,8 +25,20 @@ struct MovedSide {
 /// The points that take the place of `v`, in order.
 std::vector<Point> grown_corner(Point v, const MovedSide& a, const MovedSide& b);
 
+/// A side of a ring that is longer than nothing; its ways, unit vectors, at its two ends.
+struct RingSide {
+    std::size_t index = 0; ///< of its first point
+    Point from;
+    Point to;
+    Point begins;
+    Point ends;
+    bool bent = false; ///< one of them is a curve's, not the side's own
+};
+
+/// The sides in order, repeated points passed over.
+std::vector<RingSide> sides_of(const TaggedRing& ring);
+
 /// The whole curve of a ring of either orientation; outward is to the right of the way it runs.
-/// Repeated points are passed over.
-std::vector<Point> grown_curve(const std::vector<Point>& ring, const std::vector<double>& moves);
+std::vector<Point> grown_curve(const TaggedRing& ring, const std::vector<double>& moves);
 
 } // namespace pelt::geometry

@@ -20,11 +20,19 @@ struct BlankEdge {
     bool seam = false;  ///< made by a seam line, not by the panel's outline
 };
 
+/// The ways, unit vectors, of the curve that a segment was flattened from where the segment begins
+/// or ends that curve: corners there are the curve's, not its chord's. Zero: the segment's own way.
+struct EndWays {
+    Point begins;
+    Point ends;
+};
+
 /// A ring with an edge tag on every segment: segment i runs from points[i] to the next point and
 /// belongs to edges[edge[i]] of the blank.
 struct TaggedRing {
     std::vector<Point> points;
     std::vector<int> edge;
+    std::vector<EndWays> ways = {}; ///< as the segments, or none: all run as they are
 };
 
 struct BlankOpening {
@@ -39,7 +47,6 @@ struct StretchAsked {
     double percent = 0; ///< the least possible; meaningless when unknown, never print it then
     std::optional<double> natural_percent = std::nullopt; ///< where the film lies down by itself
     std::optional<double> bound_percent = std::nullopt;   ///< below the least, to first order
-    std::optional<double> most_percent = std::nullopt; ///< where unknown: it is no more than this
     std::optional<double> curvature = std::nullopt; ///< of Gauss, mean, 1/mm²; below 0: a saddle
     std::optional<double> width_mm = std::nullopt;  ///< the shorter side
 };

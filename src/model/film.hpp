@@ -34,10 +34,10 @@ struct Offer {
     std::optional<Length> up_to = std::nullopt; ///< the longest length sold so
 };
 
-/// The smallest rectangle of leftover film that is kept (common practice, no source).
+/// The smallest rectangle of leftover film that is kept.
 struct WorthKeeping {
-    Um along = 500 * um_per_mm;
-    Um across = 300 * um_per_mm;
+    Um along = 0;
+    Um across = 0;
 };
 
 struct Film {

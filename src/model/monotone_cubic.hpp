@@ -20,6 +20,9 @@ public:
     /// The curve in interval i (from point i to point i+1) at the share t of it, 0 … 1.
     double at(std::size_t interval, double t) const;
 
+    /// The curve's slope at a point.
+    double slope(std::size_t point) const { return slope_[point]; }
+
     /// How many equal chords keep within `tolerance` of the curve in interval i, at least 1.
     int chords(std::size_t interval, double tolerance) const;
 

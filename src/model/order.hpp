@@ -39,13 +39,17 @@ struct RedoChance {
 
 /// Film for pieces that are spoilt and cut again.
 struct Spare {
-    double sure_percent = 0;   ///< asked for
-    Um needed = 0;             ///< the least spare that suffices so often
-    double bare_percent = 0;   ///< how often the length without any spare suffices
-    double enough_percent = 0; ///< how often what is there suffices
+    double sure_percent = 0; ///< asked for
+    Um needed = 0;           ///< the least spare that suffices so often
+    double bare_percent = 0; ///< how often the length without any spare suffices
+    /// How often what is there suffices if what is left on several rolls is one length, and how
+    /// often however remakes fall on those rolls. The same where it is on one roll.
+    double enough_percent = 0;
+    double surely_percent = 0;
     int costliest_vehicle = 0; ///< of the panel without whose remakes least spare would do
     int costliest_panel = 0;
     Um costliest_film = 0; ///< how much less; 0: no panel alone
+    Um longest_remake = 1; ///< of those that may come up at all within `needed`
     std::vector<RedoChance> redo;
 };
 
@@ -53,12 +57,15 @@ struct Spare {
 struct ShortStock {
     std::string stock; ///< "stock A", "the stock of batch B12": of all batches that hold most
     Um more = 0;       ///< about so much more of it would do; 0: it would do, new film is cheaper
+    /// What the job would cost from it, where it would do; none: new film has no known price.
+    std::optional<Money> cost = std::nullopt;
 };
 
 struct Order {
     std::vector<OrderLine> lines; ///< one per new roll of the plan, in their order
     std::optional<Money> total;   ///< none where a price is not known
     std::string currency;
+    bool cheapest = false; ///< proved: whatever holds these pieces costs no less
     std::optional<NextBest> next_best = std::nullopt; ///< none: there is only one way
     std::optional<Spare> spare = std::nullopt;        ///< none: not asked for, nothing is spare
     std::vector<CostOfLength> stock_costs = {}; ///< of the job's first rolls, those from stock

@@ -6,6 +6,7 @@
 #include "model/fault.hpp"
 #include "model/length.hpp"
 #include "model/money.hpp"
+#include "model/panel_name.hpp"
 
 #include <cstdint>
 #include <map>
@@ -67,7 +68,7 @@ struct Shop {
     std::optional<double> sure_percent;
     int valid_days = 14;
     std::string terms;
-    std::map<std::string, std::int64_t> minutes; ///< of a panel, by what it is
+    std::map<PanelKind, std::int64_t> minutes; ///< of a panel, by what it is
     std::map<std::string, Money> prices;         ///< of one unit of a consumable
     std::string log;                             ///< a file; empty: none
 };

@@ -5,6 +5,7 @@
 
 #include "model/fault.hpp"
 #include "model/length.hpp"
+#include "model/panel_name.hpp"
 #include "model/polygon.hpp"
 #include "model/surface.hpp"
 
@@ -156,6 +157,8 @@ struct Hardware {
 struct Panel {
     std::string name;
     Place place;
+    std::optional<PanelKind> is; ///< none: not known by its name; reckoned as a plain panel
+    std::optional<LiesOn> lies;  ///< none: not known
     std::variant<OutlineForm, GirthsForm, SurfaceForm> form;
     Sides sides = Sides::centre;
     int faces = 1; ///< 2 adds the mirrored inner face

@@ -52,6 +52,24 @@ std::vector<Rolls> ever_cheaper(const Shelf& shelf, Rolls rolls) {
     return out;
 }
 
+Rolls left_behind(const Rolls& stock, const Rolls& rolls) {
+    Rolls others;
+    for (auto roll = stock.rbegin(); roll != stock.rend(); ++roll)
+        if (std::find(rolls.begin(), rolls.end(), *roll) == rolls.end())
+            others.push_back(*roll);
+    return others;
+}
+
+void name_the_batch(Job& job, const Batch& batch) {
+    const std::string name =
+        batch.name.empty() ? "that of " + job.rolls[batch.rolls.front()].name : batch.name;
+    for (const std::size_t roll : batch.rolls)
+        job.rolls[roll].batch = name;
+    for (Roll& roll : job.rolls)
+        if (roll.is_new)
+            roll.batch = name;
+}
+
 DoubleArea area_of(const Job& job, const Rolls& rolls) {
     DoubleArea area = 0;
     for (const std::size_t i : rolls) {

@@ -22,6 +22,12 @@ std::vector<Batch> batches_of(const Shelf& shelf);
 /// All of the rolls, then ever fewer: the dearest are left out first.
 std::vector<Rolls> ever_cheaper(const Shelf& shelf, Rolls rolls);
 
+/// Those of the stock that are not among the rolls, the last one first.
+Rolls left_behind(const Rolls& stock, const Rolls& rolls);
+
+/// New film is then of that batch; of a roll whose batch is not known, "that of stock A".
+void name_the_batch(Job& job, const Batch& batch);
+
 /// Twice the usable area, flaws and all.
 DoubleArea area_of(const Job& job, const Rolls& rolls);
 

@@ -2,7 +2,10 @@
 #include "order/buying.hpp"
 
 #include "model/error.hpp"
+#include "order/cheaper_sets.hpp"
+#include "order/least_lengths.hpp"
 #include "order/purchase.hpp"
+#include "order/relaying.hpp"
 #include "order/wide_pieces.hpp"
 
 #include <algorithm>
@@ -13,67 +16,10 @@
 namespace pelt::order {
 namespace {
 
-constexpr std::size_t most_rolls = 5;
-constexpr std::int64_t most_lines = 60;
-constexpr std::size_t most_looks = 200'000;
 constexpr std::size_t few_pieces = 12;
 constexpr std::size_t tries_of_few_pieces = 40;
 constexpr std::size_t tries = 6;
 constexpr std::size_t tries_along_outlines = 2; ///< each is a search of its own, and takes seconds
-
-/// Lengths to buy, the longest first.
-struct Set {
-    std::vector<Um> lengths;
-    Um total = 0;
-    Money cost;
-};
-
-/// All sets of lines that are cheaper than a known way to buy and long enough together.
-class CheaperSets {
-public:
-    CheaperSets(const std::vector<OrderLine>& lines, Money below, Um least)
-        : lines_(lines), below_(below), least_(least) {}
-
-    std::vector<Set> all() {
-        add({}, 0);
-        std::stable_sort(sets_.begin(), sets_.end(), [](const Set& a, const Set& b) {
-            return std::tuple(a.cost, a.lengths.size(), -a.total) <
-                   std::tuple(b.cost, b.lengths.size(), -b.total);
-        });
-        return std::move(sets_);
-    }
-
-private:
-    void add(const Set& before, std::size_t from) {
-        for (std::size_t i = from; i < lines_.size() && looks_ < most_looks; ++i) {
-            ++looks_;
-            Set set = before;
-            set.cost = set.cost + lines_[i].count * *lines_[i].price;
-            if (set.cost >= below_)
-                continue;
-            const Um length = lines_[i].length().floor_um();
-            set.lengths.push_back(length);
-            set.total += length;
-            if (set.total >= least_)
-                sets_.push_back(set);
-            if (set.lengths.size() < most_rolls)
-                add(set, i);
-        }
-    }
-
-    const std::vector<OrderLine>& lines_; ///< the longest first
-    Money below_;
-    Um least_;
-    std::vector<Set> sets_;
-    std::size_t looks_ = 0;
-};
-
-std::size_t count_of(const Copies& copies) {
-    std::size_t count = 0;
-    for (const auto& some : copies)
-        count += some.size();
-    return count;
-}
 
 /// Each roll with the wide pieces that fall to it.
 std::optional<nest::Result> fill_one_by_one(const Job& job, const std::vector<WidePiece>& pieces,
@@ -83,14 +29,9 @@ std::optional<nest::Result> fill_one_by_one(const Job& job, const std::vector<Wi
                                             const nest::Effort& effort, const nest::Watch& watch) {
     Layout all;
     for (std::size_t roll = 0; roll < lengths.size(); ++roll) {
-        Copies own(job.pieces.size());
-        for (std::size_t i = 0; i < pieces.size(); ++i)
-            if (ways.rolls[i] == roll)
-                own[pieces[i].piece].push_back(pieces[i].copy);
-        if (count_of(own) == 0)
+        const Copies own = copies_on_roll(job, pieces, ways, roll);
+        if (!any(own))
             continue;
-        for (auto& some : own)
-            std::sort(some.begin(), some.end());
         nest::Result found = fill_lengths(job, own, {rolls[roll]}, {lengths[roll]}, effort, watch);
         if (!found.layout)
             return std::nullopt;
@@ -122,17 +63,6 @@ std::optional<nest::Result> fill_in_some_order(const Job& job, const Copies& cop
     return std::nullopt;
 }
 
-/// The lines worth combining, the longest first. None where film is sold in so small steps that
-/// buying it in one length is as cheap as can be but for a step.
-std::vector<OrderLine> lines_to_combine(const Film& film, Um need) {
-    for (const Offer& offer : film.sold)
-        if (Length::from_um(need).pm() / offer.by.pm() > most_lines)
-            return {};
-    std::vector<OrderLine> lines = lines_for(film, 1, need);
-    std::reverse(lines.begin(), lines.end());
-    return lines;
-}
-
 /// Less film than this is not worth a try: what the known layout takes, or the proved bound where
 /// straight cuts lie on several rolls. Along outlines a second search hardly ever gets by with less
 /// than the first.
@@ -152,13 +82,11 @@ std::vector<Um> new_lengths(const Job& job, const Layout& layout) {
     return lengths;
 }
 
-Order buy(const Film& film, const std::vector<Um>& lengths, Um spare) {
-    const std::optional<Purchase> best = cheapest_order(film, lengths, lengths.empty() ? 0 : spare);
+Order buy(const Film& film, const std::vector<Um>& lengths, const SpareToBuy& spare) {
+    const std::optional<Purchase> best = cheapest_order(film, lengths, spare);
     if (!best)
         throw ProgramError("a roll was planned that cannot be bought");
     Order order{best->lines, best->cost, film.currency};
-    if (lengths.empty())
-        order.total = Money{};
     if (const auto next = next_best_order(film, lengths, spare, *best))
         order.next_best = {next->lines, *next->cost, *next->cost - *best->cost};
     return order;
@@ -178,52 +106,109 @@ void set_what_is_bought(Job& job, const Layout& layout, Order& order) {
 namespace {
 
 /// With the spare on top of what the layout takes.
-bool is_cheaper(const Job& job, const nest::Result& found, Um spare, Money than) {
+bool is_cheaper(const Job& job, const nest::Result& found, const SpareToBuy& spare, Money than) {
     const auto order = cheapest_order(job.film, new_lengths(job, *found.layout), spare);
     return order && *order->cost < than;
 }
 
+class NewFilmFiller {
+public:
+    NewFilmFiller(const Job& job, const Copies& copies, const SpareToBuy& spare,
+                  const nest::Effort& effort, const nest::Watch& watch)
+        : job_(job), copies_(copies), spare_(spare), effort_(effort), watch_(watch) {
+        for (std::size_t i = 0; i < job.rolls.size(); ++i)
+            if (job.rolls[i].is_new)
+                rolls_.push_back(i);
+    }
+
+    NewFilm run() {
+        nest::Result first = fill(job_, copies_, rolls_, effort_, watch_);
+        if (!first.layout || job_.film.sold.empty())
+            return {std::move(first), false};
+        const std::vector<Um> lengths = new_lengths(job_, *first.layout);
+        const std::optional<Purchase> known = cheapest_order(job_.film, lengths, spare_);
+        if (!known)
+            return {std::move(first), false};
+        const Um least = least_of(*first.layout) + spare_.length;
+        const std::optional<Money> least_money = least_cost(job_.film, least);
+        if (least_money && *least_money >= *known->cost)
+            return {std::move(first), true};
+        if (first.layout->stopped)
+            return {std::move(first), false};
+        return cheaper(std::move(first), *known->cost, least);
+    }
+
+private:
+    /// Proved: no strip that holds the pieces is shorter, nor are rolls together, as laid end to
+    /// end (with a gap between two along outlines) they are one strip.
+    Um least_of(const Layout& layout) const {
+        const Um strip = least_strip(job_, copies_, job_.rolls[rolls_.front()], layout);
+        if (job_.by == CutBy::straight)
+            return strip;
+        return strip - job_.film.allowances.gap * static_cast<Um>(count_of(copies_) - 1);
+    }
+
+    /// Sets of lengths, the cheapest first, until one holds the pieces.
+    NewFilm cheaper(nest::Result first, Money than, Um least) const {
+        const std::vector<Um> lengths = new_lengths(job_, *first.layout);
+        const Um known = std::accumulate(lengths.begin(), lengths.end(), spare_.length);
+        const Um worth_trying =
+            least_worth_trying(job_, lengths, first.layout->bound) + spare_.length;
+        const CheaperSets ways = cheaper_sets(job_.film, worth_trying, known, than);
+        const std::vector<WidePiece> wide = wide_pieces(job_, copies_);
+        // Sets that were found too small, not proved to be, leave it open which one is cheapest.
+        bool open = !ways.all || worth_trying > least;
+        std::size_t tried = 0;
+        for (const Set& set : ways.sets) {
+            const Divided division = divided(wide, set.lengths);
+            if (set.lengths.size() > rolls_.size() || !division.possible) {
+                open = open || (division.possible && spare_.length > 0);
+                continue;
+            }
+            if (tried++ >= most_tries())
+                return {std::move(first), false};
+            if (auto found = fill_set(set, wide, division, than)) {
+                const auto order =
+                    cheapest_order(job_.film, new_lengths(job_, *found->layout), spare_);
+                return {*std::move(found), !open && *order->cost <= set.cost};
+            }
+            open = true;
+        }
+        return {std::move(first), !open};
+    }
+
+    std::size_t most_tries() const {
+        if (count_of(copies_) <= few_pieces)
+            return tries_of_few_pieces;
+        return job_.by == CutBy::contour ? tries_along_outlines : tries;
+    }
+
+    std::optional<nest::Result> fill_set(const Set& set, const std::vector<WidePiece>& wide,
+                                         const Divided& division, Money than) const {
+        if (wide.size() == count_of(copies_) && !division.rolls.empty())
+            if (auto found =
+                    fill_one_by_one(job_, wide, division, rolls_, set.lengths, effort_, watch_);
+                found && is_cheaper(job_, *found, spare_, than))
+                return found;
+        if (auto found = fill_in_some_order(job_, copies_, rolls_, set.lengths, effort_, watch_);
+            found && is_cheaper(job_, *found, spare_, than))
+            return found;
+        return std::nullopt;
+    }
+
+    const Job& job_;
+    const Copies& copies_;
+    const SpareToBuy& spare_;
+    const nest::Effort& effort_;
+    const nest::Watch& watch_;
+    std::vector<std::size_t> rolls_;
+};
+
 } // namespace
 
-nest::Result fill_new_film(const Job& job, const Copies& copies, Um spare,
-                           const nest::Effort& effort, const nest::Watch& watch) {
-    std::vector<std::size_t> rolls;
-    for (std::size_t i = 0; i < job.rolls.size(); ++i)
-        if (job.rolls[i].is_new)
-            rolls.push_back(i);
-    nest::Result best = fill(job, copies, rolls, effort, watch);
-    if (!best.layout || best.layout->stopped || job.film.sold.empty())
-        return best;
-    const std::vector<Um> lengths = new_lengths(job, *best.layout);
-    const std::optional<Purchase> known = cheapest_order(job.film, lengths, spare);
-    Um all = spare;
-    for (const Um length : lengths)
-        all += length;
-    const std::vector<OrderLine> lines = lines_to_combine(job.film, all);
-    if (!known)
-        return best;
-    const Um least = least_worth_trying(job, lengths, best.layout->bound) + spare;
-    const std::vector<Set> sets = CheaperSets(lines, *known->cost, least).all();
-    const std::size_t most = count_of(copies) <= few_pieces ? tries_of_few_pieces
-                             : job.by == CutBy::contour     ? tries_along_outlines
-                                                            : tries;
-    const std::vector<WidePiece> wide = wide_pieces(job, copies);
-    std::size_t tried = 0;
-    for (std::size_t i = 0; i < sets.size() && tried < most; ++i) {
-        const std::vector<Um>& of_rolls = sets[i].lengths;
-        const Divided ways = divided(wide, of_rolls);
-        if (of_rolls.size() > rolls.size() || !ways.possible)
-            continue;
-        ++tried;
-        if (wide.size() == count_of(copies) && !ways.rolls.empty())
-            if (auto found = fill_one_by_one(job, wide, ways, rolls, of_rolls, effort, watch);
-                found && is_cheaper(job, *found, spare, *known->cost))
-                return *std::move(found);
-        if (auto found = fill_in_some_order(job, copies, rolls, of_rolls, effort, watch);
-            found && is_cheaper(job, *found, spare, *known->cost))
-            return *std::move(found);
-    }
-    return best;
+NewFilm fill_new_film(const Job& job, const Copies& copies, const SpareToBuy& spare,
+                      const nest::Effort& effort, const nest::Watch& watch) {
+    return NewFilmFiller(job, copies, spare, effort, watch).run();
 }
 
 } // namespace pelt::order

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "order/consumables.hpp"
 
-#include "trade/consumables.hpp"
+#include "trade/used_up.hpp"
 
 #include <cmath>
 

@@ -204,9 +204,10 @@ Outcome run(Request request) {
     if (request.sure_percent)
         spare = spare_for(*job, *request.sure_percent);
     const Shelf shelf = shelf_of(request.stock, job->film, out.faults);
-    auto [result, short_stock] =
-        fill_from_shelf(*job, shelf, spare ? spare->needed : 0, request.effort,
-                        while_doing("laying out", request.watch), out.faults);
+    const SpareToBuy to_buy =
+        spare ? SpareToBuy{spare->needed, spare->longest_remake} : SpareToBuy{};
+    auto [result, short_stock, cheapest] = fill_from_shelf(
+        *job, shelf, to_buy, request.effort, while_doing("laying out", request.watch), out.faults);
     if (!result.layout) {
         tell_misfits(*job, result.misfits, out.faults);
         if (!stops(out.faults))
@@ -215,7 +216,8 @@ Outcome run(Request request) {
     }
     if (!result.layout->stopped && all_new(*job, *result.layout))
         out.rules_cost = weigh_the_rules(*job, *result.layout, request);
-    out.order = buy(job->film, new_lengths(*job, *result.layout), spare ? spare->needed : 0);
+    out.order = buy(job->film, new_lengths(*job, *result.layout), to_buy);
+    out.order.cheapest = cheapest;
     out.order.short_stock = std::move(short_stock);
     out.order.stock_costs = shelf.costs;
     if (spare)

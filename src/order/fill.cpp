@@ -84,9 +84,11 @@ Copies all_copies(const Job& job) {
 
 std::vector<Roll> new_rolls(const Film& film, const std::vector<Piece>& pieces) {
     const std::optional<Um> longest = longest_purchase(film);
-    std::size_t count = longest ? 0 : 1;
+    // Film without end that has no price is bought in one length; with one, two may be cheaper.
+    const bool one = !longest && film.sold.empty();
+    std::size_t count = one ? 1 : 0;
     for (const Piece& piece : pieces)
-        count += longest ? piece.ids.size() : 0;
+        count += one ? 0 : piece.ids.size();
     std::vector<Roll> rolls;
     for (std::size_t i = 0; i < count; ++i)
         rolls.push_back(
@@ -110,8 +112,11 @@ nest::Result fill_film(const Job& job, const Copies& copies, const std::vector<s
 
 std::vector<Roll> film_of(const Job& job, const std::vector<std::size_t>& rolls) {
     std::vector<Roll> film;
-    for (const std::size_t roll : rolls)
+    for (const std::size_t roll : rolls) {
         film.push_back(job.rolls[roll]);
+        if (film.back().is_new && !film.back().available)
+            break; // nothing is left for the rolls behind it
+    }
     return film;
 }
 
@@ -127,9 +132,11 @@ nest::Result fill_lengths(const Job& job, const Copies& copies,
                           const nest::Effort& effort, const nest::Watch& watch) {
     const std::vector<std::size_t> first(
         rolls.begin(), rolls.begin() + static_cast<std::ptrdiff_t>(lengths.size()));
-    std::vector<Roll> film = film_of(job, first);
-    for (std::size_t i = 0; i < film.size(); ++i)
-        film[i].available = lengths[i];
+    std::vector<Roll> film;
+    for (std::size_t i = 0; i < first.size(); ++i) {
+        film.push_back(job.rolls[first[i]]);
+        film.back().available = lengths[i];
+    }
     return fill_film(job, copies, first, film, effort, watch);
 }
 
@@ -148,6 +155,15 @@ nest::Result fill_tightly(const Job& job, const Copies& copies,
     return result;
 }
 
+nest::Result fill_one(const Job& job, const Copies& copies, std::size_t roll,
+                      std::optional<Um> available, const nest::Effort& effort,
+                      const nest::Watch& watch) {
+    std::vector<Roll> film = film_of(job, {roll});
+    film.front().is_new = true;
+    film.front().available = available;
+    return fill_film(job, copies, {roll}, film, effort, watch);
+}
+
 nest::Result fill(const Job& job, const nest::Effort& effort, const nest::Watch& watch) {
     std::vector<std::size_t> rolls;
     for (std::size_t i = 0; i < job.rolls.size(); ++i)
@@ -156,7 +172,7 @@ nest::Result fill(const Job& job, const nest::Effort& effort, const nest::Watch&
     return fill(job, all_copies(job), rolls, effort, watch);
 }
 
-Score judged(const Job& job, const std::vector<CostOfLength>& costs, Um spare,
+Score judged(const Job& job, const std::vector<CostOfLength>& costs, const SpareToBuy& spare,
              const Layout& layout) {
     Money cost;
     std::vector<Um> lengths;
@@ -171,8 +187,7 @@ Score judged(const Job& job, const std::vector<CostOfLength>& costs, Um spare,
     Um length = 0;
     for (const Um of_roll : lengths)
         length += of_roll;
-    const std::optional<Purchase> bought =
-        cheapest_order(job.film, lengths, lengths.empty() ? 0 : spare);
+    const std::optional<Purchase> bought = cheapest_order(job.film, lengths, spare);
     if (bought && bought->cost)
         cost = cost + *bought->cost;
     return {cost.micros(), length, static_cast<std::int64_t>(layout.rolls.size()),

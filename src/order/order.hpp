@@ -84,10 +84,10 @@ std::vector<WhatIf> what_ifs(const Request& request, const Outcome& outcome);
 /// together, such as a panel that the film cannot be cut for.
 Faults examine(Request request);
 
-/// The order in which pieces are laid on the vehicle (common practice, no source): door jambs;
-/// then from the top down and from the middle out: roof and pillars, hood, rear lids and spoilers;
-/// the left side from front to rear, the right side; what has no known name; bumpers; small parts
-/// last. One vehicle is finished before the next begins. Gives indices into `ids`.
+/// The order in which pieces are laid on the vehicle (trade/laying.cpp): door jambs; then from the
+/// top down and from the middle out: roof and pillars, hood, rear lids and spoilers; the left side
+/// from front to rear, the right side; what is not known; bumpers; small parts last. One vehicle is
+/// finished before the next begins. Gives indices into `ids`.
 std::vector<std::size_t> laying_order(const Job& job, const std::vector<PieceId>& ids);
 
 /// The same by piece and copy: each one's place in that order.

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: MIT
 #include "order/purchase.hpp"
 
+#include "order/rolls_of_lines.hpp"
+
 #include <algorithm>
 #include <utility>
 
@@ -47,57 +49,6 @@ std::vector<OrderLine> without_dominated(std::vector<OrderLine> lines) {
     return kept;
 }
 
-/// An order of some rolls; `cost` is known.
-struct Part {
-    std::vector<OrderLine> lines;
-    Length length;
-    Money cost;
-};
-
-std::vector<Part> without_dominated(std::vector<Part> parts) {
-    std::stable_sort(parts.begin(), parts.end(), [](const Part& a, const Part& b) {
-        return a.cost != b.cost ? a.cost < b.cost : a.length > b.length;
-    });
-    std::vector<Part> kept;
-    for (Part& part : parts)
-        if (kept.empty() || part.length > kept.back().length)
-            kept.push_back(std::move(part));
-    return kept;
-}
-
-std::vector<Part> with_one_more(const std::vector<Part>& parts,
-                                const std::vector<OrderLine>& lines) {
-    std::vector<Part> out;
-    for (const Part& part : parts)
-        for (const OrderLine& line : lines) {
-            Part more = part;
-            more.lines.push_back(line);
-            more.length = part.length + line.length();
-            more.cost = part.cost + cost_of(line);
-            out.push_back(std::move(more));
-        }
-    return without_dominated(std::move(out));
-}
-
-/// The dynamic programme over rolls; `choices` holds the lines of each roll, `extra` those of a
-/// roll for spare alone.
-std::optional<Purchase> cheapest_of(const std::vector<std::vector<OrderLine>>& choices,
-                                    const std::vector<OrderLine>& extra, Length least) {
-    std::vector<Part> parts{{}};
-    for (const std::vector<OrderLine>& lines : choices)
-        parts = with_one_more(parts, lines);
-    std::vector<Part> more = with_one_more(parts, extra);
-    parts.insert(parts.end(), more.begin(), more.end());
-    const Part* best = nullptr;
-    for (const Part& part : parts)
-        if (part.length >= least &&
-            (best == nullptr || part.cost < best->cost ||
-             (part.cost == best->cost && part.lines.size() <= best->lines.size() &&
-              part.length > best->length)))
-            best = &part;
-    return best == nullptr ? std::nullopt : std::optional(Purchase{best->lines, best->cost});
-}
-
 Length sum_of(const std::vector<Um>& lengths) {
     Um sum = 0;
     for (const Um length : lengths)
@@ -113,18 +64,37 @@ std::vector<std::vector<OrderLine>> choices_for(const Film& film, const std::vec
     return choices;
 }
 
-/// Without prices: what is needed, the spare on the last roll that takes it.
-Purchase exact_order(const Film& film, std::vector<Um> lengths, Um spare) {
-    if (spare > 0) {
-        const auto takes = [&](Um length) {
-            return !film.roll_length || length + spare <= *film.roll_length;
-        };
-        const auto last = std::find_if(lengths.rbegin(), lengths.rend(), takes);
-        if (last == lengths.rend())
-            lengths.push_back(spare);
-        else
-            *last += spare;
+/// For rolls of spare alone.
+std::vector<OrderLine> extra_lines(const Film& film, const SpareToBuy& spare) {
+    return spare.length > 0 ? lines_for(film, spare.in_one, std::max(spare.length, spare.in_one))
+                            : std::vector<OrderLine>{};
+}
+
+bool every_line_is_looked_at(const Film& film, Um spare) {
+    return std::all_of(film.sold.begin(), film.sold.end(), [&](const Offer& offer) {
+        return Length::from_um(spare).pm() / offer.by.pm() < most_steps;
+    });
+}
+
+/// Without prices: what is needed, the spare on the last roll that takes it, or on rolls of its
+/// own.
+Purchase exact_order(const Film& film, std::vector<Um> lengths, const SpareToBuy& spare) {
+    Um more = spare.length;
+    const auto takes_it = [&](Um length) {
+        return !film.roll_length || length + more <= *film.roll_length;
+    };
+    std::vector<Um> for_spare;
+    while (more > 0 && std::none_of(lengths.begin(), lengths.end(), takes_it) &&
+           more > *film.roll_length) {
+        for_spare.push_back(*film.roll_length);
+        more -= *film.roll_length;
     }
+    const auto last = std::find_if(lengths.rbegin(), lengths.rend(), takes_it);
+    if (more > 0 && last == lengths.rend())
+        for_spare.push_back(std::max(more, std::min(spare.in_one, *film.roll_length)));
+    else if (more > 0)
+        *last += more;
+    lengths.insert(lengths.end(), for_spare.begin(), for_spare.end());
     Purchase purchase;
     for (const Um length : lengths)
         purchase.lines.push_back({Length::from_um(length), 1, std::nullopt, ""});
@@ -176,13 +146,26 @@ std::optional<OrderLine> cheapest_purchase(const Film& film, Um need) {
     return lines.empty() ? std::nullopt : std::optional(lines.front());
 }
 
-std::optional<Purchase> cheapest_order(const Film& film, const std::vector<Um>& lengths, Um spare) {
+std::optional<Purchase> cheapest_order(const Film& film, const std::vector<Um>& lengths,
+                                       const SpareToBuy& spare) {
+    if (lengths.empty())
+        return Purchase{{}, Money{}}; // all of it comes from stock, and nothing is bought for spare
     if (film.sold.empty())
         return exact_order(film, lengths, spare);
-    const std::vector<OrderLine> extra =
-        spare > 0 ? lines_for(film, 1, spare) : std::vector<OrderLine>{};
-    return cheapest_of(choices_for(film, lengths, spare), extra,
-                       sum_of(lengths) + Length::from_um(spare));
+    std::optional<Purchase> best =
+        cheapest_of(choices_for(film, lengths, spare.length), extra_lines(film, spare),
+                    sum_of(lengths) + Length::from_um(spare.length));
+    if (best)
+        best->cheapest = best->cheapest && every_line_is_looked_at(film, spare.length);
+    return best;
+}
+
+std::optional<Money> least_cost(const Film& film, Um length) {
+    if (film.sold.empty() || !every_line_is_looked_at(film, length))
+        return std::nullopt;
+    const std::optional<Purchase> least =
+        cheapest_of({}, lines_for(film, 1, length), Length::from_um(length));
+    return least && least->cheapest ? least->cost : std::nullopt;
 }
 
 namespace {
@@ -197,30 +180,38 @@ Film without_offers_of(Film film, const std::vector<OrderLine>& lines) {
     return film;
 }
 
+/// In whatever order: a roll may hold the pieces or be for spare.
+bool same_lines(const Purchase& a, const Purchase& b) {
+    const auto same = [](const OrderLine& x, const OrderLine& y) {
+        return x.by == y.by && x.count == y.count && x.price == y.price;
+    };
+    return std::is_permutation(a.lines.begin(), a.lines.end(), b.lines.begin(), b.lines.end(),
+                               same);
+}
+
 } // namespace
 
-std::optional<Purchase> next_best_order(const Film& film, const std::vector<Um>& lengths, Um spare,
-                                        const Purchase& best) {
-    if (!best.cost)
+std::optional<Purchase> next_best_order(const Film& film, const std::vector<Um>& lengths,
+                                        const SpareToBuy& spare, const Purchase& best) {
+    if (!best.cost || lengths.empty())
         return std::nullopt;
-    const Length least = sum_of(lengths) + Length::from_um(spare);
-    const std::vector<OrderLine> extra =
-        spare > 0 ? lines_for(film, 1, spare) : std::vector<OrderLine>{};
+    const Length least = sum_of(lengths) + Length::from_um(spare.length);
+    const std::vector<OrderLine> extra = extra_lines(film, spare);
     std::optional<Purchase> next;
     const auto consider = [&](std::optional<Purchase> found) {
-        if (found && (!next || *found->cost < *next->cost))
+        if (found && !same_lines(*found, best) && (!next || *found->cost < *next->cost))
             next = std::move(found);
     };
     for (std::size_t i = 0; i < lengths.size(); ++i) {
-        std::vector<std::vector<OrderLine>> choices = choices_for(film, lengths, spare);
-        choices[i] =
-            lines_for(without_offers_of(film, {best.lines[i]}), lengths[i], lengths[i] + spare);
+        std::vector<std::vector<OrderLine>> choices = choices_for(film, lengths, spare.length);
+        choices[i] = lines_for(without_offers_of(film, {best.lines[i]}), lengths[i],
+                               lengths[i] + spare.length);
         consider(cheapest_of(choices, extra, least));
     }
-    if (spare > 0) {
-        std::vector<std::vector<OrderLine>> choices = choices_for(film, lengths, spare);
-        choices.push_back(lines_for(without_offers_of(film, best.lines), 1, spare));
-        consider(cheapest_of(choices, {}, least));
+    if (spare.length > 0) {
+        std::vector<std::vector<OrderLine>> choices = choices_for(film, lengths, spare.length);
+        choices.push_back(extra_lines(without_offers_of(film, best.lines), spare));
+        consider(cheapest_of(choices, extra, least));
     }
     return next;
 }

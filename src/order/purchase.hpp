@@ -5,8 +5,7 @@
 // roll holds. Why the cheapest one is found: of one offer the fewest that reach a length are the
 // cheapest, since its price does not fall with the number; without spare film the rolls have
 // nothing to do with one another, so the cheapest line of each is the cheapest order. With spare
-// the total counts as well: roll by roll all orders are kept of which no other one is both cheaper
-// and longer (a dynamic programme over totals), and one more roll may be added.
+// the total counts as well (rolls_of_lines.hpp).
 #pragma once
 
 #include "model/film.hpp"
@@ -29,20 +28,31 @@ std::optional<OrderLine> cheapest_purchase(const Film& film, Um need);
 /// than the first that reaches `most`.
 std::vector<OrderLine> lines_for(const Film& film, Um need, Um most);
 
+/// Film to buy besides what the pieces take.
+struct SpareToBuy {
+    Um length = 0; ///< in all
+    Um in_one = 1; ///< what a roll for spare alone must hold, or no remake fits on it
+};
+
 struct Purchase {
-    std::vector<OrderLine> lines; ///< of the rolls, in their order; one more may be for spare alone
+    std::vector<OrderLine> lines; ///< of the rolls, in their order; then of rolls for spare alone
     std::optional<Money> cost;    ///< none: prices not known
+    bool cheapest = true; ///< proved of these lengths; false where too many ways were left unseen
     Length length() const;
 };
 
 /// The cheapest purchase of rolls of at least these lengths, with at least `spare` more in all; of
 /// equally cheap ones the longest. None when no offer reaches.
-std::optional<Purchase> cheapest_order(const Film& film, const std::vector<Um>& lengths, Um spare);
+std::optional<Purchase> cheapest_order(const Film& film, const std::vector<Um>& lengths,
+                                       const SpareToBuy& spare);
 
-/// The cheapest one of which at least one roll is bought by another offer, or the spare alone on a
-/// roll of its own by an offer that the best one does not take. None where there is none, or no
-/// prices are known.
-std::optional<Purchase> next_best_order(const Film& film, const std::vector<Um>& lengths, Um spare,
-                                        const Purchase& best);
+/// What any rolls cost at least that are together so long; none: not known.
+std::optional<Money> least_cost(const Film& film, Um length);
+
+/// The cheapest one of which at least one roll is bought by another offer, or the spare on a roll
+/// of its own by an offer that the best one does not take. None where there is none, or no prices
+/// are known.
+std::optional<Purchase> next_best_order(const Film& film, const std::vector<Um>& lengths,
+                                        const SpareToBuy& spare, const Purchase& best);
 
 } // namespace pelt::order

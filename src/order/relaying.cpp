@@ -50,6 +50,13 @@ bool any(const Copies& copies) {
                        [](const auto& some) { return !some.empty(); });
 }
 
+std::size_t count_of(const Copies& copies) {
+    std::size_t count = 0;
+    for (const auto& some : copies)
+        count += some.size();
+    return count;
+}
+
 bool takes_new_film(const Job& job, const Layout& layout) {
     return std::any_of(layout.rolls.begin(), layout.rolls.end(),
                        [&](const UsedRoll& used) { return job.rolls[used.roll].is_new; });
@@ -58,6 +65,12 @@ bool takes_new_film(const Job& job, const Layout& layout) {
 Copies copies_on(const Job& job, const Layout& layout, bool is_new) {
     const auto is_in = [&](const UsedRoll& used) { return job.rolls[used.roll].is_new == is_new; };
     return part_of(job, layout, is_in).copies;
+}
+
+bool new_film_must_match(const Job& job, const Layout& layout) {
+    return std::any_of(layout.rolls.begin(), layout.rolls.end(), [&](const UsedRoll& used) {
+        return job.rolls[used.roll].is_new && holds_bound_pieces(job, used);
+    });
 }
 
 Layout on_stock_alone(const Job& job, Layout layout) {
@@ -94,7 +107,8 @@ Layout tightened(const Job& job, Layout layout, const nest::Effort& effort,
 }
 
 Layout laid_with_effort(const Job& job, Layout layout, const std::vector<CostOfLength>& costs,
-                        Um spare, const nest::Effort& effort, const nest::Watch& watch) {
+                        const SpareToBuy& spare, const nest::Effort& effort,
+                        const nest::Watch& watch) {
     enum class Kind { bound, costly, worthless, fresh };
     const auto kind_of = [&](const UsedRoll& used) {
         if (job.rolls[used.roll].is_new)
@@ -113,7 +127,7 @@ Layout laid_with_effort(const Job& job, Layout layout, const std::vector<CostOfL
             part.layout.bound = layout.bound;
         std::optional<Layout> better;
         if (kind == Kind::fresh)
-            better = fill_new_film(job, part.copies, spare, effort, watch).layout;
+            better = fill_new_film(job, part.copies, spare, effort, watch).result.layout;
         else if (kind != Kind::worthless)
             better = fill_tightly(job, part.copies, part.rolls, effort, watch).layout;
         std::optional<Layout> laid = better ? std::move(better) : std::move(part.layout);

@@ -3,10 +3,13 @@
 
 #include "order/batches.hpp"
 #include "order/buying.hpp"
+#include "order/every_division.hpp"
+#include "order/on_stock.hpp"
 #include "order/relaying.hpp"
 #include "order/short_stock.hpp"
 
 #include <algorithm>
+#include <tuple>
 #include <utility>
 
 namespace pelt::order {
@@ -14,7 +17,7 @@ namespace {
 
 class FillFromShelf {
 public:
-    FillFromShelf(Job& job, const Shelf& shelf, Um spare, const nest::Effort& effort,
+    FillFromShelf(Job& job, const Shelf& shelf, const SpareToBuy& spare, const nest::Effort& effort,
                   const nest::Watch& watch)
         : job_(job), shelf_(shelf), spare_(spare), asked_(effort), effort_(effort), watch_(watch),
           all_(all_copies(job)) {
@@ -42,15 +45,11 @@ public:
             take_new_film_if_cheaper(batches, faults);
         lay_with_effort();
         if (best_)
-            return {{std::move(best_), {}}, short_stock_};
-        return {{std::nullopt, misfits_}, std::nullopt};
+            return {{std::move(best_), {}}, short_stock_, cheapest_ || costs_nothing()};
+        return {{std::nullopt, misfits_}, std::nullopt, false};
     }
 
 private:
-    bool may_hold(const Rolls& rolls, const Copies& copies) const {
-        return least_area(job_, copies) <= area_of(job_, rolls);
-    }
-
     bool holds_more(const Batch& a, const Batch& b) const {
         return area_of(job_, a.rolls) > area_of(job_, b.rolls);
     }
@@ -63,15 +62,14 @@ private:
     }
 
     std::optional<Layout> on_new_film(const Copies& copies) {
-        nest::Result result = fill_new_film(job_, copies, spare_, effort_, watch_);
-        if (!result.layout && !result.misfits.empty())
-            misfits_ = result.misfits;
-        return std::move(result.layout);
+        NewFilm found = fill_new_film(job_, copies, spare_, effort_, watch_);
+        if (!found.result.layout && !found.result.misfits.empty())
+            misfits_ = found.result.misfits;
+        cheapest_new_film_ = found.cheapest;
+        return std::move(found.result.layout);
     }
 
-    std::optional<Layout> filled_tightly(const Copies& copies, const Rolls& rolls) {
-        return fill_tightly(job_, copies, rolls, effort_, watch_).layout;
-    }
+    bool costs_nothing() const { return best_ && score_[0] == 0 && score_[1] == 0; }
 
     bool looks_quickly() const { return effort_.trial != asked_.trial; }
 
@@ -100,7 +98,7 @@ private:
         Layout laid = laid_with_effort(job_, *best_, shelf_.costs, spare_, asked_, watch_);
         const bool from_stock_too = any(copies_on(job_, *best_, false));
         consider(std::move(laid));
-        if (job_.half_done.any() || !from_stock_too || (score_[0] == 0 && score_[1] == 0))
+        if (job_.half_done.any() || !from_stock_too || costs_nothing())
             return;
         effort_ = asked_;
         consider(on_new_film(all_));
@@ -123,9 +121,10 @@ private:
     /// Stock of one batch holds all pieces, or all that must be of one batch.
     void try_batch(const Rolls& rolls) {
         const bool fixed = any(bound_);
-        if (!fixed || !may_hold(rolls, bound_))
+        if (!fixed || !may_hold(job_, rolls, bound_))
             return;
-        std::optional<Layout> all = may_hold(rolls, all_) ? on_fewest(all_, rolls) : std::nullopt;
+        std::optional<Layout> all =
+            may_hold(job_, rolls, all_) ? on_fewest(all_, rolls) : std::nullopt;
         const bool holds_all = all.has_value();
         consider(std::move(all));
         std::optional<Layout> must = any(free_) ? on_fewest(bound_, rolls) : std::nullopt;
@@ -135,40 +134,21 @@ private:
             remember(rolls);
     }
 
-    Rolls stock_without(const Rolls& rolls) const {
-        Rolls others;
-        for (auto roll = stock_.rbegin(); roll != stock_.rend(); ++roll)
-            if (std::find(rolls.begin(), rolls.end(), *roll) == rolls.end())
-                others.push_back(*roll);
-        return others;
-    }
+    Rolls stock_without(const Rolls& rolls) const { return left_behind(stock_, rolls); }
 
     Rolls and_new_film(Rolls rolls) const {
         rolls.insert(rolls.end(), new_.begin(), new_.end());
         return rolls;
     }
 
-    /// On a single roll where one holds everything, the shortest first; else on all of them, the
-    /// longest first.
-    std::optional<Layout> on_fewest(const Copies& copies, Rolls rolls) {
-        constexpr std::size_t most_tries = 3;
-        const auto longer = [&](std::size_t a, std::size_t b) {
-            return std::pair(job_.rolls[b].available, a) < std::pair(job_.rolls[a].available, b);
-        };
-        std::sort(rolls.begin(), rolls.end(), longer);
-        std::size_t tries = 0;
-        for (auto roll = rolls.rbegin(); roll != rolls.rend() && tries < most_tries; ++roll)
-            if (rolls.size() > 1 && may_hold({*roll}, copies)) {
-                ++tries;
-                if (auto layout = filled_tightly(copies, {*roll}))
-                    return layout;
-            }
-        return filled_tightly(copies, rolls);
+    std::optional<Layout> on_fewest(const Copies& copies, const Rolls& rolls) const {
+        return order::on_fewest(job_, copies, rolls, effort_, watch_);
     }
 
     /// All from new film, but for the batch-free pieces that go on stock.
     void try_new_film() {
         consider(on_new_film(all_));
+        cheapest_ = stock_.empty() && cheapest_new_film_;
         if (!any(free_) || stock_.empty())
             return;
         for (const Rolls& rolls : ever_cheaper(shelf_, stock_))
@@ -195,20 +175,24 @@ private:
     }
 
     void take_new_film_if_cheaper(const std::vector<Batch>& batches, Faults& faults) {
-        if (!best_ || score_[0] > 0 || score_[1] > 0)
+        if (!costs_nothing())
             try_new_film();
+        try_stock_once_more(batches);
+        weigh_every_division(true);
         if (best_ && takes_new_film(job_, *best_))
-            tell_what_forces_new_film(batches, faults);
+            tell_what_forces_new_film(faults);
     }
 
     /// Work that is half done goes on in the batch that it was begun in: what the shelf does not
     /// hold of it is cut from more of the same batch, as little as can be.
     void go_on(const std::vector<Batch>& batches, Faults& faults) {
+        weigh_every_division(false);
         if (!best_ && !any(bound_))
             go_on_with_anything();
         else if (!best_)
-            if (const std::optional<Batch> begun = filled_up(batches); begun && must_match(*best_))
-                name_the_batch(*begun);
+            if (const std::optional<Batch> begun = filled_up(batches);
+                begun && new_film_must_match(job_, *best_))
+                name_the_batch(job_, *begun);
         if (!best_ || !takes_new_film(job_, *best_))
             return;
         faults.push_back(what_is_missing(job_, *best_, job_.rolls[new_.front()].batch));
@@ -242,42 +226,57 @@ private:
         return begun;
     }
 
-    /// True when new film holds pieces that must be of one batch.
-    bool must_match(const Layout& layout) const {
-        const Copies copies = copies_on(job_, layout, true);
-        for (std::size_t i = 0; i < copies.size(); ++i)
-            if (!copies[i].empty() && !job_.pieces[i].batch_free)
-                return true;
-        return false;
-    }
-
-    void name_the_batch(const Batch& batch) {
-        const std::string name =
-            batch.name.empty() ? "that of " + job_.rolls[batch.rolls.front()].name : batch.name;
-        for (const Rolls& rolls : {batch.rolls, new_})
-            for (const std::size_t roll : rolls)
-                job_.rolls[roll].batch = name;
-    }
-
     /// The batch that holds most, filled up with new film as if that were of the same batch.
-    void tell_what_forces_new_film(const std::vector<Batch>& batches, Faults& faults) {
-        if (batches.empty() || !any(bound_))
+    void try_stock_once_more(const std::vector<Batch>& batches) {
+        if (!best_ || !takes_new_film(job_, *best_) || batches.empty() || !any(bound_))
             return;
-        const Batch& most =
-            *std::min_element(batches.begin(), batches.end(),
-                              [&](const Batch& a, const Batch& b) { return holds_more(a, b); });
+        most_ = *std::min_element(batches.begin(), batches.end(),
+                                  [&](const Batch& a, const Batch& b) { return holds_more(a, b); });
         nest::Effort quick = effort_;
         quick.amount = 1;
-        const nest::Result result = fill(job_, bound_, and_new_film(most.rolls), quick, watch_);
-        if (!result.layout)
+        on_most_ = fill(job_, bound_, and_new_film(most_.rolls), quick, watch_).layout;
+        if (!on_most_ || takes_new_film(job_, *on_most_))
             return;
-        short_stock_ = how_short(job_, most, *result.layout);
-        faults.push_back(what_forces_new_film(job_, most, *result.layout));
+        std::optional<Layout> all = tightened(*on_most_);
+        if (any(free_))
+            all = joined(std::move(all), filled_thriftily(free_, stock_without(most_.rolls)));
+        if (!all) {
+            on_most_.reset();
+            return;
+        }
+        cost_on_most_ = Money::from_micros(judged(job_, shelf_.costs, spare_, *all)[0]);
+        consider(std::move(all));
+    }
+
+    void tell_what_forces_new_film(Faults& faults) {
+        if (!on_most_)
+            return;
+        short_stock_ = how_short(job_, most_, *on_most_);
+        if (short_stock_->more == 0 && !job_.film.sold.empty())
+            short_stock_->cost = cost_on_most_;
+        faults.push_back(what_forces_new_film(job_, most_, *on_most_, short_stock_->cost,
+                                              Money::from_micros(score_[0])));
+    }
+
+    /// Where pieces are few, all ways to divide them among rolls.
+    void weigh_every_division(bool new_film_for_all) {
+        const bool has_costs = !stock_.empty() || !job_.film.sold.empty();
+        if ((best_ && best_->stopped) || cheapest_ || costs_nothing() || !has_costs ||
+            !can_try_every_division(job_))
+            return;
+        CheapestDivision found = cheapest_division(job_, shelf_, new_film_for_all, effort_, watch_);
+        // Work that is half done takes new film only where the shelf holds too little.
+        if (found.layout && (new_film_for_all || !takes_new_film(job_, *found.layout))) {
+            const Score score = judged(job_, shelf_.costs, spare_, *found.layout);
+            if (!best_ || std::tie(score[0], score[1]) < std::tie(score_[0], score_[1]))
+                consider(std::move(found.layout));
+        }
+        cheapest_ = best_ && spare_.length == 0 && score_[0] <= found.at_least.micros();
     }
 
     Job& job_;
     const Shelf& shelf_;
-    Um spare_;
+    const SpareToBuy& spare_;
     nest::Effort asked_;
     nest::Effort effort_;
     const nest::Watch& watch_;
@@ -287,16 +286,21 @@ private:
     Rolls new_;
     Rolls stock_;
     Rolls roomiest_;
+    Batch most_;
+    std::optional<Layout> on_most_; ///< what must be of one batch
+    std::optional<Money> cost_on_most_;
     std::optional<Layout> best_;
     Score score_{};
     std::optional<ShortStock> short_stock_;
     std::vector<std::size_t> misfits_;
+    bool cheapest_new_film_ = false; ///< of the last copies laid on it
+    bool cheapest_ = false;
 };
 
 } // namespace
 
-FromShelf fill_from_shelf(Job& job, const Shelf& shelf, Um spare, const nest::Effort& effort,
-                          const nest::Watch& watch, Faults& faults) {
+FromShelf fill_from_shelf(Job& job, const Shelf& shelf, const SpareToBuy& spare,
+                          const nest::Effort& effort, const nest::Watch& watch, Faults& faults) {
     return FillFromShelf(job, shelf, spare, effort, watch).run(faults);
 }
 

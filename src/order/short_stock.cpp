@@ -41,6 +41,17 @@ std::string name_of(const Job& job, const Batch& batch) {
                                    : "the stock of batch " + batch.name;
 }
 
+std::string why_new_film(const Job& job, std::optional<Money> cost, Money planned) {
+    if (!cost)
+        return "the film file has no price for new film, so the two could not be compared";
+    const auto money = [&](Money amount) {
+        return to_string(amount, job.film.money_digits) +
+               (job.film.currency.empty() ? "" : " " + job.film.currency);
+    };
+    return "the whole job would then cost " + money(*cost) + ", with new film it costs " +
+           money(planned);
+}
+
 } // namespace
 
 ShortStock how_short(const Job& job, const Batch& batch, const Layout& layout) {
@@ -59,14 +70,16 @@ Fault what_is_missing(const Job& job, const Layout& layout, const std::string& b
                                : "of the same batch (" + batch + ") would do")};
 }
 
-Fault what_forces_new_film(const Job& job, const Batch& batch, const Layout& layout) {
+Fault what_forces_new_film(const Job& job, const Batch& batch, const Layout& layout,
+                           std::optional<Money> cost, Money planned) {
     const auto [pieces, more] = on_new_rolls(job, layout);
     const std::string which = name_of(job, batch);
     if (pieces.empty())
         return {Severity::warning,
                 {},
                 "",
-                which + " would hold what must be of one batch; new film is cheaper",
+                which + " would hold what must be of one batch; " +
+                    why_new_film(job, cost, planned),
                 ""};
     const std::string wanted =
         batch.name.empty() ? "film of its batch" : "film of batch " + batch.name;

@@ -4,6 +4,7 @@
 
 #include "order/batches.hpp"
 
+#include <optional>
 #include <string>
 
 namespace pelt::order {
@@ -16,7 +17,9 @@ Fault what_is_missing(const Job& job, const Layout& layout, const std::string& b
 ShortStock how_short(const Job& job, const Batch& batch, const Layout& layout);
 
 /// `layout`: what must be of one batch, laid on this one and, where it does not suffice, on new
-/// film.
-Fault what_forces_new_film(const Job& job, const Batch& batch, const Layout& layout);
+/// film. Where it suffices: what the whole job costs with it (none: new film has no known price),
+/// and what it costs as it is planned.
+Fault what_forces_new_film(const Job& job, const Batch& batch, const Layout& layout,
+                           std::optional<Money> cost, Money planned);
 
 } // namespace pelt::order

@@ -7,6 +7,7 @@
 #include <algorithm>
 #include <cmath>
 #include <map>
+#include <numeric>
 #include <optional>
 #include <set>
 #include <string>
@@ -57,19 +58,26 @@ std::vector<Remakes> all_but(const ByPanel& by_panel, const PanelKey* without) {
     return out;
 }
 
-/// Of a roll from stock behind what is taken off it, without its flaws; none of a remnant that is
-/// narrower than the film, where a remake may not fit.
-Um left_on(const Roll& roll, Um taken, Um width) {
+/// Of a roll from stock behind what is taken off it, the lengths between its flaws; none of a
+/// remnant that is narrower than the film, where a remake may not fit.
+std::vector<Um> left_on(const Roll& roll, Um taken, Um width) {
     if (roll.width < width || !roll.available)
-        return 0;
-    Um left = *roll.available - taken;
-    for (const Flaw& flaw : roll.flaws)
-        left -= std::max<Um>(0, std::min(flaw.to, *roll.available) - std::max(flaw.from, taken));
-    return std::max<Um>(0, left);
+        return {};
+    std::vector<Flaw> flaws = roll.flaws;
+    std::sort(flaws.begin(), flaws.end(),
+              [](const Flaw& a, const Flaw& b) { return a.from < b.from; });
+    std::vector<Um> left;
+    Um from = taken;
+    for (const Flaw& flaw : flaws) {
+        left.push_back(std::max<Um>(0, std::min(flaw.from, *roll.available) - from));
+        from = std::max(from, flaw.to);
+    }
+    left.push_back(std::max<Um>(0, *roll.available - from));
+    return left;
 }
 
-/// Of the batches that the layout uses, on the whole shelf.
-Um stock_left(const Job& job, const Layout& layout) {
+/// Of the batches that the layout uses, on the whole shelf, length by length.
+std::vector<Um> stock_left(const Job& job, const Layout& layout) {
     std::map<std::size_t, Um> taken;
     std::set<std::string> batches;
     for (const UsedRoll& used : layout.rolls) {
@@ -77,21 +85,43 @@ Um stock_left(const Job& job, const Layout& layout) {
         batches.insert(job.rolls[used.roll].batch);
     }
     batches.erase(""); // a roll of no known batch is one of its own
-    Um left = 0;
+    std::vector<Um> left;
     for (std::size_t i = 0; i < job.rolls.size(); ++i)
         if (!job.rolls[i].is_new && (taken.count(i) > 0 || batches.count(job.rolls[i].batch) > 0))
-            left += left_on(job.rolls[i], taken[i], job.film.width);
+            for (const Um length : left_on(job.rolls[i], taken[i], job.film.width))
+                left.push_back(length);
     return left;
 }
 
-/// What is there beyond what the layout takes.
-Um film_left(const Job& job, const Layout& layout, const Order& order) {
+/// What is there beyond what the layout takes, roll by roll.
+std::vector<Um> film_left(const Job& job, const Layout& layout, const Order& order) {
     if (order.lines.empty())
         return stock_left(job, layout);
-    Um left = order.length().floor_um();
+    std::vector<Um> left;
+    for (const OrderLine& line : order.lines)
+        left.push_back(line.length().floor_um());
+    std::size_t line = 0;
     for (const UsedRoll& used : layout.rolls)
-        left -= job.rolls[used.roll].is_new ? used.length : 0;
+        if (job.rolls[used.roll].is_new)
+            left[line++] -= used.length;
     return left;
+}
+
+/// How much film the remakes may take together so that they find room however they come up. A
+/// remake that finds none takes more than is left on every roll: then on each roll all but less
+/// than it is used.
+Um surely_enough(const std::vector<Remakes>& remakes, const std::vector<Um>& left, Um step) {
+    Um surely = std::accumulate(left.begin(), left.end(), Um{0});
+    for (const Remakes& some : remakes) {
+        if (some.chance <= 0)
+            continue;
+        const Um too_little = std::max<Um>(0, (some.cost + step - 1) / step * step - step);
+        Um used = too_little;
+        for (const Um on_roll : left)
+            used += std::max<Um>(0, on_roll / step * step - too_little);
+        surely = std::min(surely, used);
+    }
+    return surely;
 }
 
 } // namespace
@@ -180,6 +210,9 @@ Spare spare_for(const Job& job, double sure_percent) {
     const double sure = sure_percent / 100;
     const ByPanel by_panel = remakes_by_panel(job);
     spare.needed = film_for(all_but(by_panel, nullptr), step, sure);
+    for (const Remakes& some : all_but(by_panel, nullptr))
+        if (some.chance > 0 && some.cost <= spare.needed)
+            spare.longest_remake = std::max(spare.longest_remake, some.cost);
     for (const auto& [key, remakes] : by_panel) {
         const Um saved = spare.needed - film_for(all_but(by_panel, &key), step, sure);
         if (saved > spare.costliest_film)
@@ -191,11 +224,14 @@ Spare spare_for(const Job& job, double sure_percent) {
 
 Spare with_what_is_there(Spare spare, const Job& job, const Layout& layout, const Order& order,
                          Faults& faults) {
-    const Um left = std::max<Um>(0, film_left(job, layout, order));
+    const std::vector<Um> left_on_rolls = film_left(job, layout, order);
+    const Um left = std::accumulate(left_on_rolls.begin(), left_on_rolls.end(), Um{0});
     const Um step = job.film.allowances.ruler;
     const std::vector<Remakes> remakes = remakes_of(job);
     spare.bare_percent = 100 * enough_with(remakes, step, 0);
     spare.enough_percent = 100 * enough_with(remakes, step, left);
+    spare.surely_percent =
+        100 * enough_with(remakes, step, surely_enough(remakes, left_on_rolls, step));
     if (left < spare.needed)
         faults.push_back({Severity::warning,
                           {},

@@ -58,7 +58,7 @@ private:
         Job job = job_;
         choose(job, panels_, choice);
         const nest::Result result = fill(job, effort, watch);
-        return result.layout ? MaybeScore(judged(job, {}, 0, *result.layout)) : std::nullopt;
+        return result.layout ? MaybeScore(judged(job, {}, {}, *result.layout)) : std::nullopt;
     }
 
     const Job& job_;

@@ -1,17 +1,13 @@
 // SPDX-License-Identifier: MIT
 #include "order/order.hpp"
+#include "trade/rolls.hpp"
 
 #include <algorithm>
-#include <array>
 #include <optional>
 #include <utility>
 
 namespace pelt::order {
 namespace {
-
-// Common practice, no source.
-constexpr std::array<Um, 6> common_widths{760'000,   1'220'000, 1'370'000,
-                                          1'524'000, 1'600'000, 2'000'000};
 
 std::string in_mm(Um length) {
     return std::to_string(length / um_per_mm) + " mm";
@@ -25,8 +21,9 @@ Request again(Request request) {
 
 void wider(const Request& request, std::vector<WhatIf>& out) {
     const Um width = request.width.value_or(request.film.width);
-    const auto next = std::upper_bound(common_widths.begin(), common_widths.end(), width);
-    if (next == common_widths.end())
+    const auto next =
+        std::upper_bound(trade::common_widths.begin(), trade::common_widths.end(), width);
+    if (next == trade::common_widths.end())
         return;
     WhatIf made{"on a roll " + in_mm(*next) + " wide", again(request)};
     made.request.width = *next;

@@ -84,4 +84,15 @@ Divided divided(const std::vector<WidePiece>& pieces, const std::vector<Um>& rol
     return Division(pieces, rolls).run();
 }
 
+Copies copies_on_roll(const Job& job, const std::vector<WidePiece>& pieces, const Divided& ways,
+                      std::size_t roll) {
+    Copies own(job.pieces.size());
+    for (std::size_t i = 0; i < pieces.size(); ++i)
+        if (ways.rolls[i] == roll)
+            own[pieces[i].piece].push_back(pieces[i].copy);
+    for (auto& some : own)
+        std::sort(some.begin(), some.end());
+    return own;
+}
+
 } // namespace pelt::order

@@ -27,4 +27,8 @@ struct Divided {
 };
 Divided divided(const std::vector<WidePiece>& pieces, const std::vector<Um>& rolls);
 
+/// The copies that fall to one of those rolls.
+Copies copies_on_roll(const Job& job, const std::vector<WidePiece>& pieces, const Divided& ways,
+                      std::size_t roll);
+
 } // namespace pelt::order

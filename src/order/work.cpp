@@ -30,9 +30,9 @@ bool is_crowned(const Panel& panel) {
     return panel.crown.has_value() || !std::holds_alternative<OutlineForm>(panel.form);
 }
 
-/// What the panel is, by the table of names.
-const std::string& what_it_is(const Panel& panel) {
-    return panel.name;
+/// What the panel is, by the table of names; a plain panel where it is not known.
+PanelKind what_it_is(const Panel& panel) {
+    return panel.is.value_or(PanelKind::plain_panel);
 }
 
 bool needs_two_people(const DevelopedPanel& developed) {
@@ -120,10 +120,9 @@ private:
     }
 
     std::pair<WorkTime, TimeFrom> time_on(const Panel& panel, double area, double tucked) const {
-        const std::string& is = what_it_is(panel);
-        for (const std::string& name : {panel.name, is})
-            if (const auto own = shop_.minutes.find(name); own != shop_.minutes.end())
-                return {trade::about(static_cast<double>(own->second)), TimeFrom::shop};
+        const PanelKind is = what_it_is(panel);
+        if (const auto own = shop_.minutes.find(is); own != shop_.minutes.end())
+            return {trade::about(static_cast<double>(own->second)), TimeFrom::shop};
         if (const auto known = trade::time_on(is))
             return {*known, TimeFrom::table};
         return {trade::time_by_shape(is, area, tucked), TimeFrom::shape};

@@ -5,6 +5,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <iterator>
 #include <utility>
 
 namespace pelt::piece {
@@ -32,6 +33,34 @@ Cell side_of(const Cell& cell, const Ring& core, const Ring& film) {
              geometry::intersect(cell.sheet, region(film)), cell.seam_ends};
     out.seam_ends.push_back(film);
     return out;
+}
+
+constexpr double sliver_mm2 = 1;
+
+/// Those of the figures that cover none of the core, taken out of them.
+std::vector<Polygon> without_core(std::vector<Polygon>& figures, const std::vector<Polygon>& core) {
+    const auto covers_core = [&](const Polygon& figure) {
+        return to_mm2(geometry::doubled_area(geometry::intersect(core, {{figure.outer, {}}}))) >=
+               sliver_mm2;
+    };
+    const auto none = std::stable_partition(figures.begin(), figures.end(), covers_core);
+    std::vector<Polygon> out(std::make_move_iterator(none), std::make_move_iterator(figures.end()));
+    figures.erase(none, figures.end());
+    return out;
+}
+
+/// A line may cut through a tuck beside the panel. What it cuts off there covers nothing of its
+/// own cell: it stays with the film on which it hangs.
+void give_back_tucks(Cell& from, Cell& to) {
+    const auto give = [&](std::vector<Polygon>& film, std::vector<Polygon>& other) {
+        if (film.size() < 2)
+            return;
+        const std::vector<Polygon> given = without_core(film, from.core);
+        if (!given.empty())
+            other = geometry::unite(other, given);
+    };
+    give(from.wrapped, to.wrapped);
+    give(from.sheet, to.sheet);
 }
 
 /// The rings of a figure's holes as figures of their own.
@@ -91,11 +120,12 @@ std::vector<Cell> divided(const Cell& cell, const DividedPlane& plane, DoubleAre
     Cell under = side_of(cell, plane.under, plane.under_lapping);
     if (!matters(upper.core, panel) || !matters(under.core, panel))
         return {};
+    give_back_tucks(upper, under);
+    give_back_tucks(under, upper);
     return {std::move(upper), std::move(under)};
 }
 
 std::vector<Part> parts_of(const Cell& cell) {
-    constexpr double sliver_mm2 = 1;
     std::vector<Polygon> wrapped = cell.wrapped;
     std::erase_if(wrapped, [&](const Polygon& part) {
         return to_mm2(geometry::doubled_area(part)) < sliver_mm2;

@@ -19,7 +19,7 @@ std::vector<Polygon> with_tucks(const TaggedRing& outline, const std::vector<Edg
     std::vector<double> moves;
     for (const int edge : outline.edge)
         moves.push_back(in_mm(work[static_cast<std::size_t>(edge)].move));
-    return geometry::grown(outline.points, moves);
+    return geometry::grown(outline, moves);
 }
 
 /// Most film has nothing to be taken off, and grown outlines are tidy already.
@@ -37,8 +37,8 @@ CutOut cut_out(const Blank& blank, const std::vector<OpeningWork>& work) {
     for (std::size_t i = 0; i < work.size(); ++i) {
         if (work[i].covered)
             continue;
-        const std::vector<Point>& ring = blank.openings[i].ring.points;
-        const std::vector<double> moves(ring.size(), in_mm(work[i].move));
+        const TaggedRing& ring = blank.openings[i].ring;
+        const std::vector<double> moves(ring.points.size(), in_mm(work[i].move));
         for (const Polygon& hole : geometry::shrunk(ring, moves)) {
             out.all.push_back(hole);
             if (work[i].at_table)

@@ -2,7 +2,8 @@
 #include "piece/dividing.hpp"
 
 #include "geometry/geometry.hpp"
-#include "piece/frame.hpp"
+#include "piece/file_lines.hpp"
+#include "piece/lying_double.hpp"
 #include "piece/strips.hpp"
 #include "piece/too_wide.hpp"
 #include "piece/where.hpp"
@@ -19,70 +20,11 @@ namespace {
 constexpr std::size_t most_ways_at_lines = 4;
 constexpr std::size_t most_choices = 300;
 
-struct PlacedLine {
-    Divide line;
-    DividedPlane plane;
-};
-
 /// A panel on its way into parts.
 struct Dividing {
     std::vector<Cell> cells;
     std::vector<PlacedLine> lines;
 };
-
-Box box_around(const PanelJob& job) {
-    Ring corners;
-    for (const std::vector<Polygon>* film : {&job.whole.sheet, &job.whole.core})
-        for (const Polygon& polygon : *film)
-            corners.insert(corners.end(), polygon.outer.begin(), polygon.outer.end());
-    return box_of(corners);
-}
-
-std::optional<PlacedLine> place(const PanelJob& job, Divide line) {
-    std::optional<DividedPlane> plane =
-        divided(line, box_around(job), job.allowed.overlap, job.heading);
-    if (!plane)
-        return std::nullopt;
-    return PlacedLine{std::move(line), std::move(*plane)};
-}
-
-/// The file's lines, placed; those that cross themselves or leave the panel whole are faults.
-struct FileLines {
-    std::vector<PlacedLine> always;
-    std::vector<PlacedLine> needed;
-};
-
-FileLines lines_of(const PanelJob& job, Faults& faults) {
-    FileLines out;
-    const auto wrong = [&](const Place& place, std::string what, std::string remedy) {
-        faults.push_back(
-            {Severity::file, place, job.panel->name, std::move(what), std::move(remedy)});
-    };
-    for (std::size_t i = 0; i < job.blank->seam_lines.size(); ++i) {
-        const BlankSeamLine& drawn = job.blank->seam_lines[i];
-        const Place& at = job.panel->seam_lines[i].place;
-        Divide line{{}, false, "its seam line " + std::to_string(i + 1)};
-        for (const Point& p : drawn.points)
-            line.points.push_back(in_piece_frame(p, job.heading));
-        line.points.erase(std::unique(line.points.begin(), line.points.end()), line.points.end());
-        if (line.points.size() < 2) {
-            wrong(at, "the seam line has no two different points", "check its points");
-            continue;
-        }
-        std::optional<PlacedLine> placed = place(job, std::move(line));
-        if (!placed)
-            wrong(at, "the seam line crosses itself when it is lengthened straight at both ends",
-                  "draw it from one edge of the panel to another");
-        else if (divided(job.whole, placed->plane, job.outline_area).empty())
-            wrong(at, "the seam line does not divide the panel", "check its points");
-        else if (drawn.always && job.panel->seam == SeamRule::never)
-            wrong(at, "the seam line is to be used always, but the panel says 'seam: never'",
-                  "leave one of them out");
-        else
-            (drawn.always ? out.always : out.needed).push_back(std::move(*placed));
-    }
-    return out;
-}
 
 /// Divides the cells from `first` to before `last` along a line; returns the new `last`.
 std::size_t divide(Dividing& dividing, const PlacedLine& line, std::size_t first, std::size_t last,
@@ -223,9 +165,10 @@ std::vector<PanelSeam> seams_between(const std::vector<NumberedPart>& parts,
                                      const std::vector<PlacedLine>& lines, const PanelJob& job) {
     constexpr double shortest_mm = 1;
     std::vector<PanelSeam> out;
-    for (const PlacedLine& line : lines)
+    for (std::size_t k = 0; k < lines.size(); ++k)
         for (std::size_t i = 0; i < parts.size(); ++i)
             for (std::size_t j = i + 1; j < parts.size(); ++j) {
+                const PlacedLine& line = lines[k];
                 const Between met = between(parts[i].core, parts[j].core, line.plane);
                 if (met.length_mm < shortest_mm)
                     continue;
@@ -234,12 +177,13 @@ std::vector<PanelSeam> seams_between(const std::vector<NumberedPart>& parts,
                 out.push_back({met.first_is_upper ? a : b, met.first_is_upper ? b : a,
                                std::llround(met.length_mm * um_per_mm), line.line.added,
                                place_of(line.line, job.outline_box(), job.heading,
-                                        job.panel->sides == Sides::centre)});
+                                        job.panel->sides == Sides::centre),
+                               k});
             }
     return out;
 }
 
-DividedPanel finished(const Dividing& dividing, const PanelJob& job) {
+DividedPanel as_divided(const Dividing& dividing, const PanelJob& job) {
     DividedPanel out;
     const std::vector<NumberedPart> parts = numbered(dividing);
     for (const NumberedPart& part : parts) {
@@ -250,17 +194,36 @@ DividedPanel finished(const Dividing& dividing, const PanelJob& job) {
     return out;
 }
 
+/// None: film lies double, or a line that is always used is left without a seam.
+std::optional<DividedPanel> finished(const Dividing& dividing, const FileLines& lines,
+                                     const PanelJob& job) {
+    DividedPanel out = as_divided(dividing, job);
+    if (!leave_out_doubled(out))
+        return std::nullopt;
+    for (std::size_t line = 0; line < lines.always.size(); ++line)
+        if (!has_a_seam_at(out, line))
+            return std::nullopt;
+    return out;
+}
+
 } // namespace
 
 std::vector<DividedPanel> ways_to_divide(const PanelJob& job, Faults& faults) {
     Faults wrong;
-    const FileLines lines = lines_of(job, wrong);
-    faults.insert(faults.end(), wrong.begin(), wrong.end());
-    if (stops(wrong))
+    const FileLines lines = file_lines(job, wrong);
+    if (stops(wrong)) {
+        faults.insert(faults.end(), wrong.begin(), wrong.end());
         return {};
+    }
     Dividing start{{job.whole}, {}};
     for (const PlacedLine& line : lines.always)
         divide_all(start, line, job);
+    if (!lines.always.empty()) {
+        check_always(lines, as_divided(start, job), job, wrong);
+        faults.insert(faults.end(), wrong.begin(), wrong.end());
+        if (stops(wrong))
+            return {};
+    }
     std::vector<Dividing> ways;
     if (fits(start, job))
         ways.push_back(start);
@@ -273,7 +236,8 @@ std::vector<DividedPanel> ways_to_divide(const PanelJob& job, Faults& faults) {
     }
     std::vector<DividedPanel> out;
     for (const Dividing& way : ways)
-        out.push_back(finished(way, job));
+        if (std::optional<DividedPanel> panel = finished(way, lines, job))
+            out.push_back(std::move(*panel));
     if (out.empty())
         faults.push_back(too_wide_fault(job));
     return out;

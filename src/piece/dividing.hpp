@@ -4,6 +4,7 @@
 
 #include "piece/panel_job.hpp"
 
+#include <cstddef>
 #include <string>
 #include <vector>
 
@@ -16,6 +17,7 @@ struct PanelSeam {
     Um length = 0;
     bool added = false;
     SeamPlace place;
+    std::size_t line = 0; ///< index among the lines that divide the panel, those always used first
 };
 
 /// A panel as its parts, those on top before those under them, and the seams between them.
@@ -28,7 +30,7 @@ struct DividedPanel {
 /// The panel whole, or divided at its seam lines that are always used, where every part then fits.
 /// Otherwise, if that is allowed, at the fewest of its other lines that do; else, if that is
 /// allowed, in strips. At most a few ways; none when nothing helps or a seam line is wrong: then
-/// `faults` says so, with severity job or file.
+/// `faults` says so, with severity job or file. A warning where film lies double to the edge.
 std::vector<DividedPanel> ways_to_divide(const PanelJob& job, Faults& faults);
 
 } // namespace pelt::piece

@@ -1,13 +1,14 @@
 // SPDX-License-Identifier: MIT
 #include "develop/develop.hpp"
 #include "geometry/grow.hpp"
-#include "piece/allowed.hpp"
-#include "piece/edge_work.hpp"
 #include "piece/piece.hpp"
+#include "piece/swinging.hpp"
 
 #include <algorithm>
 #include <array>
 #include <cmath>
+#include <numbers>
+#include <optional>
 #include <vector>
 
 namespace pelt::piece {
@@ -79,18 +80,11 @@ private:
 
     /// Zero where such readings make no panel.
     Sides sides() const {
-        Faults faults;
-        const DevelopedPanel developed = develop::develop(panel_, faults);
-        if (stops(faults) || developed.blanks.empty())
+        const std::optional<TuckedOutline> drawn = tucked_outline(panel_, film_, wishes_);
+        if (!drawn)
             return {};
-        const Blank& blank = developed.blanks.front();
-        const Work work = work_on(panel_, blank, allowed_for(panel_, film_), wishes_.left_on);
-        std::vector<double> moves;
-        for (const int edge : blank.outline.edge)
-            moves.push_back(static_cast<double>(work.edges[static_cast<std::size_t>(edge)].move) /
-                            um_per_mm);
         // Where the curve crosses itself it does so inside: its extent is that of the film.
-        return extent_of(geometry::grown_curve(blank.outline.points, moves));
+        return extent_of(geometry::grown_curve(drawn->outline, drawn->moves));
     }
 
     static Sides extent_of(const std::vector<Point>& curve) {
@@ -134,8 +128,14 @@ Panel allowing_for_errors(Panel panel, const Film& film, const Wishes& wishes, U
         return panel;
     // A corner of two tucks swings out when a short side was read askew.
     const double swinging = WorstReadings(panel, film, wishes, reading).reach();
-    const double along_outlines =
+    double along_outlines =
         std::max(beyond.any_way, swinging * beyond.any_way / beyond.across_axes);
+    if (wishes.by == CutBy::contour && reading > 0) {
+        // Where a crown or arcs carry errors further, they carry those of the corners too.
+        const double carried = beyond.any_way / (reading * std::numbers::sqrt2);
+        along_outlines = std::max(
+            along_outlines, std::max(carried, 1.0) * corners_outside(panel, film, wishes, reading));
+    }
     const Um more = up_to_the_grid(std::max(beyond.across_axes, swinging));
     // Film that may turn out to be the panel's lies beside the margins, which are left as they
     // were.

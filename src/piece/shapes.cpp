@@ -6,6 +6,8 @@
 #include <algorithm>
 #include <cmath>
 #include <optional>
+#include <set>
+#include <tuple>
 #include <utility>
 
 namespace pelt::piece {
@@ -28,6 +30,13 @@ std::optional<Um> across_the_roll(Um size, const Allowed& allowed) {
     if (size + 2 * allowed.handling.least <= allowed.usable)
         return allowed.usable;
     return std::nullopt;
+}
+
+/// The same side where the roll is wider than the film that is asked for, as one in stock may be:
+/// there a slit frees it, and slits are whole steps. None where the side is one already.
+std::optional<Um> on_a_wider_roll(Um side, const Allowed& allowed) {
+    const Um whole = up_to(side, allowed.ruler);
+    return whole == side ? std::nullopt : std::optional(whole);
 }
 
 /// The rectangle of these sides about the film's box; what is odd goes to the high sides.
@@ -90,23 +99,50 @@ std::vector<double> bleeds(const Ring& ring, const std::vector<Ring>& seam_ends,
     return moves;
 }
 
+/// A point and the side of a ring on which it lies, by the share of the way along it.
+struct OnSide {
+    std::size_t side;
+    double share;
+    GridPoint point;
+};
+
+/// The points of `within` that lie on sides of the ring and are none of its own, each on the side
+/// nearest to it: at a corner or across a narrow slit it lies beside others too. In order.
+std::vector<OnSide> points_on_sides(const Ring& ring, const Ring& within) {
+    const std::set<GridPoint> known(ring.begin(), ring.end());
+    std::vector<OnSide> out;
+    for (const GridPoint& p : within) {
+        if (known.count(p) > 0)
+            continue;
+        double nearest = rounding;
+        std::optional<OnSide> best;
+        for (std::size_t i = 0; i < ring.size(); ++i) {
+            const Beside b = beside(p, ring[i], ring[(i + 1) % ring.size()]);
+            if (b.share > 0 && b.share < 1 && (best ? b.away < nearest : b.away <= nearest)) {
+                nearest = b.away;
+                best = OnSide{i, b.share, p};
+            }
+        }
+        if (best)
+            out.push_back(*best);
+    }
+    std::sort(out.begin(), out.end(), [](const OnSide& a, const OnSide& b) {
+        return std::tie(a.side, a.share, a.point) < std::tie(b.side, b.share, b.point);
+    });
+    return out;
+}
+
 /// The ring with the points of `within` that lie on its sides as points of its own, so that on the
 /// grid too it holds them exactly.
 Ring holding(const Ring& ring, const Ring& within) {
+    const std::vector<OnSide> added = points_on_sides(ring, within);
+    auto next = added.begin();
     Ring out;
     for (std::size_t i = 0; i < ring.size(); ++i) {
-        const GridPoint from = ring[i];
-        const GridPoint to = ring[(i + 1) % ring.size()];
-        std::vector<std::pair<double, GridPoint>> between;
-        for (const GridPoint& p : within)
-            if (const Beside b = beside(p, from, to);
-                b.away <= rounding && b.share > 0 && b.share < 1)
-                between.emplace_back(b.share, p);
-        std::sort(between.begin(), between.end());
-        out.push_back(from);
-        for (const auto& [share, p] : between)
-            if (p != from && p != to && p != out.back())
-                out.push_back(p);
+        out.push_back(ring[i]);
+        for (; next != added.end() && next->side == i; ++next)
+            if (next->point != out.back())
+                out.push_back(next->point);
     }
     return out;
 }
@@ -131,21 +167,29 @@ Polygon with_bleed(const Part& part, Um bleed) {
 
 std::vector<CutShape> straight_shapes(const Box& wrapped, const Allowed& allowed) {
     const std::optional<Um> high = across_the_roll(wrapped.across(), allowed);
-    const std::optional<Um> wide = across_the_roll(wrapped.along(), allowed);
-    const bool turned = allowed.direction == Direction::any && wide;
+    const std::optional<Um> wide = allowed.direction == Direction::any
+                                       ? across_the_roll(wrapped.along(), allowed)
+                                       : std::nullopt;
+    const Um along = with_margins(wrapped.along(), allowed);
+    const Um turned_along = with_margins(wrapped.across(), allowed);
     std::vector<CutShape> shapes;
+    const auto add = [&](Um length, Um height, Turn turn) {
+        const Polygon outline{rectangle_around(wrapped, length, height), {}};
+        for (CutShape& shape : shapes)
+            if (shape.outline == outline) {
+                shape.turns.push_back(turn);
+                return;
+            }
+        shapes.push_back({outline, {turn}});
+    };
     if (high)
-        shapes.push_back(
-            {{rectangle_around(wrapped, with_margins(wrapped.along(), allowed), *high), {}},
-             {no_turn}});
-    if (turned) {
-        Polygon outline{rectangle_around(wrapped, *wide, with_margins(wrapped.across(), allowed)),
-                        {}};
-        if (!shapes.empty() && shapes.front().outline == outline)
-            shapes.front().turns.push_back(quarter_turn);
-        else
-            shapes.push_back({std::move(outline), {quarter_turn}});
-    }
+        add(along, *high, no_turn);
+    if (wide)
+        add(*wide, turned_along, quarter_turn);
+    if (const auto whole = high ? on_a_wider_roll(*high, allowed) : std::nullopt)
+        add(along, *whole, no_turn);
+    if (const auto whole = wide ? on_a_wider_roll(*wide, allowed) : std::nullopt)
+        add(*whole, turned_along, quarter_turn);
     return shapes;
 }
 

@@ -18,7 +18,8 @@ struct Part {
 
 /// Straight cutting: the rectangles with their margins, one for every distinct way of lying that
 /// the usable width takes; none when it takes none. Sides are rounded up to the ruler; where the
-/// margins wanted do not fit across the roll but the least ones do, that side is the usable width.
+/// margins wanted do not fit across the roll but the least ones do, that side is the usable width;
+/// where that is no whole step, the next whole step follows as a way for rolls that are wider.
 std::vector<CutShape> straight_shapes(const Box& wrapped, const Allowed& allowed);
 
 /// Contour cutting: the sheet grown by the bleed (not on seam edges), in every turn that the

@@ -2,23 +2,13 @@
 #include "piece/stops.hpp"
 
 #include "geometry/geometry.hpp"
+#include "piece/stop_ends.hpp"
 
 #include <algorithm>
-#include <cmath>
+#include <span>
 
 namespace pelt::piece {
 namespace {
-
-/// Bands begin this far outside the edge, so that rounding leaves no sliver along it; mm.
-constexpr double outside_mm = 0.002;
-
-struct Segment {
-    Point from;
-    Point to;
-    Point way; ///< unit vector
-    double move = 0;
-    double stop = 0;
-};
 
 Point moved(Point p, Point way, double distance) {
     return {p.x + distance * way.x, p.y + distance * way.y};
@@ -32,103 +22,94 @@ Point reversed(Point way) {
     return {-way.x, -way.y};
 }
 
-std::vector<Segment> segments_of(const TaggedRing& outline, const std::vector<EdgeWork>& work) {
-    std::vector<Segment> segments;
-    const std::size_t n = outline.points.size();
-    for (std::size_t i = 0; i < n; ++i) {
-        const Point a = outline.points[i];
-        const Point b = outline.points[(i + 1) % n];
-        const double length = std::hypot(b.x - a.x, b.y - a.y);
-        const EdgeWork& edge = work[static_cast<std::size_t>(outline.edge[i])];
-        if (length > 0)
-            segments.push_back({a,
-                                b,
-                                {(b.x - a.x) / length, (b.y - a.y) / length},
-                                static_cast<double>(edge.move) / um_per_mm,
-                                static_cast<double>(edge.stop) / um_per_mm});
+std::vector<WorkedSide> worked_sides(const TaggedRing& outline, const std::vector<EdgeWork>& work) {
+    std::vector<WorkedSide> sides;
+    for (const geometry::RingSide& side : geometry::sides_of(outline)) {
+        const EdgeWork& edge = work[static_cast<std::size_t>(outline.edge[side.index])];
+        sides.push_back({side, static_cast<double>(edge.move) / um_per_mm,
+                         static_cast<double>(edge.stop) / um_per_mm});
     }
-    return segments;
+    return sides;
 }
 
-/// How far the film that was added at a corner reaches past it, along `way`.
-double added(const Segment& before, const Segment& after, Point way) {
-    double farthest = 0;
-    for (const Point& p :
-         geometry::grown_corner(before.to, {before.way, before.move}, {after.way, after.move}))
-        farthest = std::max(farthest, (p.x - before.to.x) * way.x + (p.y - before.to.y) * way.y);
-    return farthest;
-}
+/// The sides first … last, which have stops.
+using Run = std::span<const WorkedSide>;
 
-double longer_by(const Segment& before, const Segment& after, Point way) {
-    const double turn = before.way.x * after.way.y - before.way.y * after.way.x;
-    return turn > 0 ? added(before, after, way) : 0;
-}
-
-/// The outer side of the strips along segments first … last, just outside the edge.
-void add_near_side(const std::vector<Segment>& run, double longer_before, double longer_after,
-                   std::vector<Point>& points) {
+/// The outer side of the strips along a run, just outside the edge.
+void add_near_side(Run run, double longer_before, double longer_after, std::vector<Point>& points) {
     for (std::size_t i = 0; i < run.size(); ++i) {
-        const Segment& segment = run[i];
-        const Point a = i == 0 ? moved(segment.from, segment.way, -longer_before) : segment.from;
-        const Point b =
-            i + 1 == run.size() ? moved(segment.to, segment.way, longer_after) : segment.to;
-        points.push_back(moved(a, inward(segment.way), -outside_mm));
-        points.push_back(moved(b, inward(segment.way), -outside_mm));
+        const geometry::RingSide& side = run[i].side;
+        const Point a = i == 0 ? moved(side.from, side.begins, -longer_before) : side.from;
+        const Point b = i + 1 == run.size() ? moved(side.to, side.ends, longer_after) : side.to;
+        points.push_back(moved(a, inward(side.begins), -outside_mm));
+        points.push_back(moved(b, inward(side.ends), -outside_mm));
     }
 }
 
 /// Where the strips of two neighbours meet inside: the corner of geometry/grow.hpp on the way back.
-void add_inner_corner(const Segment& before, const Segment& after, std::vector<Point>& points) {
+void add_inner_corner(const WorkedSide& before, const WorkedSide& after,
+                      std::vector<Point>& points) {
+    const Point v = before.side.to;
+    if (after.side.bent)
+        points.push_back(moved(v, inward(after.side.begins), after.stop));
     const std::vector<Point> corner = geometry::grown_corner(
-        before.to, {reversed(after.way), after.stop}, {reversed(before.way), before.stop});
+        v, {reversed(after.side.begins), after.stop}, {reversed(before.side.ends), before.stop});
     points.insert(points.end(), corner.begin(), corner.end());
+    if (before.side.bent)
+        points.push_back(moved(v, inward(before.side.ends), before.stop));
 }
 
-/// The band along a run of neighbouring segments with stops; `before` and `after` have none.
-Ring band(const Segment& before, const std::vector<Segment>& run, const Segment& after) {
-    const Segment& first = run.front();
-    const Segment& last = run.back();
-    const double longer_before = longer_by(before, first, reversed(first.way));
-    const double longer_after = longer_by(last, after, last.way);
+/// The band along a run of neighbouring sides with stops, and what it takes of the tucks beside it.
+void add_band(const std::vector<WorkedSide>& sides, std::size_t first, std::size_t last,
+              std::vector<Ring>& rings) {
+    const BandEnd before = band_end_before(sides, first);
+    const BandEnd after = band_end_after(sides, last);
+    const Run run(sides.begin() + static_cast<std::ptrdiff_t>(first), last - first + 1);
+    const geometry::RingSide& begins = run.front().side;
+    const geometry::RingSide& ends = run.back().side;
     std::vector<Point> points;
-    add_near_side(run, longer_before, longer_after, points);
-    points.push_back(moved(moved(last.to, last.way, longer_after), inward(last.way), last.stop));
+    add_near_side(run, before.longer, after.longer, points);
+    points.push_back(
+        moved(moved(ends.to, ends.ends, after.longer), inward(ends.ends), run.back().stop));
     for (std::size_t i = run.size() - 1; i > 0; --i)
         add_inner_corner(run[i - 1], run[i], points);
-    points.push_back(
-        moved(moved(first.from, first.way, -longer_before), inward(first.way), first.stop));
-    return geometry::on_grid(points);
+    points.push_back(moved(moved(begins.from, begins.begins, -before.longer), inward(begins.begins),
+                           run.front().stop));
+    rings.push_back(geometry::on_grid(points));
+    for (const BandEnd* end : {&before, &after})
+        for (const std::vector<Point>& tuck : end->tucks)
+            rings.push_back(geometry::on_grid(tuck));
 }
 
-/// The band where every segment has a stop: the whole outline, and what lies within the stops as a
+/// The band where every side has a stop: the whole outline, and what lies within the stops as a
 /// curve the other way round.
-std::vector<Ring> closed_band(const std::vector<Segment>& segments) {
+std::vector<Ring> closed_band(const std::vector<WorkedSide>& sides) {
     std::vector<Point> near_side;
-    add_near_side(segments, 0, 0, near_side);
+    add_near_side(sides, 0, 0, near_side);
     std::vector<Point> far_side;
-    for (std::size_t i = segments.size(); i > 0; --i)
-        add_inner_corner(segments[(i + segments.size() - 1) % segments.size()],
-                         segments[i % segments.size()], far_side);
+    for (std::size_t i = sides.size(); i > 0; --i)
+        add_inner_corner(sides[(i + sides.size() - 1) % sides.size()], sides[i % sides.size()],
+                         far_side);
     return {geometry::on_grid(near_side), geometry::on_grid(far_side)};
 }
 
 } // namespace
 
 std::vector<Polygon> stop_bands(const TaggedRing& outline, const std::vector<EdgeWork>& work) {
-    std::vector<Segment> segments = segments_of(outline, work);
-    const auto goes_on = std::find_if(segments.begin(), segments.end(),
-                                      [](const Segment& segment) { return segment.stop == 0; });
-    if (goes_on == segments.end())
-        return geometry::positive_union(closed_band(segments));
-    std::rotate(segments.begin(), goes_on, segments.end());
+    std::vector<WorkedSide> sides = worked_sides(outline, work);
+    const auto goes_on = std::find_if(sides.begin(), sides.end(),
+                                      [](const WorkedSide& side) { return side.stop == 0; });
+    if (goes_on == sides.end())
+        return geometry::positive_union(closed_band(sides));
+    std::rotate(sides.begin(), goes_on, sides.end());
     std::vector<Ring> rings;
-    for (std::size_t i = 1; i < segments.size(); ++i) {
-        std::vector<Segment> run;
-        const Segment& before = segments[i - 1];
-        for (; i < segments.size() && segments[i].stop > 0; ++i)
-            run.push_back(segments[i]);
-        if (!run.empty())
-            rings.push_back(band(before, run, segments[i % segments.size()]));
+    for (std::size_t i = 1; i < sides.size(); ++i) {
+        if (sides[i].stop == 0)
+            continue;
+        const std::size_t first = i;
+        while (i + 1 < sides.size() && sides[i + 1].stop > 0)
+            ++i;
+        add_band(sides, first, i, rings);
     }
     return geometry::positive_union(rings);
 }

@@ -3,6 +3,7 @@
 
 #include "geometry/geometry.hpp"
 #include "piece/shapes.hpp"
+#include "trade/rolls.hpp"
 
 #include <algorithm>
 #include <numeric>
@@ -11,8 +12,6 @@
 namespace pelt::piece {
 namespace {
 
-/// A strip narrower than this is hard to lay. Common practice, no source.
-constexpr Um narrowest = 100 * um_per_mm;
 constexpr std::size_t most_strips = 64;
 
 enum class Axis { along, across };
@@ -89,7 +88,7 @@ std::vector<Um> wide_but(const std::vector<std::size_t>& narrow, const Stretch& 
     Um left = needed(stretch, limits.size()) - sum(limits);
     for (const std::size_t i : narrow)
         left += limits[i];
-    const Um share = std::max(left / static_cast<Um>(narrow.size()), narrowest);
+    const Um share = std::max(left / static_cast<Um>(narrow.size()), trade::narrowest_strip);
     for (const std::size_t i : narrow)
         widths[i] = share;
     // What a narrow strip was given beyond its share, its neighbour gives up.

@@ -2,6 +2,8 @@
 // The bytes of a file that another file names. Inside read/ only.
 #pragma once
 
+#include "read/input_file.hpp"
+
 #include <cstddef>
 #include <optional>
 #include <string>
@@ -13,6 +15,7 @@ struct BytesRead {
     bool not_opened = false; ///< else there is something wrong with the file
     std::string what;        ///< without bytes: why, to follow the file's name
     std::string remedy;
+    std::optional<InputFile> file = std::nullopt; ///< where it could be opened
 };
 
 /// Reads `file`, a path within the folder in which `owner` lies (the current one for "-"). What a

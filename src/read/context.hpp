@@ -4,18 +4,21 @@
 
 #include "model/fault.hpp"
 #include "model/length.hpp"
+#include "read/input_file.hpp"
 
 #include <cstddef>
 #include <memory>
 #include <string>
+#include <vector>
 
 namespace pelt::read {
 
 /// Collects the faults of a file, each with the panel that is being read.
 class Context {
 public:
-    Unit unit = Unit::mm; ///< of lengths written without one
-    std::string panel;    ///< the panel that is being read; empty outside of panels
+    Unit unit = Unit::mm;         ///< of lengths written without one
+    std::string panel;            ///< the panel that is being read; empty outside of panels
+    std::vector<InputFile> files; ///< that were opened because this one names them
 
     void fault(const Place& place, std::string what, std::string remedy = {});
     void add(Faults faults);

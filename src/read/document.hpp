@@ -29,6 +29,7 @@ Reading<T> read_file(const std::shared_ptr<const Source>& source, FileKind kind,
         if (context.mark() == 0)
             out.value = std::move(made);
     }
+    out.files = std::move(context.files);
     std::move(context).finish(out.faults, out.unlisted);
     return out;
 }

@@ -5,6 +5,7 @@
 #include "read/quantities.hpp"
 #include "read/suggest.hpp"
 #include "read/syntax.hpp"
+#include "trade/bodies.hpp"
 
 #include <algorithm>
 
@@ -190,6 +191,16 @@ std::optional<bool> Fields::yes_no(std::string_view name) const {
     return parsed.value;
 }
 
+namespace {
+
+/// The word of a choice for an older or foreign one.
+std::string_view present_word(const Key& key, std::string_view word) {
+    const auto body = key.kind == ValueKind::body ? trade::body_kind_named(word) : std::nullopt;
+    return body ? body->name : word;
+}
+
+} // namespace
+
 std::optional<std::size_t> Fields::choice(std::string_view name) const {
     const Entry* e = entry(name);
     const std::string* text =
@@ -197,7 +208,7 @@ std::optional<std::size_t> Fields::choice(std::string_view name) const {
     if (text == nullptr)
         return std::nullopt;
     const std::vector<std::string_view> words = choices_of(key(name));
-    const auto found = std::find(words.begin(), words.end(), *text);
+    const auto found = std::find(words.begin(), words.end(), present_word(key(name), *text));
     if (found != words.end())
         return static_cast<std::size_t>(found - words.begin());
     context_->fault(e->value.place, std::string(name) + " " + quoted(*text) + " is not known",

@@ -5,6 +5,7 @@
 #include "read/panel.hpp"
 #include "read/quantities.hpp"
 #include "read/read.hpp"
+#include "trade/rolls.hpp"
 
 #include <algorithm>
 #include <array>
@@ -161,6 +162,7 @@ void read_sold(const Fields& fields, Film& film, Context& context) {
 }
 
 void read_worth_keeping(const Fields& fields, Film& film) {
+    film.worth_keeping = trade::worth_keeping;
     const auto map = fields.map("worth keeping");
     if (!map)
         return;

@@ -1,9 +1,10 @@
 // SPDX-License-Identifier: MIT
 #include "read/keys.hpp"
 
-#include "model/body.hpp"
 #include "read/key_tables.hpp"
 #include "read/suggest.hpp"
+#include "trade/bodies.hpp"
+#include "trade/names.hpp"
 
 #include <algorithm>
 
@@ -106,8 +107,13 @@ const Key* find_key(In map, std::string_view name) {
 std::vector<std::string_view> choices_of(const Key& key) {
     std::vector<std::string_view> out;
     if (key.kind == ValueKind::body) {
-        for (const BodyKind& kind : body_kinds())
+        for (const trade::BodyKind& kind : trade::body_kinds())
             out.push_back(kind.name);
+        return out;
+    }
+    if (key.kind == ValueKind::panel_kind) {
+        for (const trade::PanelName& name : trade::panel_names())
+            out.push_back(name.word);
         return out;
     }
     constexpr std::string_view joint = " | ";

@@ -36,45 +36,37 @@ enum class In {
     stock_roll,
     stock_cost,
     flaw,
-    shop,
-    shop_address,
-    mark_up,
-    tax,
-    working_day,
-    consumables,
-    jobs,
-    job,
-    film_of_job,
 };
 
 /// "a panel", "the roll": what messages and manuals call a map.
 std::string_view name_of(In map);
 
 enum class ValueKind {
-    text,      ///< a line of text
-    name,      ///< a text that options can hold: no / , = and control characters
-    names,     ///< a list of names; one alone stands for a list of one
-    yes_no,    ///< yes | no
-    choice,    ///< one of a few words
-    body,      ///< a kind of body (model/body.hpp)
-    count,     ///< a whole number
-    number,    ///< a decimal number
-    length,    ///< a length with its unit, or in the file's unit
-    percent,   ///< with its sign
-    money,     ///< a decimal number of the file's currency
-    currency,  ///< three capitals of ISO 4217
-    point,     ///< [x, y]
-    outline,   ///< a list of points and arcs
-    line,      ///< a list of points
-    vector,    ///< [x, y, z]
-    map,       ///< a map with keys of its own
-    list,      ///< a list of such maps
-    named,     ///< a map from names that the user chooses to such maps
-    duration,  ///< hours and minutes: 8 h, 90 min; bounds in minutes
-    durations, ///< a map from names to durations
-    date,      ///< a day of ISO 8601: 2026-12-24
-    dates,     ///< a list of days and spans of days: 2026-12-24..2027-01-01
-    words,     ///< a list of words of a choice
+    text,       ///< a line of text
+    name,       ///< a text that options can hold: no / , = and control characters
+    names,      ///< a list of names; one alone stands for a list of one
+    yes_no,     ///< yes | no
+    choice,     ///< one of a few words
+    body,       ///< a kind of body (trade/bodies.hpp)
+    panel_kind, ///< what a panel is (trade/names.hpp)
+    count,      ///< a whole number
+    number,     ///< a decimal number
+    length,     ///< a length with its unit, or in the file's unit
+    percent,    ///< with its sign
+    money,      ///< a decimal number of the file's currency
+    currency,   ///< three capitals of ISO 4217
+    point,      ///< [x, y]
+    outline,    ///< a list of points and arcs
+    line,       ///< a list of points
+    vector,     ///< [x, y, z]
+    map,        ///< a map with keys of its own
+    list,       ///< a list of such maps
+    named,      ///< a map from names that the user chooses to such maps
+    duration,   ///< hours and minutes: 8 h, 90 min; bounds in minutes
+    durations,  ///< a map from kinds of panels to durations
+    date,       ///< a day of ISO 8601: 2026-12-24
+    dates,      ///< a list of days and spans of days: 2026-12-24..2027-01-01
+    words,      ///< a list of words of a choice
 };
 
 struct Key {

@@ -152,7 +152,10 @@ constexpr Key table[] = {
      .low = 0.1,
      .high = 100,
      .unstated = "1 mm; 1/8 in where the roll's width is given in inches or feet",
-     .text = "The step to which sides and cut positions are rounded up in straight cutting."},
+     .text = "The step to which sides and cut positions are rounded up in straight cutting: one "
+             "ruler for the whole job, whatever the unit of a roll in stock or of --width. A piece "
+             "as wide as the usable width keeps that width; off a wider roll it is cut at the next "
+             "whole step."},
     {.in = In::film,
      .name = "sold",
      .kind = list,

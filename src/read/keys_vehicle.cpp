@@ -111,11 +111,24 @@ constexpr Key form_keys[] = {
 
 constexpr Key panel_keys[] = {
     {.in = In::panel,
+     .name = "is",
+     .kind = panel_kind,
+     .unstated = "by the words of its name; what could be two things is not guessed, and the sheet "
+                 "says so",
+     .text = "What the panel is. The order of laying and how often a piece is assumed to be "
+             "spoiled hang on it. Names of North America and of Britain are known (hood, bonnet)."},
+    {.in = In::panel,
+     .name = "lies",
+     .kind = choice,
+     .choices = "side | top | front | rear",
+     .unstated = "by what the panel is; else 'side' on left and right panels",
+     .text = "The face of the vehicle that the panel belongs to."},
+    {.in = In::panel,
      .name = "forward",
      .kind = choice,
      .choices = "right | left | up | down",
-     .unstated = "left on left panels, right on right ones; else needed unless the film lies any "
-                 "way",
+     .unstated = "down on front faces, up on rear ones; left on left panels, right on right ones; "
+                 "else needed unless the film lies any way",
      .text = "The way the film arrow points in the drawing: towards the nose; on a front face "
              "down, on a rear face up. For a scan it is the way to the nose as [x, y, z] in the "
              "scan's frame."},
@@ -198,7 +211,7 @@ constexpr Key panel_keys[] = {
      .kind = percent,
      .low = 0,
      .high = 95,
-     .unstated = "assumed by its name and the film's kind",
+     .unstated = "assumed by what it is and the film's kind",
      .text =
          "How often one piece of this panel has to be cut again, for \"--sure\"; the sheet tells "
          "what is assumed."},
@@ -287,7 +300,7 @@ constexpr Key part_keys[] = {
      .kind = length,
      .low = 0,
      .high = widest_margin,
-     .unstated = "the panel's or the film's",
+     .unstated = "the panel's or the film's, none with \"keep clear\"",
      .text = "How far film is turned into the opening; it makes the hole smaller."},
     {.in = In::opening,
      .name = "cut",
@@ -384,7 +397,8 @@ constexpr Key part_keys[] = {
      .low = -largest_panel,
      .high = largest_panel,
      .required = true,
-     .text = "Where the upper piece ends; the under piece runs on by the overlap."},
+     .text = "Where the upper piece ends; the under piece runs on by the overlap. Keep the line "
+             "farther than that from the edge: else the under piece covers all that it cuts off."},
     {.in = In::seam_line,
      .name = "use",
      .kind = choice,

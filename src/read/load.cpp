@@ -37,6 +37,13 @@ std::string reason(int error) {
     return std::strerror(error); // NOLINT(concurrency-mt-unsafe)
 }
 
+std::optional<InputFile> identity_of(std::FILE* file, const std::string& path) {
+    struct stat status {};
+    if (fstat(fileno(file), &status) != 0)
+        return std::nullopt;
+    return InputFile{path, status.st_dev, status.st_ino};
+}
+
 bool is_directory(std::FILE* file) {
     struct stat status {};
     return fstat(fileno(file), &status) == 0 && S_ISDIR(status.st_mode);
@@ -87,6 +94,7 @@ BytesRead bytes_beside(const std::string& owner, const std::string& file, std::s
                 true,
                 "cannot be opened: " + reason(errno),
                 errno == ENOENT ? "it is looked for beside the vehicle file" : ""};
+    const std::optional<InputFile> identity = identity_of(opened.get(), path.string());
     std::string bytes;
     if (!read_all(opened.get(), bytes, most))
         return {{}, true, "cannot be read: " + reason(errno), ""};
@@ -95,7 +103,7 @@ BytesRead bytes_beside(const std::string& owner, const std::string& file, std::s
                 false,
                 "has more than " + std::to_string(most >> 20U) + " MiB",
                 "thin it out before it is exported"};
-    return {std::move(bytes), false, "", ""};
+    return {std::move(bytes), false, "", "", identity};
 }
 
 Reading<std::shared_ptr<const Source>> load(const std::string& path) {
@@ -112,6 +120,8 @@ Reading<std::shared_ptr<const Source>> load(const std::string& path) {
         out.faults.push_back(not_read(path, "is a folder", "give a file in it"));
         return out;
     }
+    if (const auto identity = identity_of(file.get(), path))
+        out.files.push_back(*identity);
     auto source = std::make_shared<Source>();
     source->name = path;
     if (!read_all(file.get(), source->text, largest_file)) {

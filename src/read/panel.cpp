@@ -3,9 +3,12 @@
 
 #include "read/edges.hpp"
 #include "read/outline.hpp"
+#include "read/panel_name.hpp"
 #include "read/quantities.hpp"
 #include "read/shapes.hpp"
 #include "read/surface.hpp"
+#include "trade/forward.hpp"
+#include "trade/rolls.hpp"
 
 #include <algorithm>
 #include <array>
@@ -125,30 +128,27 @@ void read_allowances(const Fields& fields, Panel& panel, Context& context) {
                         map->ceil_um("overlap"), map->ceil_um("flush")};
 }
 
-/// The arrow of a side panel runs towards the nose: to the left in the drawing of a left panel, as
-/// seen from outside.
-std::optional<Heading> heading_of(const Fields& fields, Sides sides) {
+std::optional<Heading> heading_of(const Fields& fields, const Panel& panel) {
     constexpr std::array<Heading, 4> in_table{Heading::right, Heading::left, Heading::up,
                                               Heading::down};
     if (const auto chosen = fields.choice("forward"))
         return in_table[*chosen];
-    if (sides == Sides::left || sides == Sides::both)
-        return Heading::left;
-    return sides == Sides::right ? std::optional(Heading::right) : std::nullopt;
+    return trade::usual_forward(panel.lies, panel.sides);
 }
 
-void read_words(const Fields& fields, Panel& panel) {
+void read_words(const Fields& fields, bool doors_in_the_rear, Panel& panel, Context& context) {
     constexpr std::array<Sides, 4> sides{Sides::left, Sides::right, Sides::both, Sides::centre};
     constexpr std::array<SeamRule, 3> seams{SeamRule::never, SeamRule::at_lines,
                                             SeamRule::anywhere};
     if (const auto chosen = fields.choice("sides"))
         panel.sides = sides[*chosen];
+    read_what_it_is(fields, doors_in_the_rear, panel, context);
     if (const auto chosen = fields.choice("seam"))
         panel.seam = seams[*chosen];
     if (const auto chosen = fields.choice("keep clear"))
         panel.keep_clear = choices_of(*find_key(In::panel, "keep clear"))[*chosen];
     if (!fields.has("surface"))
-        panel.forward = heading_of(fields, panel.sides);
+        panel.forward = heading_of(fields, panel);
     panel.direction = read_direction(fields);
     panel.faces = fields.count("faces").value_or(1);
     panel.count = fields.count("count").value_or(1);
@@ -161,7 +161,8 @@ void read_words(const Fields& fields, Panel& panel) {
 
 } // namespace
 
-Panel read_panel(const Entry& entry, const Names& hardware, Context& context) {
+Panel read_panel(const Entry& entry, const Names& hardware, bool doors_in_the_rear,
+                 Context& context) {
     context.panel = entry.key;
     Panel panel;
     panel.name = entry.key;
@@ -171,7 +172,7 @@ Panel read_panel(const Entry& entry, const Names& hardware, Context& context) {
     if (fields.is_map()) {
         read_form(fields, panel, context);
         read_crown(fields, panel, context);
-        read_words(fields, panel);
+        read_words(fields, doors_in_the_rear, panel, context);
         if (std::holds_alternative<SurfaceForm>(panel.form))
             read_surface(fields, panel, context);
         else
@@ -186,19 +187,19 @@ Panel read_panel(const Entry& entry, const Names& hardware, Context& context) {
 }
 
 std::optional<Handling> read_handling(const Fields& allowances, Context& context) {
-    constexpr Um usual_least = 15 * um_per_mm;
     const Entry* entry = allowances.entry("handling");
     if (entry == nullptr)
         return std::nullopt;
     if (entry->value.kind != Node::Kind::map) {
         const auto want = allowances.ceil_um("handling");
-        return want ? std::optional(Handling{*want, std::min(*want, usual_least)}) : std::nullopt;
+        return want ? std::optional(Handling{*want, std::min(*want, trade::least_margin)})
+                    : std::nullopt;
     }
     const auto map = allowances.map("handling");
     const auto want = map ? map->ceil_um("want") : std::nullopt;
     if (!want)
         return std::nullopt;
-    const Handling out{*want, map->ceil_um("least").value_or(std::min(*want, usual_least))};
+    const Handling out{*want, map->ceil_um("least").value_or(std::min(*want, trade::least_margin))};
     if (out.least > out.want)
         context.fault(map->entry("least")->place, "'least' is more than 'want'",
                       "give the smaller margin as 'least'");

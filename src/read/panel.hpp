@@ -9,7 +9,8 @@
 namespace pelt::read {
 
 /// Reads and checks a panel. What is wrong has been told; the panel may then be incomplete.
-Panel read_panel(const Entry& entry, const Names& hardware, Context& context);
+Panel read_panel(const Entry& entry, const Names& hardware, bool doors_in_the_rear,
+                 Context& context);
 
 /// The openings, seam lines and inlays of a panel.
 void read_parts(const Fields& fields, const Names& hardware, Panel& panel, Context& context);

@@ -10,11 +10,13 @@
 #include "model/shop.hpp"
 #include "model/stock.hpp"
 #include "model/vehicle.hpp"
+#include "read/input_file.hpp"
 
 #include <cstddef>
 #include <memory>
 #include <optional>
 #include <string>
+#include <vector>
 
 namespace pelt::read {
 
@@ -22,8 +24,9 @@ namespace pelt::read {
 template <class T>
 struct Reading {
     std::optional<T> value;
-    Faults faults;            ///< by place
-    std::size_t unlisted = 0; ///< faults beyond the first hundred
+    Faults faults;                ///< by place
+    std::size_t unlisted = 0;     ///< faults beyond the first hundred
+    std::vector<InputFile> files; ///< that were opened for it, also where it came to nothing
 };
 
 /// Reads a whole file ("-": standard input). A file that cannot be opened or read, or is a

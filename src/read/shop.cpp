@@ -6,7 +6,9 @@
 #include "read/document.hpp"
 #include "read/fields.hpp"
 #include "read/read.hpp"
+#include "read/suggest.hpp"
 #include "read/times.hpp"
+#include "trade/names.hpp"
 
 #include <array>
 #include <cmath>
@@ -115,6 +117,25 @@ void read_money(const Fields& fields, Shop& shop, Context& context) {
     read_prices(fields, shop);
 }
 
+/// Panels are named as in a vehicle file; what could be several things is asked for.
+void read_minutes(const Fields& fields, Shop& shop, Context& context) {
+    const Entry* entry = fields.entry("minutes");
+    for (const auto& [name, minutes] : durations_of(fields, key_of(In::shop, "minutes"), context)) {
+        const trade::Named named = trade::named(name);
+        if (named.is) {
+            shop.minutes[*named.is] = minutes;
+            continue;
+        }
+        const Entry* row = entry->value.entry(name);
+        context.fault(row->place,
+                      quoted(name) + (named.could_be.empty() ? " is not a known panel"
+                                                             : " could be several things"),
+                      named.could_be.empty()
+                          ? "write it as in a vehicle file, such as hood or front door"
+                          : "write " + listed(named.could_be));
+    }
+}
+
 Shop read_shop(const Node& root, Context& context) {
     Shop shop;
     shop.place = root.place;
@@ -135,7 +156,7 @@ Shop read_shop(const Node& root, Context& context) {
     shop.sure_percent = fields.percent("sure");
     shop.valid_days = fields.count("valid").value_or(shop.valid_days);
     shop.terms = fields.text("terms").value_or("");
-    shop.minutes = durations_of(fields, key_of(In::shop, "minutes"), context);
+    read_minutes(fields, shop, context);
     shop.log = fields.text("log").value_or("");
     return shop;
 }

@@ -109,6 +109,8 @@ private:
     void load_scan() {
         const BytesRead bytes = bytes_beside(entry_.place.source->name, form_.file, largest_scan);
         const std::string name = "the scan " + quoted(form_.file);
+        if (bytes.file)
+            context_.files.push_back(*bytes.file);
         if (!bytes.bytes) {
             context_.add({{bytes.not_opened ? Severity::access : Severity::file, entry_.value.place,
                            panel_.name, name + " " + bytes.what, bytes.remedy}});

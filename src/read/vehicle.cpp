@@ -3,6 +3,7 @@
 #include "read/fields.hpp"
 #include "read/hardware.hpp"
 #include "read/panel.hpp"
+#include "read/panel_name.hpp"
 #include "read/read.hpp"
 
 namespace pelt::read {
@@ -28,9 +29,11 @@ Vehicle read_vehicle(const Node& root, Context& context) {
     read_head(fields, vehicle, context);
     const Names names = hardware_names(fields);
     vehicle.hardware = read_hardware(fields, names, context);
-    if (const std::vector<Entry>* panels = fields.named("panels"))
+    if (const std::vector<Entry>* panels = fields.named("panels")) {
+        const bool doors_in_the_rear = has_doors_in_the_rear(vehicle.body, *panels);
         for (const Entry& entry : *panels)
-            vehicle.panels.push_back(read_panel(entry, names, context));
+            vehicle.panels.push_back(read_panel(entry, names, doors_in_the_rear, context));
+    }
     return vehicle;
 }
 

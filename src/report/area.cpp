@@ -63,7 +63,7 @@ Json json_row(const PanelArea& row, const AreaSheet& sheet) {
         .add("stretch_is", json_text(name_of(row.stretch.is)))
         .add("natural_stretch_percent", json_percent(row.stretch.natural_percent))
         .add("bound_stretch_percent", json_percent(row.stretch.bound_percent))
-        .add("stretch_at_most_percent", json_percent(row.stretch.most_percent))
+        .add("stretch_at_most_percent", json_null) // nothing tells one; kept for who reads it
         .add("surface_mm2",
              json_thousandths(row.surface_mm2 ? Thousandths(thousandths(*row.surface_mm2))
                                               : std::nullopt))
@@ -94,7 +94,7 @@ std::string csv_row(const PanelArea& row, const AreaSheet& sheet) {
          known ? rounded_percent(row.stretch.percent) : "", std::string(name_of(row.stretch.is)),
          row.stretch.natural_percent ? rounded_percent(*row.stretch.natural_percent) : "",
          row.stretch.bound_percent ? rounded_percent(*row.stretch.bound_percent) : "",
-         row.stretch.most_percent ? rounded_percent(*row.stretch.most_percent) : "",
+         "", // stretch_at_most_percent
          row.surface_mm2 ? decimal(thousandths(*row.surface_mm2), 3, 0) : "",
          lies ? std::string(name_of(*lies)) : ""});
 }

@@ -115,12 +115,28 @@ std::vector<std::string> seams_by_the_file(const Job& job) {
     return {"Seams where the vehicle file has them: " + listed(names) + "."};
 }
 
+/// One note for all panels of this job of which nothing is known by name.
+std::vector<std::string> not_known_by_name(const Job& job) {
+    std::vector<std::string> names;
+    for (const Piece& piece : job.pieces)
+        for (const PieceId& id : piece.ids)
+            if (!job.vehicles.at(static_cast<std::size_t>(id.vehicle))
+                     .panels.at(static_cast<std::size_t>(id.panel))
+                     .is)
+                add_once(names, panel_label(job, id.vehicle, id.panel));
+    if (names.empty())
+        return {};
+    std::sort(names.begin(), names.end());
+    return {"Not known by name, reckoned as plain panels: " + listed(names) + "; say 'is'."};
+}
+
 } // namespace
 
 std::vector<std::string> assumptions(const Sheet& sheet, const Measures& measures) {
     const Job& job = sheet.plan.job();
     std::vector<std::string> out = parts(job);
-    for (const auto& some : {what_is_done(job), not_included(job), seams_by_the_file(job)})
+    for (const auto& some :
+         {what_is_done(job), not_included(job), seams_by_the_file(job), not_known_by_name(job)})
         out.insert(out.end(), some.begin(), some.end());
     out.push_back(gripping(job.film, job.by, measures));
     out.push_back("Roll edge not used: " + measures.size_with_unit(job.film.trim) +

@@ -1,17 +1,16 @@
 // SPDX-License-Identifier: MIT
 #include "report/cautions.hpp"
 
-#include "model/body.hpp"
 #include "report/facts.hpp"
 #include "report/words.hpp"
+#include "trade/bodies.hpp"
+#include "trade/cautions.hpp"
 
 #include <algorithm>
 #include <set>
 
 namespace pelt::report {
 namespace {
-
-constexpr Um two_people_above = 1'300'000;
 
 constexpr const char* off_the_ground =
     "Height: work from a platform. A vehicle off the ground rests on stands made for its weight, "
@@ -29,7 +28,7 @@ constexpr const char* motorcycles =
     "wrapped.";
 
 bool rides_on_two_wheels(const Vehicle& vehicle) {
-    return is_motorcycle(vehicle.body);
+    return trade::is_motorcycle(vehicle.body);
 }
 
 bool all_motorcycles(const Job& job) {
@@ -52,20 +51,19 @@ std::vector<std::string> large_pieces(const Plan& plan) {
     for (const PlacedPiece& p : pieces_by_number(plan)) {
         const Box box = p.finished_box();
         const std::string label = panel_label(plan.job(), p.id.vehicle, p.id.panel);
-        if (std::max(box.along(), box.across()) > two_people_above &&
+        if (std::max(box.along(), box.across()) > trade::two_people_above &&
             std::find(names.begin(), names.end(), label) == names.end())
             names.push_back(label);
     }
     return names;
 }
 
-bool any_of(const std::set<std::string>& kinds, const std::vector<std::string>& wanted) {
-    return std::any_of(wanted.begin(), wanted.end(),
-                       [&](const std::string& kind) { return kinds.count(kind) > 0; });
+bool any_measures_or_sends(const std::set<std::string>& zones) {
+    return std::any_of(zones.begin(), zones.end(), trade::measures_or_sends);
 }
 
-bool any_measures_or_sends(const std::set<std::string>& kinds) {
-    return any_of(kinds, {"radar", "camera", "ultrasonic", "aerial"});
+bool any_must_be_seen(const std::set<std::string>& zones) {
+    return std::any_of(zones.begin(), zones.end(), trade::must_be_seen);
 }
 
 std::string metal_text(HoldsMetal holds_metal) {
@@ -109,13 +107,13 @@ std::vector<std::string> cautions_of_this_job(const Sheet& sheet, const Measures
     const std::set<std::string> kinds = keep_clear_kinds(sheet.plan);
     if (any_measures_or_sends(kinds))
         out.push_back(no_metal + metal_text(job.film.holds_metal));
-    if (any_of(kinds, {"lamp", "plate"}))
+    if (any_must_be_seen(kinds))
         out.push_back("Lamps and number plates marked in the vehicle file stay uncovered.");
     if (std::any_of(job.vehicles.begin(), job.vehicles.end(), rides_on_two_wheels))
         out.push_back(motorcycles);
     const std::vector<std::string> large = large_pieces(sheet.plan);
     if (!large.empty())
-        out.push_back("Over " + measures.size_with_unit(two_people_above) +
+        out.push_back("Over " + measures.size_with_unit(trade::two_people_above) +
                       ", so for two people: " + listed(large) + ".");
     return out;
 }

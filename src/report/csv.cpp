@@ -91,7 +91,9 @@ const std::vector<CsvColumn<PieceRow>>& piece_columns() {
         {"cut_mm2", [](const Row& r) { return mm2(doubled_area(r.piece.shape.outline)); }},
         {"wrapped_mm2", [](const Row& r) { return mm2(doubled_area(r.piece.piece.wrapped)); }},
         {"stretch_percent", [](const Row& r) { return stretch_figure(r); }},
-        {"stretch_is", [](const Row& r) { return std::string(name_of(r.stretch().is)); }}};
+        {"stretch_is", [](const Row& r) { return std::string(name_of(r.stretch().is)); }},
+        {"from_trimmed_edge_mm",
+         [](const Row& r) { return mm(r.piece.cut_box().low.y - r.roll().trim); }}};
     return columns;
 }
 

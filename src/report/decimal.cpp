@@ -41,4 +41,21 @@ Int128 divided_nearest(Int128 value, Int128 divisor) {
     return value < 0 ? -rounded : rounded;
 }
 
+std::vector<Int128> divided_to_add_up(const std::vector<Int128>& parts, Int128 divisor,
+                                      Int128 sum) {
+    std::vector<Int128> quotients;
+    std::vector<std::size_t> by_loss;
+    for (std::size_t i = 0; i < parts.size(); ++i) {
+        quotients.push_back(divided_down(parts[i], divisor));
+        by_loss.push_back(i);
+        sum -= quotients.back();
+    }
+    std::stable_sort(by_loss.begin(), by_loss.end(), [&](std::size_t a, std::size_t b) {
+        return parts[a] - quotients[a] * divisor > parts[b] - quotients[b] * divisor;
+    });
+    for (std::size_t i = 0; i < by_loss.size() && sum > 0; ++i, --sum)
+        ++quotients[by_loss[i]];
+    return quotients;
+}
+
 } // namespace pelt::report

@@ -6,6 +6,7 @@
 
 #include <cstdint>
 #include <string>
+#include <vector>
 
 namespace pelt::report {
 
@@ -22,5 +23,10 @@ Int128 divided_down(Int128 value, Int128 divisor);
 Int128 divided_up(Int128 value, Int128 divisor);
 /// To the nearest; a half goes away from zero.
 Int128 divided_nearest(Int128 value, Int128 divisor);
+
+/// Quotients of the parts of a whole, none below 0, that add up to `sum`, which is the whole's own
+/// quotient rounded either way: each is rounded down, then those that lost most are one more, of
+/// equals the first.
+std::vector<Int128> divided_to_add_up(const std::vector<Int128>& parts, Int128 divisor, Int128 sum);
 
 } // namespace pelt::report

@@ -134,6 +134,9 @@ std::optional<Length> available_of(const Sheet& sheet, std::size_t used) {
     const Roll& roll = roll_of(used);
     if (!roll.is_new)
         return roll.available ? std::optional(Length::from_um(*roll.available)) : std::nullopt;
+    const Film& film = sheet.plan.job().film;
+    if (film.sold.empty() && !film.roll_length && !sheet.order.spare)
+        return std::nullopt; // whoever orders says how long it is
     std::size_t line = 0;
     for (std::size_t i = 0; i < used; ++i)
         line += roll_of(i).is_new ? 1 : 0;

@@ -1,12 +1,15 @@
 // SPDX-License-Identifier: MIT
 #include "report/figures.hpp"
 
+#include "report/decimal.hpp"
 #include "report/facts.hpp"
 #include "report/half_done.hpp"
 #include "report/measuring.hpp"
 #include "report/plausibility.hpp"
 #include "report/spare.hpp"
 #include "report/words.hpp"
+
+#include <vector>
 
 namespace pelt::report {
 namespace {
@@ -28,7 +31,8 @@ std::vector<std::string> next_best(const Sheet& sheet, const Measures& measures)
     for (const OrderLine& line : next.lines)
         text += (text.empty() ? "" : " + ") + std::to_string(line.count) + " × " +
                 measures.as_sold(line.by);
-    return {"This is the cheapest way to buy it. Next best: " + text + " for " +
+    return {std::string("This is the cheapest way ") + (sheet.order.cheapest ? "" : "found ") +
+            "to buy it. Next best: " + text + " for " +
             money(next.total, digits, sheet.order.currency) + ", " +
             money(next.more, digits, sheet.order.currency) + " more."};
 }
@@ -241,20 +245,46 @@ std::vector<std::string> length_figures(const Sheet& sheet, const Measures& meas
     return out;
 }
 
+namespace {
+
+/// Where the film goes, in steps of what is printed, so that the printed rows add up.
+struct AreaRows {
+    Int128 wrapped;
+    Int128 bleed;
+    Int128 offcut;
+    Int128 film;
+    Int128 waste() const { return film - wrapped; }
+};
+
+/// Waste and what is on the vehicle are shared out of the film, then the parts of the waste.
+AreaRows rows_adding_up(const Areas& areas, Int128 times, Int128 over) {
+    const Int128 film = divided_nearest(areas.film * times, over);
+    const std::vector<Int128> of_film = divided_to_add_up(
+        {areas.wrapped * times, (areas.film - areas.wrapped) * times}, over, film);
+    const std::vector<Int128> of_waste =
+        divided_to_add_up({areas.bleed() * times, areas.offcut() * times}, over, of_film[1]);
+    return {of_film[0], of_waste[0], of_waste[1], film};
+}
+
+} // namespace
+
 Table area_table(const Sheet& sheet, const Measures& measures) {
     const Areas areas = areas_of(sheet.plan);
+    const Measures::AreaStep step = measures.area_step();
+    const AreaRows shown = rows_adding_up(areas, step.times, step.over);
+    const AreaRows tenths = rows_adding_up(areas, 1000, areas.film);
     Table table;
     table.columns = {{"where the film goes", Align::left, true},
                      {"area", Align::right, false},
                      {"of the film", Align::right, false}};
-    const auto row = [&](const std::string& name, DoubleArea area) {
-        table.rows.push_back({name, measures.area(area), percent(area, areas.film)});
+    const auto row = [&](const std::string& name, Int128 area, Int128 share) {
+        table.rows.push_back({name, measures.area_of_steps(area), percent_of_tenths(share)});
     };
-    row("on the vehicle", areas.wrapped);
-    row("trimmed off", areas.bleed());
-    row("left over", areas.offcut());
-    row("film used", areas.film);
-    row("waste (trimmed off and left over)", areas.film - areas.wrapped);
+    row("on the vehicle", shown.wrapped, tenths.wrapped);
+    row("trimmed off", shown.bleed, tenths.bleed);
+    row("left over", shown.offcut, tenths.offcut);
+    row("film used", shown.film, tenths.film);
+    row("waste (trimmed off and left over)", shown.waste(), tenths.waste());
     return table;
 }
 

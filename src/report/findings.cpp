@@ -5,6 +5,7 @@
 #include "report/plausibility.hpp"
 #include "report/verdict.hpp"
 #include "report/words.hpp"
+#include "trade/rolls.hpp"
 
 #include <algorithm>
 #include <map>
@@ -12,8 +13,6 @@
 
 namespace pelt::report {
 namespace {
-
-constexpr Um narrow_margin = 25 * um_per_mm;
 
 using PanelKey = std::pair<int, int>; ///< vehicle, panel
 
@@ -78,23 +77,18 @@ std::vector<Finding> narrow_margins(const Sheet& sheet, const Measures& measures
     }
     std::vector<std::string> names;
     for (const auto& [key, margin] : least)
-        if (margin < narrow_margin)
+        if (margin < trade::comfortable_margin)
             names.push_back(panel_label(job, key.first, key.second) + " " +
                             measures.size(margin, Rounding::down));
     if (names.empty())
         return {};
-    return {{"", "margin to grip under " + measures.size_with_unit(narrow_margin) + ": " +
-                     listed(names) + " (" + measures.size_unit() + ")"}};
+    return {{"", "margin to grip under " + measures.size_with_unit(trade::comfortable_margin) +
+                     ": " + listed(names) + " (" + measures.size_unit() + ")"}};
 }
 
 const Panel& panel_of(const Job& job, const PanelKey& key) {
     return job.vehicles.at(static_cast<std::size_t>(key.first))
         .panels.at(static_cast<std::size_t>(key.second));
-}
-
-/// Panels by girths come with a warning of their own that their stretch is not checked.
-bool is_told_by_develop(const Job& job, const PanelKey& key) {
-    return std::holds_alternative<GirthsForm>(panel_of(job, key).form);
 }
 
 std::vector<Finding> stretch_not_checked(const Sheet& sheet) {
@@ -104,7 +98,7 @@ std::vector<Finding> stretch_not_checked(const Sheet& sheet) {
     std::vector<std::string> names;
     const auto panels = panels_cut(sheet.plan);
     for (const auto& [key, id] : panels)
-        if (stretch_of(job, id).is == StretchAsked::Is::unknown && !is_told_by_develop(job, key))
+        if (stretch_of(job, id).is == StretchAsked::Is::unknown)
             names.push_back(panel_label(job, key.first, key.second));
     if (names.empty())
         return {};

@@ -60,12 +60,20 @@ Json places(const Job& job, const std::vector<LeftOut>& all) {
     return json_array(items);
 }
 
+std::string why_new_film(const Sheet& sheet, const ShortStock& stock) {
+    if (!stock.cost)
+        return ". Without a price for new film the two could not be compared.";
+    return ", but the job would then cost " +
+           money(*stock.cost, sheet.plan.job().film.money_digits, sheet.order.currency) +
+           ": new film is cheaper.";
+}
+
 std::vector<std::string> whether_stock_is_enough(const Sheet& sheet, const Measures& measures) {
     if (!sheet.order.short_stock)
         return {};
     const ShortStock& stock = *sheet.order.short_stock;
     if (stock.more == 0)
-        return {"Not taken from stock: " + stock.stock + " would do, but new film is cheaper."};
+        return {"Not taken from stock: " + stock.stock + " would do" + why_new_film(sheet, stock)};
     return {"NOT ENOUGH IN STOCK: " + stock.stock + " is short of about " +
             measures.film(stock.more) +
             ". All that must be of one batch comes from new film; which pieces force it stands "

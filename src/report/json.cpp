@@ -147,6 +147,7 @@ Json spare(const Job& job, const std::optional<Spare>& spare) {
         .add("needed_mm", json_mm(spare->needed))
         .add("bare_percent", json_number(exact_percent(spare->bare_percent)))
         .add("enough_percent", json_number(exact_percent(spare->enough_percent)))
+        .add("surely_percent", json_number(exact_percent(spare->surely_percent)))
         .add("most_for",
              one ? panel_of(job, spare->costliest_vehicle, spare->costliest_panel) : json_null)
         .add("most_for_mm", one ? json_mm(spare->costliest_film) : json_null)

@@ -112,9 +112,16 @@ std::string Measures::film(Um um, Rounding rounding) const {
 }
 
 std::string Measures::area(DoubleArea doubled) const {
-    if (!metric())
-        return area_number(doubled) + " sq ft";
-    return decimal(divided_nearest(doubled, hundredth_of_a_square_metre), 2, 2) + " m²";
+    const AreaStep step = area_step();
+    return area_of_steps(divided_nearest(doubled * step.times, step.over));
+}
+
+Measures::AreaStep Measures::area_step() const {
+    return metric() ? AreaStep{1, hundredth_of_a_square_metre} : AreaStep{100, square_foot};
+}
+
+std::string Measures::area_of_steps(Int128 steps) const {
+    return decimal(steps, 2, 2) + " " + area_unit();
 }
 
 std::string Measures::area_number(DoubleArea doubled) const {
@@ -128,7 +135,11 @@ std::string Measures::area_unit() const {
 }
 
 std::string percent(Int128 part, Int128 whole) {
-    return decimal(divided_nearest(part * 1000, whole), 1, 1) + " %";
+    return percent_of_tenths(divided_nearest(part * 1000, whole));
+}
+
+std::string percent_of_tenths(Int128 tenths) {
+    return decimal(tenths, 1, 1) + " %";
 }
 
 std::string percent(double value) {

@@ -3,7 +3,8 @@
 // a half never depends on a binary fraction.
 //   sizes, positions, what is bought or needed   up
 //   what is left over, what is proved least      down
-//   areas, percentages                           to the nearest, a half away from zero
+//   areas, percentages                           to the nearest, a half away from zero; where a
+//                                                table adds them up, so that they add up as printed
 //   money                                        never
 #pragma once
 
@@ -56,6 +57,15 @@ public:
     std::string area_number(DoubleArea doubled) const;
     std::string area_unit() const;
 
+    /// The step of `area`: twice an area times `times`, over `over`, is the area in such steps.
+    struct AreaStep {
+        Int128 times;
+        Int128 over;
+    };
+    AreaStep area_step() const;
+    /// So many of them, as `area` writes them.
+    std::string area_of_steps(Int128 steps) const;
+
 private:
     bool metric() const { return unit_ == Unit::mm || unit_ == Unit::cm || unit_ == Unit::m; }
     Unit unit_;
@@ -63,6 +73,8 @@ private:
 
 /// "21.4 %" of part / whole, whole > 0.
 std::string percent(Int128 part, Int128 whole);
+/// So many tenths of a percent, written the same way.
+std::string percent_of_tenths(Int128 tenths);
 /// A percentage that was never exact: "9 %", "9.5 %".
 std::string percent(double value);
 

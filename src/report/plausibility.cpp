@@ -1,20 +1,14 @@
 // SPDX-License-Identifier: MIT
 #include "report/plausibility.hpp"
 
-#include "model/body.hpp"
 #include "report/decimal.hpp"
 #include "report/facts.hpp"
+#include "trade/bodies.hpp"
 
 #include <algorithm>
 
 namespace pelt::report {
 namespace {
-
-constexpr double table_width_mm = 1520;
-constexpr double unusually_short = 0.75;
-constexpr double unusually_long = 1.30;
-constexpr double one_way_low = 1.05; // one-way film takes 5 to 10 % more
-constexpr double one_way_high = 1.10;
 
 struct Expected {
     double low_mm = 0;
@@ -30,32 +24,30 @@ bool leaves_out_more_than_extras(const Job& job) {
 }
 
 std::optional<Expected> expected(const Job& job) {
-    const bool known_width = job.film.width >= 1'370'000 && job.film.width <= 1'670'000;
+    const bool known_width =
+        job.film.width >= trade::narrowest_compared && job.film.width <= trade::widest_compared;
     if (!known_width || leaves_out_more_than_extras(job))
         return std::nullopt;
     Expected sum;
     for (const Vehicle& vehicle : job.vehicles) {
-        const std::optional<BodyKind> kind = body_kind_named(vehicle.body);
+        const std::optional<trade::BodyKind> kind = trade::body_kind_named(vehicle.body);
         if (!kind)
             return std::nullopt;
         sum.low_mm += kind->nested_least_m * 1000 * job.times;
         sum.high_mm += kind->nested_most_m * 1000 * job.times;
     }
-    const double wider = table_width_mm * 1000 / static_cast<double>(job.film.width);
+    const double wider = trade::body_table_width_mm * 1000 / static_cast<double>(job.film.width);
     const bool one_way = job.film.direction == Direction::one_way;
-    return Expected{sum.low_mm * wider * (one_way ? one_way_low : 1),
-                    sum.high_mm * wider * (one_way ? one_way_high : 1)};
+    return Expected{sum.low_mm * wider * (one_way ? trade::one_way_takes_least : 1),
+                    sum.high_mm * wider * (one_way ? trade::one_way_takes_most : 1)};
 }
-
-constexpr double least_on_the_vehicle = 0.50;
-constexpr double most_on_the_vehicle = 2.0 / 3;
 
 enum class Verdict { usual, little, much };
 
 Verdict verdict(double low, double high, double value) {
-    if (value < unusually_short * low)
+    if (value < trade::unusually_little * low)
         return Verdict::little;
-    return value > unusually_long * high ? Verdict::much : Verdict::usual;
+    return value > trade::unusually_much * high ? Verdict::much : Verdict::usual;
 }
 
 Verdict verdict(const Expected& expected, Um length) {
@@ -125,12 +117,12 @@ std::optional<std::string> plausibility(const Plan& plan, const Measures& measur
 
 std::optional<AreaOpinion> opinion_on_area(const Vehicle& vehicle,
                                            const std::vector<PanelArea>& areas) {
-    const std::optional<BodyKind> kind = body_kind_named(vehicle.body);
+    const std::optional<trade::BodyKind> kind = trade::body_kind_named(vehicle.body);
     if (!kind)
         return std::nullopt;
-    const double wide_m = table_width_mm / 1000;
-    const double low = kind->nested_least_m * wide_m * least_on_the_vehicle;
-    const double high = kind->nested_most_m * wide_m * most_on_the_vehicle;
+    const double wide_m = trade::body_table_width_mm / 1000;
+    const double low = kind->nested_least_m * wide_m * trade::least_share_on_the_vehicle;
+    const double high = kind->nested_most_m * wide_m * trade::most_share_on_the_vehicle;
     const double area = square_metres_on(vehicle, areas);
     const Verdict found = verdict(low, high, area);
     return AreaOpinion{square_metres(area) + " of film on the vehicle; usual for " + vehicle.body +

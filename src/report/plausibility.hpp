@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: MIT
-// Whether a length is what a body of its kind usually takes (model/body.hpp: common practice, no
+// Whether a length is what a body of its kind usually takes (trade/bodies.hpp: common practice, no
 // source): an assumption that looks for missing panels and slips of units, never a check.
 #pragma once
 

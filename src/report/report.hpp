@@ -57,12 +57,15 @@ std::string to_json(const Sheet& sheet);
 ///   vehicle panel side copy part parts kind name    `name` is an inlay's
 ///   direction                      how the piece may lie: one-way, two-way, any
 ///   roll batch
-///   from_free_end_mm from_near_edge_mm    the near corner of its box; from the roll's own edges
+///   from_free_end_mm from_near_edge_mm    the near corner of its box; from the roll's own edges,
+///                                  that edge not yet trimmed
 ///   along_mm across_mm             its box as cut, margins included
 ///   turn_deg                       counter-clockwise, from the piece's forward along the roll
 ///   finished_along_mm finished_across_mm  what stays on the vehicle, as it lies on the roll
 ///   cut_mm2 wrapped_mm2
 ///   stretch_percent stretch_is     exact, estimate, unknown
+///   from_trimmed_edge_mm           as from_near_edge_mm, once the roll edge that is not used is
+///                                  off; the sheet of straight cuts counts so
 /// New columns may be added at the end.
 std::string to_csv(const Sheet& sheet);
 

@@ -3,7 +3,6 @@
 
 #include "report/words.hpp"
 
-#include <algorithm>
 #include <cmath>
 #include <cstdint>
 #include <map>
@@ -29,15 +28,6 @@ std::string what_is_there(const Sheet& sheet, const Measures& measures) {
                                      : "the order of " + measures.film(sheet.order.length());
 }
 
-/// What cannot be cut from two ends is counted all the same.
-std::string counted_together(const Sheet& sheet) {
-    const std::vector<Roll>& rolls = sheet.plan.job().rolls;
-    const auto in_stock =
-        std::count_if(rolls.begin(), rolls.end(), [](const Roll& roll) { return !roll.is_new; });
-    const bool several = sheet.order.lines.empty() ? in_stock > 1 : sheet.order.lines.size() > 1;
-    return several ? " What is left on several rolls counts as one length." : "";
-}
-
 } // namespace
 
 std::string of_jobs(double percent) {
@@ -54,6 +44,20 @@ std::string of_jobs(double percent) {
     return std::to_string(enough) + " of " + std::to_string(jobs) + " jobs";
 }
 
+namespace {
+
+/// How often what is there suffices. A remake cannot be cut from two ends: on several rolls it
+/// depends on how the remakes fall, between two figures.
+std::string how_often_enough(const Spare& spare) {
+    const std::string at_most = of_jobs(spare.enough_percent);
+    if (spare.surely_percent == spare.enough_percent)
+        return "enough in " + at_most + ".";
+    return "enough in at most " + at_most + " and at least " + of_jobs(spare.surely_percent) +
+           ": what is left lies on several rolls, and no piece is cut from two ends.";
+}
+
+} // namespace
+
 std::vector<std::string> about_the_spare(const Sheet& sheet, const Measures& measures) {
     if (!sheet.order.spare)
         return {};
@@ -63,8 +67,7 @@ std::vector<std::string> about_the_spare(const Sheet& sheet, const Measures& mea
         "Spare for pieces that are spoilt and cut again: at least " + measures.film(spare.needed) +
         ", to be enough in " + of_jobs(spare.sure_percent) + ". Without any spare the film is " +
         "enough in " + of_jobs(spare.bare_percent) + ", " + what_is_there(sheet, measures) +
-        (sheet.order.lines.empty() ? " it is" : " is") + " enough in " +
-        of_jobs(spare.enough_percent) + "." + counted_together(sheet)};
+        (sheet.order.lines.empty() ? " it is " : " is ") + how_often_enough(spare)};
     if (spare.costliest_film > 0)
         out.push_back("Most of the spare is for the " +
                       panel_label(job, spare.costliest_vehicle, spare.costliest_panel) +

@@ -6,8 +6,10 @@
 #include "report/decimal.hpp"
 #include "report/json_text.hpp"
 #include "report/words.hpp"
+#include "trade/consumables.hpp"
 
 #include <algorithm>
+#include <array>
 #include <cmath>
 
 namespace pelt::report {
@@ -70,17 +72,14 @@ std::vector<std::string> waits(const StripList& list) {
     return out;
 }
 
-/// Refitting against taking off: 2.5 to 5 hours against 3 to 6 on a five-door car (common practice,
-/// no source).
-constexpr double refit_share = 5.0 / 6;
-
 std::vector<std::string> times(const StripList& list) {
     const Total total = total_of(list);
     std::vector<std::string> out;
     if (total.minutes > 0)
         out.push_back("Taking off: " + duration(total.minutes) +
                       " by the file's minutes. Putting back: about " +
-                      duration(total.minutes * refit_share) + " (an estimate: five sixths of it).");
+                      duration(total.minutes * trade::refit_share) +
+                      " (an estimate: five sixths of it).");
     if (!total.without_minutes.empty())
         out.push_back("Without minutes in the file, so not in the time: " +
                       listed(total.without_minutes) + ".");
@@ -100,7 +99,7 @@ std::vector<std::string> tools_of(const StripList& list) {
     return tools;
 }
 
-/// What these parts and panels call for; the shares are common practice, no source.
+/// What these parts and panels call for.
 std::vector<std::string> ready_for_this(const StripSheet& sheet, const Measures& measures) {
     const StripList& list = sheet.list;
     std::vector<std::string> out;
@@ -110,24 +109,33 @@ std::vector<std::string> ready_for_this(const StripSheet& sheet, const Measures&
     const std::int64_t clips = total_of(list).clips;
     if (clips > 0)
         out.push_back("Clips: " + std::to_string(clips) + " come off; have " +
-                      part_from(clips, 10) + " to " + part_from(clips, 20) +
+                      part_from(clips, trade::clips_broken_percent.least) + " to " +
+                      part_from(clips, trade::clips_broken_percent.most) +
                       " new ones of their kinds, since one or two of ten break.");
-    out.push_back("Blade tips: " + std::to_string(2 * list.pieces) + " to " +
-                  std::to_string(4 * list.pieces) + ", two to four a panel.");
+    out.push_back("Blade tips: " + std::to_string(trade::blade_tips_a_panel.least * list.pieces) +
+                  " to " + std::to_string(trade::blade_tips_a_panel.most * list.pieces) +
+                  ", two to four a panel.");
     const auto edge = static_cast<Um>(std::ceil(list.edge_mm)) * um_per_mm;
     out.push_back("Film edge to press down and warm again: " + measures.film(edge) +
-                  " round all panels, which takes " + duration(list.edge_mm / 1000) + " to " +
-                  duration(2 * list.edge_mm / 1000) + " (one to two minutes a metre).");
+                  " round all panels, which takes " +
+                  duration(trade::minutes_a_metre_of_edge.least * list.edge_mm / 1000) + " to " +
+                  duration(trade::minutes_a_metre_of_edge.most * list.edge_mm / 1000) +
+                  " (one to two minutes a metre).");
     return out;
 }
 
-/// For the whole outside of a five-door car; common practice, no source.
+template <std::size_t n>
+std::string amounts(const std::array<trade::Amount, n>& rows, const std::string& joint) {
+    std::string text;
+    for (const trade::Amount& row : rows)
+        text +=
+            (text.empty() ? "" : joint) + std::string(row.what) + " " + std::string(row.how_much);
+    return text;
+}
+
 std::string usual_amounts() {
-    return "A full change of a five-door car usually takes: wipe-down fluid 1 to 2 l, degreaser "
-           "0.5 to 1 l, clay 100 to 200 g, lint-free wipes 40 to 80, cutting tape 10 to 25 m, edge "
-           "tape 5 to 15 m, masking tape 1 or 2 rolls, double-sided tape for badges 1 to 3 m, "
-           "squeegee felts 2 to 4, gloves 10 to 20 pairs; glue remover 0.5 to 2 l where old film "
-           "comes off; primer 20 to 100 ml only where the film's maker allows it.";
+    return "A full change of a five-door car usually takes: " +
+           amounts(trade::usual_amounts, ", ") + "; " + amounts(trade::amounts_at_need, "; ") + ".";
 }
 
 std::vector<std::string> not_off(const StripList& list) {

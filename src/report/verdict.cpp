@@ -36,12 +36,8 @@ std::string_view name_of(Lies lies) {
 }
 
 std::optional<Lies> how_it_lies(const StretchAsked& stretch, std::optional<double> limit_percent) {
-    if (!limit_percent)
+    if (!limit_percent || stretch.is == StretchAsked::Is::unknown)
         return std::nullopt;
-    if (stretch.is == StretchAsked::Is::unknown)
-        return stretch.most_percent && *stretch.most_percent <= *limit_percent
-                   ? std::optional(Lies::ok)
-                   : std::nullopt;
     if (stretch.percent > *limit_percent)
         return Lies::split;
     return stretch.natural_percent.value_or(stretch.percent) <= *limit_percent ? Lies::ok

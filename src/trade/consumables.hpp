@@ -1,33 +1,54 @@
 // SPDX-License-Identifier: MIT
-// What is used up, by what drives it. Common practice, no source: taken from what a five-door
-// hatchback of about 12 m² uses, divided by what it has of each.
+// What a job uses up beside film, and how long its edges and parts take. Common practice, no
+// source, throughout.
 #pragma once
 
 #include <array>
-#include <span>
 #include <string_view>
 
 namespace pelt::trade {
 
-enum class UsedBy {
-    area,       ///< m² covered
-    old_film,   ///< m² of film that comes off
-    pieces,     ///< pieces laid
-    hard_edges, ///< m of edge whose tuck asks more than the film gives
-    cut_out,    ///< m cut on the vehicle
-    clips,      ///< clips that come off
-    badges,
+/// From the least to the most that is usual.
+struct Range {
+    int least = 0;
+    int most = 0;
 };
 
-struct Consumable {
-    std::string_view name; ///< as the shop file's prices call it
-    std::string_view unit; ///< empty: pieces
-    UsedBy by;
-    double low; ///< for one of what drives it
-    double high;
-    double priced_for = 1; ///< units that one price is for
+/// Of the clips that come off, so many percent break.
+inline constexpr Range clips_broken_percent{10, 20};
+
+/// Blade tips for one panel.
+inline constexpr Range blade_tips_a_panel{2, 4};
+
+/// To press down and warm a metre of film edge again, in minutes.
+inline constexpr Range minutes_a_metre_of_edge{1, 2};
+
+/// Putting parts back against taking them off: 2.5 to 5 hours against 3 to 6 on a five-door car.
+inline constexpr double refit_share = 5.0 / 6;
+
+struct Amount {
+    std::string_view what;
+    std::string_view how_much;
 };
 
-std::span<const Consumable> consumables();
+/// For a full change of color of a five-door car.
+inline constexpr auto usual_amounts = std::to_array<Amount>({
+    {"wipe-down fluid", "1 to 2 l"},
+    {"degreaser", "0.5 to 1 l"},
+    {"clay", "100 to 200 g"},
+    {"lint-free wipes", "40 to 80"},
+    {"cutting tape", "10 to 25 m"},
+    {"edge tape", "5 to 15 m"},
+    {"masking tape", "1 or 2 rolls"},
+    {"double-sided tape for badges", "1 to 3 m"},
+    {"squeegee felts", "2 to 4"},
+    {"gloves", "10 to 20 pairs"},
+});
+
+/// Only under a condition, which stands behind the amount.
+inline constexpr auto amounts_at_need = std::to_array<Amount>({
+    {"glue remover", "0.5 to 2 l where old film comes off"},
+    {"primer", "20 to 100 ml only where the film's maker allows it"},
+});
 
 } // namespace pelt::trade

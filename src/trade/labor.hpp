@@ -4,9 +4,11 @@
 #pragma once
 
 #include "model/film.hpp"
+#include "model/panel_name.hpp"
+#include "trade/cautions.hpp"
 
+#include <cstdint>
 #include <optional>
-#include <string_view>
 
 namespace pelt::trade {
 
@@ -33,12 +35,12 @@ constexpr WorkTime about(double taken) {
     return {0.75 * taken, taken, 1.4 * taken};
 }
 
-/// Of a panel by what it is ("hood"); none where the table does not know it.
-std::optional<WorkTime> time_on(std::string_view is);
+/// Of a panel by what it is; none where no range is common.
+std::optional<WorkTime> time_on(PanelKind is);
 
 /// Of a panel that only its shape tells of: (8 + 14 area + 6 tucked) × the factor of what it is,
 /// area in m², tucked edges in m.
-WorkTime time_by_shape(std::string_view is, double area_m2, double tucked_m);
+WorkTime time_by_shape(PanelKind is, double area_m2, double tucked_m);
 
 /// What another kind of film takes for a minute of cast film. Calendered film is slow on what is
 /// crowned only.
@@ -62,7 +64,7 @@ inline constexpr WorkTime a_badge = within(5, 15);
 inline constexpr double refit_of_strip_down = 0.83; ///< 2.5 to 5 h after 3 to 6 h
 
 /// Film this long and this wide is laid by two people for a third of its minutes.
-inline constexpr Um two_people_above = 1'300'000;
+
 inline constexpr Um two_people_wider_than = 500'000;
 inline constexpr double share_with_help = 1.0 / 3;
 

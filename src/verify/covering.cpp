@@ -125,27 +125,32 @@ std::vector<Missing> missing_regions(const Covering& covering) {
     const auto is_missing = [&](GridPoint p) {
         return covering.wanted.stays_on(p) && !covering.holds(p);
     };
+    struct Bound {
+        std::size_t region;
+        bool missing_is_left;
+        const Stretch* stretch;
+    };
     Regions regions;
-    std::vector<std::pair<std::size_t, Missing>> found;
-    const GridPoint place = covering.parts.front().film.outer.front();
+    std::vector<Bound> found;
     for (const Stretch& stretch : covering.stretches) {
         const bool left = is_missing(stretch.inside());
         const bool right = is_missing(stretch.outside());
         if (left == right)
             continue;
-        const double area = twice_area_from(place, stretch.from, stretch.to);
-        const std::size_t region =
-            regions.join(regions.region_at(stretch.from), regions.region_at(stretch.to));
-        found.push_back({region,
-                         {left ? area : -area, covering.holds(stretch.off(left ? beside : -beside)),
-                          stretch.off(left ? -beside : beside)}});
+        found.push_back(
+            {regions.join(regions.region_at(stretch.from), regions.region_at(stretch.to)), left,
+             &stretch});
     }
     std::map<std::size_t, Missing> sums;
-    for (const auto& [region, one] : found) {
-        Missing& sum =
-            sums.try_emplace(regions.root(region), Missing{0, false, one.somewhere}).first->second;
-        sum.twice_area += one.twice_area;
-        sum.beside_film = sum.beside_film || one.beside_film;
+    for (const auto& [region, left, stretch] : found) {
+        Missing& sum = sums.try_emplace(regions.root(region),
+                                        Missing{0, false, stretch->off(left ? -beside : beside)})
+                           .first->second;
+        // Very short stretches are not there, so a region may have gaps all round. Seen from its
+        // own rim they weigh little.
+        const double area = twice_area_from(sum.somewhere, stretch->from, stretch->to);
+        sum.twice_area += left ? area : -area;
+        sum.beside_film = sum.beside_film || covering.holds(stretch->off(left ? beside : -beside));
     }
     std::vector<Missing> out;
     for (const auto& [region, sum] : sums)

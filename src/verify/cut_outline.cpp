@@ -34,6 +34,11 @@ public:
           bleed_(covering.panel.allowances.bleed.value_or(covering.job.film.allowances.bleed)) {
         for (const Ring* ring : rings_of(film_.film))
             add_sharp_corners(*ring);
+        for (const Stretch& stretch : covering_.stretches)
+            if (stretch.part == static_cast<int>(part_) &&
+                !covering_.near_a_rim(stretch.outside()) &&
+                end_of(covering_, stretch) == Ends::seam)
+                seams_.push_back(&stretch);
     }
 
     void check() {
@@ -130,10 +135,23 @@ private:
         return best.outside();
     }
 
+    /// Where an opening's side lies on the line of a seam, the part ends at the seam there as well.
+    bool goes_on_as_a_seam(const Stretch& stretch) const {
+        return std::any_of(seams_.begin(), seams_.end(), [&](const Stretch* seam) {
+            const auto off = [&](GridPoint p) {
+                return std::abs(static_cast<double>(p.x - seam->middle.x) * seam->out.x +
+                                static_cast<double>(p.y - seam->middle.y) * seam->out.y);
+            };
+            return off(stretch.from) <= hair && off(stretch.to) <= hair &&
+                   stretch.out.x * seam->out.x + stretch.out.y * seam->out.y > 0;
+        });
+    }
+
     void check_stretch(const Stretch& stretch) {
-        if (covering_.near_a_rim(stretch.outside()))
+        // Across a slit too narrow to look into lies the part's own film.
+        if (covering_.near_a_rim(stretch.outside()) || covering_.holds(part_, stretch.outside()))
             return;
-        switch (end_of(covering_, stretch)) {
+        switch (goes_on_as_a_seam(stretch) ? Ends::seam : end_of(covering_, stretch)) {
         case Ends::not_cut:
             if (!is_cut_from(stretch.outside()))
                 tell("is cut at the table where it is to be cut on the vehicle");
@@ -173,6 +191,7 @@ private:
     Sentences& faults_;
     Um bleed_;
     std::vector<GridPoint> sharp_corners_;
+    std::vector<const Stretch*> seams_; ///< where the part ends at a seam
 };
 
 } // namespace

@@ -52,7 +52,7 @@ bool on_the_ruler(const Cut& cut, const Roll& roll, Um ruler) {
 struct Piece0 {
     Sheet box;
     PieceId id;
-    std::optional<std::size_t> freed_by; ///< index of the cut, 0 before any
+    std::optional<std::size_t> freed_by; ///< number of the cut
 };
 
 std::vector<Piece0> boxes_of(const Job& job, const UsedRoll& used) {
@@ -142,19 +142,39 @@ void check_order(const Job& job, const UsedRoll& used, Sentences& faults) {
                              ": comes off the roll before pieces that are laid earlier");
 }
 
+/// What is left on a roll that ends with its last strip is in hand with the cut at its end, like
+/// every strip before it: what comes free, and when, does not hang on how much film there is.
+bool takes_the_last_strip(const Cut& cut, Um end, std::vector<InHand>& sheets) {
+    const auto rest = std::find_if(sheets.begin(), sheets.end(), [&](const InHand& in_hand) {
+        return in_hand.turns == 0 && in_hand.sheet.x1 == end &&
+               std::min(cut.from.y, cut.to.y) == in_hand.sheet.y0 &&
+               std::max(cut.from.y, cut.to.y) == in_hand.sheet.y1;
+    });
+    if (rest == sheets.end())
+        return false;
+    rest->turns = 1;
+    rest->last_across = true;
+    std::rotate(rest, rest + 1, sheets.end());
+    return true;
+}
+
 void check_roll(const Job& job, const UsedRoll& used, Sentences& faults) {
     const Roll& roll = job.rolls[used.roll];
     const Um end = roll.available.value_or(endless);
     std::vector<Piece0> pieces = boxes_of(job, used);
     std::vector<InHand> sheets{{{0, 0, end, roll.width}, 0, false}};
-    free_with(pieces, sheets.front().sheet, 0);
     for (std::size_t n = 0; n < used.cuts.size(); ++n) {
         const Cut& cut = used.cuts[n];
         const std::string name = roll.name + ", cut " + std::to_string(n + 1);
         if (!on_the_ruler(cut, roll, job.film.allowances.ruler))
             faults.push_back(name + ": not on a whole step of the ruler");
-        if (cut.from.x == cut.to.x && cut.from.x == end)
-            continue; // the roll's own end
+        if (cut.from.x == cut.to.x && cut.from.x == end) {
+            if (takes_the_last_strip(cut, end, sheets)) {
+                free_with(pieces, sheets.back().sheet, n + 1);
+                check_table(job, pieces, sheets.back(), name, faults);
+            }
+            continue;
+        }
         bool found = false;
         // The sheet just made is the likeliest to be cut next.
         for (std::size_t k = sheets.size(); k-- > 0 && !found;)
@@ -167,8 +187,11 @@ void check_roll(const Job& job, const UsedRoll& used, Sentences& faults) {
                 sheets[k] = {halves->second, stays_on_the_roll ? 0 : turns, across};
                 sheets.push_back({halves->first, turns, across});
                 free_with(pieces, halves->first, n + 1);
-                free_with(pieces, halves->second, n + 1);
+                if (!stays_on_the_roll)
+                    free_with(pieces, halves->second, n + 1);
                 check_table(job, pieces, sheets.back(), name, faults);
+                if (!stays_on_the_roll)
+                    check_table(job, pieces, sheets[k], name, faults);
             }
         if (!found)
             faults.push_back(name + ": does not run from edge to edge of anything that is left");

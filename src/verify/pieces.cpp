@@ -44,12 +44,15 @@ bool right_along(const Span& span, const Handling& margin, Um ruler) {
     return span.is_centred() && span.cut() == up_to(span.film() + 2 * margin.want, ruler);
 }
 
-/// Across the roll the margins may shrink, to the usable width, down to the least.
+/// Across the roll the margins may shrink, to the usable width, down to the least; on a roll that
+/// is wider than the film that is asked for, to the next whole step.
 bool right_across(const Span& span, const Handling& margin, const Film& film) {
-    if (up_to(span.film() + 2 * margin.want, film.allowances.ruler) <= film.usable_width())
+    const Um usable = film.usable_width();
+    if (up_to(span.film() + 2 * margin.want, film.allowances.ruler) <= usable)
         return right_along(span, margin, film.allowances.ruler);
-    return span.is_centred() && span.cut() == film.usable_width() &&
-           span.film() + 2 * margin.least <= span.cut();
+    return span.is_centred() &&
+           (span.cut() == usable || span.cut() == up_to(usable, film.allowances.ruler)) &&
+           span.film() + 2 * margin.least <= usable;
 }
 
 void check_rectangle(const Job& job, const std::string& who, const Piece& piece,

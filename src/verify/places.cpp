@@ -5,6 +5,7 @@
 #include "verify/words.hpp"
 
 #include <algorithm>
+#include <cstdlib>
 
 namespace pelt::verify {
 namespace {
@@ -107,6 +108,22 @@ void check_places(const Job& job, const Layout& layout, Sentences& faults) {
     }
 }
 
+/// A corner that lies askew is rounded to the grid, by less than a micrometre: a piece loses less
+/// than a band of one along its outline. Twice that; a side is at most as long as this counts it.
+Int128 twice_lost_askew(const Polygon& outline) {
+    Int128 sum = 0;
+    const auto add = [&sum](const Ring& ring) {
+        for (std::size_t i = 0; i < ring.size(); ++i) {
+            const GridPoint way = ring[i + 1 == ring.size() ? 0 : i + 1] - ring[i];
+            sum += 2 * static_cast<Int128>(std::abs(way.x) + std::abs(way.y) + 1);
+        }
+    };
+    add(outline.outer);
+    for (const Ring& hole : outline.holes)
+        add(hole);
+    return sum;
+}
+
 void check_bound(const Job& job, const Layout& layout, Sentences& faults) {
     Um fresh = 0;
     Um usable = 0;
@@ -117,8 +134,13 @@ void check_bound(const Job& job, const Layout& layout, Sentences& faults) {
             continue;
         fresh += used.length;
         usable = roll.width - 2 * roll.trim;
-        for (const Placement& p : used.placements)
-            twice_cut += twice_area(job.pieces[p.piece].shapes[p.shape].outline);
+        for (const Placement& p : used.placements) {
+            const Piece& piece = job.pieces[p.piece];
+            const Polygon& outline = piece.shapes[p.shape].outline;
+            twice_cut += twice_area(outline);
+            if (job.by == CutBy::contour && job.free_turns && piece.direction == Direction::any)
+                twice_cut -= twice_lost_askew(outline);
+        }
     }
     if (layout.bound.length > fresh)
         faults.emplace_back("the bound is longer than the new film");

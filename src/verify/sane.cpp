@@ -58,9 +58,24 @@ bool usable(Point p) {
     return std::abs(p.x) <= farthest_mm && std::abs(p.y) <= farthest_mm; // nor NaN
 }
 
+/// A curve begins and ends within a right angle of its first and its last chord.
+bool usable(const EndWays& ways, Point a, Point b) {
+    for (const Point& way : {ways.begins, ways.ends}) {
+        const double length = std::hypot(way.x, way.y);
+        const double forward = way.x * (b.x - a.x) + way.y * (b.y - a.y);
+        if (!(way == Point{}) && !(std::abs(length - 1) < 1e-9 && forward >= 0))
+            return false;
+    }
+    return true;
+}
+
 bool usable(const TaggedRing& ring, std::size_t edges) {
-    if (ring.points.size() < 3 || ring.edge.size() != ring.points.size())
+    const std::size_t n = ring.points.size();
+    if (n < 3 || ring.edge.size() != n || (!ring.ways.empty() && ring.ways.size() != n))
         return false;
+    for (std::size_t i = 0; i < ring.ways.size(); ++i)
+        if (!usable(ring.ways[i], ring.points[i], ring.points[(i + 1) % n]))
+            return false;
     constexpr double largest_mm = 1e-3 * static_cast<double>(largest);
     for (const Point& p : ring.points)
         if (!usable(p) || !(std::abs(p.x - ring.points.front().x) <= largest_mm / 2) ||

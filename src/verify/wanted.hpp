@@ -12,12 +12,6 @@
 
 namespace pelt::verify {
 
-/// A ring whose side i is moved out (to the right of the way it runs) by moves[i], millimetres, by
-/// the rule of "Wrapped outline": at an outward corner the moved sides are lengthened to their
-/// crossing, cut square at twice the larger move, or joined by a step; at an inward corner the
-/// curve runs through the corner itself. Wound around more often than not at all: inside.
-Ring moved_curve(const std::vector<Point>& ring, const std::vector<double>& moves);
-
 /// The grid point nearest to a place in millimetres.
 GridPoint nearest(Point p);
 

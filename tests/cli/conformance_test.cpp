@@ -85,7 +85,8 @@ TEST_CASE("a file holds the format that its ending says") {
     const std::map<std::string, std::string> endings{
         {"txt", "table"}, {"csv", "csv"}, {"json", "json"}, {"md", "markdown"}, {"svg", "svg"}};
     for (const auto& [ending, format] : endings) {
-        CAPTURE(ending);
+        const auto& told_ending = ending;
+        CAPTURE(told_ending);
         const std::string name = "sheet." + ending;
         CHECK(pelt({"cut", "van.yaml", "film.yaml", "-q", "-o", name}).status == 0);
         CHECK(pelt.file(name) == pelt({"cut", "van.yaml", "film.yaml", "--format", format}).output);
@@ -219,7 +220,8 @@ TEST_CASE("JSON is the same in a terminal, in any locale, time zone and colour")
                                             {"FORCE_COLOR", "1"},
                                             {"COLUMNS", "20"},
                                             {"SOURCE_DATE_EPOCH", "86400"}}) {
-        CAPTURE(name);
+        const auto& told_name = name;
+        CAPTURE(told_name);
         const auto before = pelt.environment;
         pelt.environment[name] = value;
         CHECK(pelt(job).output == plain);

@@ -22,7 +22,7 @@ struct Metres {
 // Film 1.52 m wide that a nest of taped panels should come to, exterior without door jambs (common
 // practice, no source).
 const std::map<std::string, Metres> usual_by_body{
-    {"hatchback", {12.5, 15.5}}, {"coupe", {12, 15.5}},      {"saloon", {14, 17}},
+    {"hatchback", {12.5, 15.5}}, {"coupe", {12, 15.5}},      {"sedan", {14, 17}},
     {"large SUV", {18.5, 23}},   {"pickup", {17, 21}},       {"medium panel van", {20, 25}},
     {"box van", {20, 27}},       {"motorcycle", {1.5, 3.5}},
 };
@@ -105,7 +105,7 @@ TEST_CASE("every shipped vehicle is shorter by contour than straight") {
 
 TEST_CASE("the door jambs of a shipped car cost 3 to 5 m more") {
     // Common practice, no source.
-    for (const char* vehicle : {"vehicles/town-hatchback.yaml", "vehicles/family-saloon.yaml",
+    for (const char* vehicle : {"vehicles/town-hatchback.yaml", "vehicles/family-sedan.yaml",
                                 "vehicles/large-suv.yaml", "vehicles/double-cab-pickup.yaml"}) {
         CAPTURE(vehicle);
         const nlohmann::json without = plan_of(vehicle, "films/gloss-cast-yard.yaml", "straight");

@@ -171,7 +171,8 @@ TEST_CASE("segment areas: radius 1 (J. Burkardt, CIRCLE_SEGMENT test output)") {
         const double y = r * (height - 1);
         Panel drawn =
             panel(outline({{{-half, y}}, {{half, y}}, {{-half, y}, Point{0, r * height + y}}}));
-        CAPTURE(height);
+        const auto& told_height = height;
+        CAPTURE(told_height);
         // Inscribed chords lose less than 0.05 mm along the arc.
         CHECK(std::abs(developed(drawn).visible_mm2 / (r * r) - printed) < 1.6e-4);
     }
@@ -185,7 +186,8 @@ TEST_CASE("segment areas: diameter 1 (table of areas of the segments of a circle
         const double half = d * std::sqrt(height * (1 - height));
         Panel drawn =
             panel(outline({{{-half, 0}}, {{half, 0}}, {{-half, 0}, Point{0, d * height}}}));
-        CAPTURE(height);
+        const auto& told_height = height;
+        CAPTURE(told_height);
         CHECK(std::abs(developed(drawn).visible_mm2 / (d * d) - printed) < 3e-5);
     }
 }

@@ -130,7 +130,7 @@ TEST_CASE("the tape's formula for crowns agrees with the mesh") {
         const int across = static_cast<int>(std::lround(cells * x.arc / y.arc));
         const test::Mesh mesh =
             test::crown(row.chord_x, row.rise_x, row.chord_y, row.rise_y, across, cells);
-        CHECK(near_share(least_of(mesh), stretch_of(x, y, false).percent / 100, .03));
+        CHECK(near_share(least_of(mesh), stretch_of(x, y, Rim::any).percent / 100, .03));
     }
     CHECK(least_of(test::crown(900, 0, 600, 80, 36, 24)) < 1e-9);
 }

@@ -232,6 +232,56 @@ TEST_CASE("from stock the spare is what is left of the batch: too little is told
     CHECK(warnings_with(enough.faults, "more of the same batch") == 0);
 }
 
+TEST_CASE("a flaw counts as spare lost only as far as it lies behind what is cut") {
+    order::Request made;
+    made.vehicles = {vehicle("  a: {size: [900, 900], forward: up, edges: none, redo: 10 %}\n")};
+    made.film = film(bare);
+    made.sure_percent = 95;
+    const auto enough_percent = [&](const std::string& flaws) {
+        // Cut are the first 1000 of 2000 mm; a remake takes 900.
+        made.stock = stock("  - {name: A, film: F, width: 1012, length: 2000, batch: B, flaws: [" +
+                           flaws + "]}\n");
+        const auto outcome = order::run(made);
+        REQUIRE(outcome.order.spare);
+        CHECK(outcome.plan->layout().rolls.front().length == 1'000'000);
+        return outcome.order.spare->enough_percent;
+    };
+    const std::string before = "{from: 50, to: 100}";
+    CHECK(std::abs(enough_percent(before) - 99) < 1e-10);
+    CHECK(std::abs(enough_percent(before + ", {from: 1900, to: 2500}") - 99) < 1e-10);
+    CHECK(std::abs(enough_percent(before + ", {from: 1899, to: 2500}") - 90) < 1e-10);
+}
+
+TEST_CASE("spare on several rolls: as many remakes as fit on each, between the two figures") {
+    // Alike pieces: a roll holds a whole number of remakes, so that the truth is
+    // 1 - r^(remakes that fit + 1) for a single piece.
+    for (const int along : {700, 900, 1100, 1300}) {
+        CAPTURE(along);
+        const auto outcome = planned("  a: {size: [900, " + std::to_string(along) +
+                                         "], forward: up, edges: none, redo: 90 %}\n",
+                                     "roll: {width: 1012 mm, trim: 6 mm, length: 3 m}\n"
+                                     "direction: one-way\nallowances: {wrap: 0, handling: 0}\n"
+                                     "sold: [{by: 1 m, price: 10}, {by: 3 m, price: 24}]\n",
+                                     80);
+        REQUIRE(outcome.plan);
+        REQUIRE(outcome.order.spare);
+        REQUIRE(outcome.order.lines.size() > 1);
+        const Spare& spare = *outcome.order.spare;
+        CHECK(spare.needed > 3'000 * um_per_mm);
+        std::int64_t fit = 0;
+        for (std::size_t i = 0; i < outcome.order.lines.size(); ++i) {
+            const Um length = outcome.order.lines[i].length().floor_um();
+            CHECK(length <= 3'000 * um_per_mm);
+            CHECK(length >= along * um_per_mm);
+            fit += length / (along * um_per_mm) - (i == 0 ? 1 : 0);
+        }
+        const double truth = 100 * (1 - std::pow(.9, static_cast<double>(fit + 1)));
+        CHECK(spare.surely_percent <= truth + 1e-9);
+        CHECK(spare.enough_percent >= truth - 1e-9);
+        CHECK(spare.enough_percent >= 80 - 1e-9);
+    }
+}
+
 double assumed(const std::string& panel, const std::string& more) {
     Job job;
     job.vehicles = {vehicle("  " + panel)};
@@ -241,7 +291,7 @@ double assumed(const std::string& panel, const std::string& more) {
     return chance.percent;
 }
 
-TEST_CASE("assumed chances: by the panel's name, the film's kind, the stretch asked") {
+TEST_CASE("assumed chances: by what the panel is, the film's kind, the stretch asked") {
     // The middle of what is common practice, no source.
     const std::string flat = ": {size: [500, 500], edges: none}\n";
     const std::string domed = ": {size: [500, 500], edges: none, crown: {wide: 30, high: 0}}\n";
@@ -255,6 +305,15 @@ TEST_CASE("assumed chances: by the panel's name, the film's kind, the stretch as
     CHECK(assumed("hood" + domed, "kind: calendered\n") == 3 * 2.5);
     CHECK(std::abs(assumed("hood" + flat, "kind: polyurethane\n") - 3 * 1.3) < 1e-12);
     CHECK(assumed("front door jamb" + flat, "kind: cast\n") == 8);
+    // By whole words: a sliding door is no lid, a bonnet a hood.
+    CHECK(assumed("sliding door lower" + flat, "kind: cast\n") == 3);
+    CHECK(assumed("bonnet" + flat, "kind: cast\n") == 3);
+    CHECK(assumed("front wing" + flat, "kind: cast\n") == 4);
+    CHECK(assumed("boot lid" + flat, "kind: cast\n") == 5.5);
+    // What could be two things is reckoned as what is not known, until the file says.
+    CHECK(assumed("wing" + flat, "kind: cast\n") == 5);
+    CHECK(assumed("wing: {is: front fender, size: [500, 500], edges: none}\n", "kind: cast\n") ==
+          4);
 }
 
 TEST_CASE("a panel that asks more stretch than the film gives is spoilt in 40 of 100 jobs") {

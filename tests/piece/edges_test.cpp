@@ -135,6 +135,22 @@ TEST_CASE("a stop along a bulging arc follows it") {
                    (pi / 2 * 200 * 200 - outer_strip)) < 0.05 * pi * 200 + 8);
 }
 
+TEST_CASE("the tuck's corner at the end of an arc is the arc's, not that of its last chord") {
+    // A half disc stands square on its straight side: so do the two moved sides.
+    Panel drawn = panel(outline({{{-200, 0}}, {{200, 0}}, {{-200, 0}, Point{0, 200}, "rim"}}));
+    drawn.edges = {wrap("all", 30)};
+    const BoxMm box = box_mm(cut(drawn, film()).piece().wrapped);
+    CHECK(box.y0 == -30);
+    CHECK(std::abs(box.x0 + 230) < 0.06);
+    CHECK(std::abs(box.x1 - 230) < 0.06);
+    // Seen through a crown the circle is an ellipse, which stands square as well.
+    drawn.crown = Crown{60, 0, false};
+    const BoxMm crowned = box_mm(cut(drawn, film()).piece().wrapped);
+    drawn.edges = {wrap("all", 0)};
+    const BoxMm bare = box_mm(cut(drawn, film()).piece().wrapped);
+    CHECK(std::abs(crowned.x1 - bare.x1 - 30) < 0.06);
+}
+
 TEST_CASE("two stops at an inward corner leave no spike towards it") {
     // An L with stops on both sides of its inner corner.
     Panel drawn = panel(corners({{0, 0}, {300, 0}, {300, 100}, {100, 100}, {100, 300}, {0, 300}}));

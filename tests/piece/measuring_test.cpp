@@ -133,6 +133,35 @@ TEST_CASE("however the readings are off, the blank covers the panel: 400 outline
     }
 }
 
+// Of a parabola through three points an error e of each shows between them as 5/4 e at most (the
+// Lebesgue constant of three equally spaced nodes; from memory).
+TEST_CASE("between its readings an arc is off by a quarter more than they are") {
+    const auto along = [](std::optional<Point> through, Um reading) {
+        const Panel drawn =
+            bare(outline({{{0, 0}}, {{400, 0}, through}, {{400, 300}}, {{0, 300}}}));
+        return sides(drawn, reading).x;
+    };
+    CHECK(along({}, tolerance) == 450);
+    CHECK(along(Point{200, -20}, 0) == 440);
+    CHECK(along(Point{200, -20}, tolerance) == 452.5 + 0.5); // up to a whole millimetre
+}
+
+TEST_CASE("a shallow arc whose readings were off is covered between them too") {
+    // It runs at 45 degrees, so that both readings of a point move it straight out or in.
+    const auto panel_of = [](double from, double through, double to) {
+        const auto out = [](double x, double y, double by) { return Point{x + by, y - by}; };
+        return bare(
+            outline({{out(0, 0, from)}, {out(400, 400, to), out(205, 195, through)}, {{0, 400}}}));
+    };
+    const double most = static_cast<double>(tolerance) / um_per_mm;
+    Film none = film();
+    none.allowances.bleed = 0;
+    const Cutting blank = cut_within(panel_of(0, 0, 0), none, tolerance, CutBy::contour);
+    const Cutting as_it_is = cut_within(panel_of(most, most, -most), none, 0, CutBy::contour);
+    // Square millimetres along 566 mm of arc: as far as its chords stray.
+    CHECK(outside(as_it_is.piece().wrapped, blank.piece().shapes.front().outline) < 1);
+}
+
 TEST_CASE("however the readings are off, the rectangle holds the crowned panel: 400 outlines") {
     Dice dice(6);
     for (int i = 0; i < 400; ++i) {
@@ -152,4 +181,30 @@ TEST_CASE("however the readings are off, the rectangle holds the crowned panel: 
         CHECK(cut_sides.x >= box.x1 - box.x0 + 40);
         CHECK(cut_sides.y >= box.y1 - box.y0 + 40);
     }
+}
+
+TEST_CASE("however the readings are off, the blank covers pointed corners with their tucks") {
+    Dice dice(7);
+    double farthest_sides = 0;
+    for (int i = 0; i < 150; ++i) {
+        // Triangles and quadrangles, slanted: their corners point any way.
+        const int points = dice.whole(3, 4);
+        const std::vector<Point> read = star(dice, points, 120, 400, {0, 0});
+        Panel as_read = bare(corners(read));
+        as_read.edges_none = false;
+        as_read.edges = {wrap("all", dice.whole(10, 40)), wrap("1-2", dice.whole(0, 40))};
+        Panel as_it_is = as_read;
+        as_it_is.form = corners(misread(dice, read));
+        Film none = film();
+        none.width = 6'000'000;
+        none.allowances.bleed = 0;
+        const Cutting blank = cut_within(as_read, none, tolerance, CutBy::contour);
+        const Cutting true_panel = cut_within(as_it_is, none, 0, CutBy::contour);
+        CAPTURE(i);
+        CHECK(outside(true_panel.piece().wrapped, blank.piece().shapes.front().outline) < 0.01);
+        // No more than it takes: most panels need what their sides need.
+        const Panel allowing = piece::allowing_for_errors(as_read, none, by_contour(), tolerance);
+        farthest_sides += static_cast<double>(*allowing.allowances.bleed) / um_per_mm;
+    }
+    CHECK(farthest_sides / 150 < 25);
 }

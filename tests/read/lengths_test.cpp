@@ -71,6 +71,7 @@ TEST_CASE("every form of a length") {
         {"1/3 ft", Length::from_um(101'600)},
         {"5 ft 3 in", Length::from_um(1'600'200)},
         {"5 ft 3 1/2 in", Length::from_um(1'612'900)},
+        {"5 ft 11 127/128 in", Length::from_pm(1'828'601'562'500)},
         {"5' 3\"", Length::from_um(1'600'200)},
         {"5'3\"", Length::from_um(1'600'200)},
         {"5' 3 1/2\"", Length::from_um(1'612'900)},
@@ -83,7 +84,8 @@ TEST_CASE("every form of a length") {
     };
     for (const auto& [text, want] : forms)
         if (text != "10 km") {
-            CAPTURE(text);
+            const auto& told_text = text;
+            CAPTURE(told_text);
             CHECK(length(text) == want);
         }
 }
@@ -148,6 +150,9 @@ TEST_CASE("what is no length is refused with what to write") {
          "inches"},
         {"5 ft 14 in",
          "'5 ft 14 in' is not a length: inches after feet stay below 12; write it like 5 ft 3 1/2 "
+         "in"},
+        {"5 ft 12 in",
+         "'5 ft 12 in' is not a length: inches after feet stay below 12; write it like 5 ft 3 1/2 "
          "in"},
         {"5.5 ft 3 in",
          "'5.5 ft 3 in' is not a length: feet before inches are whole; write it like 5 ft 3 1/2 "

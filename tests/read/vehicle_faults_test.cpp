@@ -81,7 +81,7 @@ TEST_CASE("all faults of a file come at once, by place") {
         "23 1/2 in or 5 ft 3 in\n"
         "t.yaml:4:24: panel 'hood': 'colour' is not a key of a panel; its keys are 'outline', "
         "'size', 'girths', 'through stations', 'crown', 'measured', 'surface', 'surface units' and "
-        "20 "
+        "22 "
         "more\n"
         "t.yaml:5:3: 'hood' stands here again, after line 4; keep one of the two\n"
         "t.yaml:6:3: panel 'roof': it has no shape; give 'outline', 'size', 'girths' or 'surface'\n"

@@ -25,7 +25,8 @@ using Cases = std::vector<std::pair<std::string, std::string>>;
 
 void check(const Cases& cases) {
     for (const auto& [text, sentence] : cases) {
-        CAPTURE(text);
+        const auto& told_text = text;
+        CAPTURE(told_text);
         CHECK(faults_of(text) == sentence + "\n");
     }
 }

@@ -3,6 +3,8 @@
 
 #include <doctest/doctest.h>
 
+#include <vector>
+
 using namespace pelt::report;
 using pelt::Int128;
 
@@ -28,4 +30,24 @@ TEST_CASE("quotients go down, up and to the nearest on both sides of zero") {
     CHECK(divided_nearest(-5, 10) == -1);
     CHECK(divided_nearest(25, 10) == 3);
     CHECK(divided_nearest(35, 10) == 4);
+}
+
+TEST_CASE(
+    "quotients that add up: what lost most by rounding down is one more, of equals the first") {
+    using Parts = std::vector<Int128>;
+    CHECK(divided_to_add_up({14, 14, 12}, 10, 4) == Parts{2, 1, 1});
+    CHECK(divided_to_add_up({14, 14, 12}, 10, 3) == Parts{1, 1, 1});
+    CHECK(divided_to_add_up({4, 9}, 10, 1) == Parts{0, 1});
+    CHECK(divided_to_add_up({0, 20}, 10, 2) == Parts{0, 2});
+    for (int a = 0; a < 40; ++a)
+        for (int b = 0; b < 40; ++b)
+            for (int c = 0; c < 40; ++c) {
+                const Int128 sum = divided_nearest(a + b + c, 7);
+                const Parts parts = divided_to_add_up({a, b, c}, 7, sum);
+                REQUIRE(parts[0] + parts[1] + parts[2] == sum);
+                REQUIRE(7 * parts[0] > a - 7);
+                REQUIRE(7 * parts[0] < a + 7);
+                REQUIRE(7 * parts[2] > c - 7);
+                REQUIRE(7 * parts[2] < c + 7);
+            }
 }

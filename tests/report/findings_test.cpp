@@ -115,6 +115,18 @@ TEST_CASE("cautions: what the job calls for, and never what is the makers' to sa
     CHECK(any_has(cautions(test::sheet(bike, test::plain_film), mm), "Motorcycles"));
 }
 
+TEST_CASE("two people for what is over 1.3 m along the roll or across it") {
+    const auto names = [](const std::string& size) {
+        const std::string vehicle = "vehicle: Small van\npanels:\n  roof: {size: " + size +
+                                    ", forward: right, edges: none}\n";
+        return any_has(cautions_of_this_job(test::sheet(vehicle, test::plain_film), mm),
+                       "for two people: roof");
+    };
+    CHECK(names("[1301, 500]"));
+    CHECK(names("[500, 1301]"));
+    CHECK_FALSE(names("[1300, 1300]"));
+}
+
 TEST_CASE("a length far from its body's row is unusual, one within it is not") {
     CHECK(is_unusual(whole_van().plan));
     CHECK(has(plausibility(whole_van().plan, mm).value_or(""), "far less"));
@@ -125,6 +137,19 @@ TEST_CASE("a length far from its body's row is unusual, one within it is not") {
     const Sheet sheet = test::sheet(usual, test::plain_film);
     CHECK_FALSE(is_unusual(sheet.plan));
     CHECK(plausibility(sheet.plan, mm).has_value());
+}
+
+TEST_CASE("film that lies one way takes 5 to 10 % more than what is usual") {
+    // A motor scooter's 1 to 2.5 m (common practice, no source) on film 1.52 m wide.
+    const auto usual = [](const std::string& direction) {
+        const std::string vehicle = "vehicle: Scooter\nbody: motor scooter\npanels:\n"
+                                    "  shield: {size: [1000, 900], forward: up, edges: none}\n";
+        const std::string film = with(with(test::plain_film, "1524", "1520"), "one-way", direction);
+        return plausibility(test::sheet(vehicle, film).plan, mm).value_or("");
+    };
+    CHECK(has(usual("one-way"), ": 1.1 m to 2.8 m "));
+    CHECK(has(usual("two-way"), ": 1 m to 2.5 m "));
+    CHECK(has(usual("any"), ": 1 m to 2.5 m "));
 }
 
 TEST_CASE("no row, no line: unknown bodies, and jobs of a part of the vehicle") {

@@ -90,6 +90,26 @@ TEST_CASE("what is not known is null, never 0") {
     CHECK(doc["stopped"].is_null());
 }
 
+TEST_CASE(
+    "what there is of a roll: the stock's own length, and what the order line of new film buys") {
+    order::Request request =
+        test::request("vehicle: Van\npanels:\n"
+                      "  roof: {size: [1000, 1400], forward: right, edges: none}\n"
+                      "  cap: {size: [200, 200], forward: right, edges: none, batch free: yes}\n",
+                      test::priced_film);
+    request.stock =
+        test::value_of(
+            read::stock(test::source("stock.yaml", "stock: [{name: A, film: Test hybrid, width: "
+                                                   "500 mm, length: 700 mm}]\n")))
+            .rolls;
+    const json rolls = json::parse(report::to_json(test::sheet(request)))["rolls"];
+    REQUIRE(rolls.size() == 2);
+    CHECK(rolls[0]["roll"] == "stock A");
+    CHECK(rolls[0]["available_mm"] == 700);
+    CHECK(rolls[1]["length_mm"] == 1080);
+    CHECK(rolls[1]["available_mm"] == 2000);
+}
+
 TEST_CASE("only warnings are shown, each once, with their remedy") {
     report::Sheet sheet = test::sheet(test::two_panels, test::plain_film);
     const Fault warning{Severity::warning, {}, "hood", "has no tuck", "give it an edge"};

@@ -3,6 +3,7 @@
 #include "order/order.hpp"
 #include "report/facts.hpp"
 #include "report/words.hpp"
+#include "trade/names.hpp"
 
 #include <doctest/doctest.h>
 
@@ -19,6 +20,8 @@ Panel panel_named(const std::string& name, int count = 1) {
     Panel panel;
     panel.name = name;
     panel.count = count;
+    panel.is = trade::named(name).is;
+    panel.lies = trade::named(name).lies;
     return panel;
 }
 
@@ -45,12 +48,12 @@ std::vector<std::string> laid(const Job& job, const std::vector<PieceId>& ids) {
 TEST_CASE("jambs first, then from the top down, small parts last") {
     const Job job =
         job_of({panel_named("Mirror cap"), panel_named("front bumper"), panel_named("emblem"),
-                panel_named("front fender"), panel_named("tailgate"), panel_named("hood"),
+                panel_named("front fender"), panel_named("hatch"), panel_named("hood"),
                 panel_named("roof"), panel_named("door jamb")});
     std::vector<PieceId> ids;
     for (int panel = 0; panel < 8; ++panel)
         ids.push_back(id_of(panel));
-    CHECK(laid(job, ids) == std::vector<std::string>{"door jamb", "roof", "hood", "tailgate",
+    CHECK(laid(job, ids) == std::vector<std::string>{"door jamb", "roof", "hood", "hatch",
                                                      "front fender", "emblem", "front bumper",
                                                      "Mirror cap"});
 }
@@ -67,11 +70,21 @@ TEST_CASE("one side is finished, front to rear, before the other begins") {
                                                      "front door, right", "quarter, right"});
 }
 
-TEST_CASE("panels without a known word go by their group, equals by the file") {
+TEST_CASE("panels that are not known go with those that lie as they do, equals by the file") {
     std::vector<Panel> panels{panel_named("b"), panel_named("a"), panel_named("skin")};
-    panels[2].group = "roof";
+    panels[2].lies = LiesOn::top;
     const Job job = job_of(panels);
     CHECK(laid(job, {id_of(1), id_of(2), id_of(0)}) == std::vector<std::string>{"skin", "b", "a"});
+}
+
+TEST_CASE("sliding doors are laid as doors are, not as lids") {
+    const Job job = job_of({panel_named("sliding door lower"), panel_named("sliding door upper"),
+                            panel_named("rear header"), panel_named("front fender"),
+                            panel_named("trunk lid"), panel_named("hood")});
+    CHECK(laid(job, {id_of(0, Side::right), id_of(1, Side::right), id_of(3, Side::right), id_of(4),
+                     id_of(5)}) ==
+          std::vector<std::string>{"hood", "trunk lid", "front fender, right",
+                                   "sliding door lower, right", "sliding door upper, right"});
 }
 
 TEST_CASE("a handle on a door is a small part, a spoiler on a roof is not the roof") {

@@ -94,6 +94,35 @@ void expect_the_same(const report::Offcut& offcut, const StockRoll& roll, Um ste
     }
 }
 
+TEST_CASE("an offcut just as long and as wide as what is worth keeping is kept") {
+    // 1 m is bought and 700 mm of it cut, to 900 of the 1000 mm between the trims.
+    const auto kept = [](const std::string& least) {
+        order::Request request;
+        request.vehicles = {
+            *read::vehicle(source("vehicle: V\npanels:\n  p: {size: [700, 900], forward: right, "
+                                  "edges: none}\n"))
+                 .value};
+        request.film =
+            *read::film(source("film: F\nroll: {width: 1012 mm, trim: 6 mm}\ndirection: one-way\n"
+                               "allowances: {handling: 0}\nsold: [{by: 1 m, price: 10}]\n"
+                               "worth keeping: " +
+                               least + "\n"))
+                 .value;
+        const order::Outcome outcome = order::run(std::move(request));
+        std::vector<std::string> names;
+        for (const report::Offcut& offcut : report::offcuts_of({*outcome.plan, outcome.order, {}}))
+            names.push_back(offcut.name);
+        return names;
+    };
+    using Names = std::vector<std::string>;
+    CHECK(kept("{length: 300 mm, width: 1012 mm}") == Names{"rest of new 1"});
+    CHECK(kept("{length: 300.001 mm, width: 1012 mm}") == Names{});
+    CHECK(kept("{length: 300 mm, width: 1012.001 mm}") == Names{});
+    CHECK(kept("{length: 700 mm, width: 100 mm}") == Names{"rest of new 1 offcut 1"});
+    CHECK(kept("{length: 700.001 mm, width: 100 mm}") == Names{});
+    CHECK(kept("{length: 700 mm, width: 100.001 mm}") == Names{});
+}
+
 TEST_CASE("what is worth keeping is read back from the lines of the sheet: 200 jobs") {
     Dice dice(3);
     int entries = 0;

@@ -84,12 +84,9 @@ TEST_CASE("one system of units on a sheet") {
 }
 
 TEST_CASE("the order reads back the price that was paid") {
-    report::Sheet sheet = two_panels();
-    sheet.order = {{{Length::from_mm(1000), 3, Money::from_micros(14'200'000), ""}},
-                   Money::from_micros(42'600'000),
-                   "EUR"};
-    const std::string text = report::to_table(sheet);
+    const std::string text = report::to_table(test::sheet(test::two_panels, test::priced_film));
     CHECK(has(text, "3 m × 1524 mm, one length, one batch"));
+    CHECK(has(text, "Price: 3 × 1 m at 14.20 EUR = 42.60 EUR."));
     CHECK(has(text, "Left over: "));
 }
 
@@ -109,17 +106,21 @@ TEST_CASE("Markdown says what the table says") {
         CHECK(has(text, part));
 }
 
-// Each area is rounded to a hundredth of a m² by itself, each share to a tenth of a percent.
-TEST_CASE("the areas shown add up to the total shown, within their rounding") {
-    const report::Sheet sheet = test::sheet(test::whole_van, test::priced_film);
-    const report::Table table = report::area_table(sheet, report::Measures(Unit::mm));
-    REQUIRE(table.rows.size() == 5);
-    for (const std::size_t column : {std::size_t{1}, std::size_t{2}}) {
-        const double half_unit = column == 1 ? 0.005 : 0.05;
-        const auto shown = [&](std::size_t row) { return std::stod(table.rows[row][column]); };
-        CHECK(std::abs(shown(0) + shown(1) + shown(2) - shown(3)) <= 4 * half_unit + 1e-9);
-        CHECK(std::abs(shown(1) + shown(2) - shown(4)) <= 3 * half_unit + 1e-9);
-    }
+TEST_CASE("the areas shown add up as they are shown") {
+    const std::vector<report::Sheet> sheets{test::sheet(test::whole_van, test::priced_film),
+                                            two_panels()};
+    for (const report::Sheet& sheet : sheets)
+        for (const Unit unit : {Unit::mm, Unit::ft}) {
+            const report::Table table = report::area_table(sheet, report::Measures(unit));
+            REQUIRE(table.rows.size() == 5);
+            for (const std::size_t column : {std::size_t{1}, std::size_t{2}}) {
+                const auto shown = [&](std::size_t row) {
+                    return std::lround(100 * std::stod(table.rows[row][column]));
+                };
+                CHECK(shown(0) + shown(1) + shown(2) == shown(3));
+                CHECK(shown(1) + shown(2) == shown(4));
+            }
+        }
 }
 
 TEST_CASE("what is needed and what is left over make what is ordered") {

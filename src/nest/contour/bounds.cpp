@@ -121,19 +121,21 @@ double perimeter_of(const Polygon& polygon) {
 
 // Whatever way it lies: its least width is the least extent along; a line's share is not known, so
 // of the functions only the plain share, whose integral is the area, counts it. Lying askew rounds
-// its corners to the grid, by less than a micrometre, for which the grown area gives up a band of
-// one along the outline; the plain area stays the blanks', as `verify` counts it.
+// its corners to the grid, by less than a micrometre, for which both areas give up a band of one
+// along the outline.
 Bounds::Measure Bounds::measure_freely(const Piece& piece, Um usable_width, Um gap) {
     const std::vector<Dual> functions = duals();
     Measure out;
-    out.doubled_area = doubled_area_of(piece.shapes.front().outline);
+    out.doubled_area = std::numeric_limits<DoubleArea>::max();
     out.shortest = std::numeric_limits<Um>::max();
     out.weighed.assign(functions.size(), 0);
     out.weighed.front() = std::numeric_limits<double>::infinity();
     const auto whole = static_cast<double>(usable_width + gap);
     for (const CutShape& shape : piece.shapes) {
         const double band = perimeter_of(shape.outline);
-        out.doubled_area = std::min(out.doubled_area, doubled_area_of(shape.outline));
+        out.doubled_area =
+            std::min(out.doubled_area,
+                     doubled_area_of(shape.outline) - 2 * static_cast<DoubleArea>(std::ceil(band)));
         out.shortest = std::min(out.shortest, geometry::narrowest(shape.outline.outer).across - 2);
         const std::vector<Slice> slices =
             slices_of(grown_within(shape.outline, static_cast<double>(gap) / 2));

@@ -123,13 +123,6 @@ private:
     std::shared_ptr<Memory> memory_;
 };
 
-Um widest_usable(std::span<const Roll> rolls) {
-    Um widest = 0;
-    for (const Roll& roll : rolls)
-        widest = std::max(widest, roll.width - 2 * roll.trim);
-    return widest;
-}
-
 // The listed turns first, as without free turns; then as much work again askew, from that layout
 // on.
 Result with_free_turns(std::span<const Piece> pieces, std::span<const Roll> rolls, Lists& lists,
@@ -137,7 +130,7 @@ Result with_free_turns(std::span<const Piece> pieces, std::span<const Roll> roll
     const std::uint64_t epochs = epochs_of(effort);
     const std::uint64_t rounds = 4 + 2 * std::min<std::uint64_t>(epochs / tuning::joins_a_unit, 20);
     Result result;
-    const std::vector<Piece> first = with_askew_turns(pieces, widest_usable(rolls));
+    const std::vector<Piece> first = with_askew_turns(pieces, rolls);
     if (effort.trial) {
         lists.run(first, {epochs, 0, 1}, result);
         return result;

@@ -133,11 +133,6 @@ double longest_side(const Problem& problem, const Kind& kind) {
     return longest;
 }
 
-bool is_full_width(const Flaw& flaw, const Roll& roll) {
-    return flaw.low.value_or(0) <= roll.trim &&
-           flaw.high.value_or(roll.width) >= roll.width - roll.trim;
-}
-
 // One roll's bays and obstacles, `length` long, `shift` along in the search's frame.
 void add_roll(Problem& problem, std::vector<Form>& forms, Memory& memory, const Roll& roll,
               std::size_t index, double length, double shift) {
@@ -188,6 +183,11 @@ void add_roll(Problem& problem, std::vector<Form>& forms, Memory& memory, const 
 }
 
 } // namespace
+
+bool is_full_width(const Flaw& flaw, const Roll& roll) {
+    return flaw.low.value_or(0) <= roll.trim &&
+           flaw.high.value_or(roll.width) >= roll.width - roll.trim;
+}
 
 std::optional<Span> room(const Option& option, const Bay& bay) {
     const Span span{bay.film.low - option.box.low, bay.film.high - option.box.high};
@@ -255,7 +255,9 @@ Problem prepare(std::span<const Piece> pieces, std::span<const Roll> rolls, Um g
     problem.fields =
         std::make_shared<const Fields>(std::move(forms), static_cast<double>(gap), 0, memory);
     for (const auto& [kind, count] : all) {
-        const auto takes_it = [&](const Bay& bay) { return takes(problem, bay, kind); };
+        const auto takes_it = [&, &kind = kind](const Bay& bay) {
+            return takes(problem, bay, kind);
+        };
         if (std::none_of(problem.bays.begin(), problem.bays.end(), takes_it)) {
             misfits.push_back(kind.piece);
             continue;

@@ -68,6 +68,9 @@ struct Problem {
     const Kind& kind_of(std::size_t item) const { return kinds[items[item]]; }
 };
 
+/// Whether a flaw leaves nothing of the usable width beside it.
+bool is_full_width(const Flaw& flaw, const Roll& roll);
+
 /// Where an option's origin may be within a bay; nothing when it does not fit.
 std::optional<Span> room(const Option& option, const Bay& bay);
 

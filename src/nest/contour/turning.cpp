@@ -2,9 +2,11 @@
 #include "nest/contour/turning.hpp"
 
 #include "geometry/geometry.hpp"
+#include "nest/contour/problem.hpp"
 
 #include <algorithm>
 #include <iterator>
+#include <utility>
 
 namespace pelt::nest::contour {
 namespace {
@@ -77,11 +79,32 @@ std::vector<int> bases_of(const std::vector<Placement>& lying, std::size_t shape
     return bases;
 }
 
-bool lies_in_a_listed_turn(const Piece& piece, Um usable_width) {
+// Whether the box fits between the roll's flaws from edge to edge and its ends.
+bool takes(const Roll& roll, const Box& box) {
+    if (box.across() > roll.width - 2 * roll.trim)
+        return false;
+    std::vector<std::pair<Um, Um>> across;
+    for (const Flaw& flaw : roll.flaws)
+        if (is_full_width(flaw, roll))
+            across.emplace_back(flaw.from, flaw.to);
+    std::sort(across.begin(), across.end());
+    Um from = 0;
+    for (const auto& [begin, end] : across) {
+        if (std::min(begin, roll.available.value_or(begin)) - from >= box.along())
+            return true;
+        from = std::max(from, end);
+    }
+    return !roll.available || *roll.available - from >= box.along();
+}
+
+bool lies_in_a_listed_turn(const Piece& piece, std::span<const Roll> rolls) {
     for (const CutShape& shape : piece.shapes)
-        for (const Turn turn : shape.turns)
-            if (box_of(placed(shape.outline.outer, turn, {})).across() <= usable_width)
+        for (const Turn turn : shape.turns) {
+            const Box box = box_of(placed(shape.outline.outer, turn, {}));
+            if (std::any_of(rolls.begin(), rolls.end(),
+                            [&](const Roll& roll) { return takes(roll, box); }))
                 return true;
+        }
     return false;
 }
 
@@ -99,10 +122,10 @@ bool any_lies_freely(std::span<const Piece> pieces) {
     return std::any_of(pieces.begin(), pieces.end(), lies_freely);
 }
 
-std::vector<Piece> with_askew_turns(std::span<const Piece> pieces, Um usable_width) {
+std::vector<Piece> with_askew_turns(std::span<const Piece> pieces, std::span<const Roll> rolls) {
     std::vector<Piece> out(pieces.begin(), pieces.end());
     for (Piece& piece : out) {
-        if (!lies_freely(piece) || lies_in_a_listed_turn(piece, usable_width))
+        if (!lies_freely(piece) || lies_in_a_listed_turn(piece, rolls))
             continue;
         for (CutShape& shape : piece.shapes) {
             std::vector<int> bases;

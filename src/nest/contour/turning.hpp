@@ -15,9 +15,9 @@ namespace pelt::nest::contour {
 /// Whether any piece may lie in turns that its shapes do not list.
 bool any_lies_freely(std::span<const Piece> pieces);
 
-/// The pieces; those that may lie freely and lie in none of their listed turns get the turns in
-/// which they lie askew.
-std::vector<Piece> with_askew_turns(std::span<const Piece> pieces, Um usable_width);
+/// The pieces; those that may lie freely and that no roll takes in a listed turn, being too narrow
+/// or too short, get the turns in which they lie askew.
+std::vector<Piece> with_askew_turns(std::span<const Piece> pieces, std::span<const Roll> rolls);
 
 /// Goes round the pieces that may lie freely, some at a time, since a field is made for every pair
 /// of forms; after every full round in finer steps.

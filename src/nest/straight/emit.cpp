@@ -83,7 +83,7 @@ private:
                 film.low.y = part.high.y;
             }
             // The cut that takes this child off may free the last one too: it is numbered first.
-            last_is_free = i + 2 == block.children.size() && !child.is_piece() &&
+            last_is_free = i + 2 == block.children.size() && !is_just(child, part) &&
                            is_just(block.children.back(), film);
             if (last_is_free)
                 emit_block(block.children.back(), film);

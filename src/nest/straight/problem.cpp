@@ -42,44 +42,65 @@ std::vector<Size> sizes_of(const Piece& piece) {
     return sizes;
 }
 
-bool is_width_of_a_roll(Um across, std::span<const Roll> rolls) {
-    return std::any_of(rolls.begin(), rolls.end(),
-                       [&](const Roll& r) { return across == r.width - 2 * r.trim; });
+/// Whether a width may lie across some roll: it is the roll's usable width, or a slit at a whole
+/// step frees it.
+bool suits_a_roll(Um across, std::span<const Roll> rolls, Um step) {
+    return std::any_of(rolls.begin(), rolls.end(), [&](const Roll& roll) {
+        const Um usable = roll.width - 2 * roll.trim;
+        return across == usable || (across < usable && across % step == 0);
+    });
 }
 
-/// The ruler's step, or the grid's where a size is off the ruler: a cut must free the rectangle
-/// itself, so a side can then not be rounded.
+bool is_on_the_ruler(const Size& size, std::span<const Roll> rolls, Um ruler) {
+    return size.along % ruler == 0 &&
+           (size.across % ruler == 0 || suits_a_roll(size.across, rolls, ruler));
+}
+
+/// The ruler's step, or the grid's where a piece has no size on the ruler: a cut must free the
+/// rectangle itself, so a side can then not be rounded.
 Um step_for(std::span<const Piece> pieces, std::span<const Roll> rolls, const Goal& goal) {
-    for (const Piece& piece : pieces)
-        for (const Size& size : sizes_of(piece))
-            if (size.along % goal.ruler != 0 ||
-                (size.across % goal.ruler != 0 && !is_width_of_a_roll(size.across, rolls)))
-                return 1;
+    for (const Piece& piece : pieces) {
+        const std::vector<Size> sizes = sizes_of(piece);
+        if (std::none_of(sizes.begin(), sizes.end(), [&](const Size& size) {
+                return is_on_the_ruler(size, rolls, goal.ruler);
+            }))
+            return 1;
+    }
     return goal.ruler;
 }
 
-std::vector<Orientation> lies_of(const Piece& piece, Um step, const std::optional<Steps>& table) {
+/// A width that is no whole step is for rolls of just that width.
+bool serves_as_well(const Orientation& other, const Orientation& orientation, Um step) {
+    return other != orientation && other.along <= orientation.along &&
+           other.across_um <= orientation.across_um &&
+           (other.across_um % step == 0 || other.across_um == orientation.across_um);
+}
+
+/// Those on the ruler that some roll may take.
+std::vector<Orientation> lies_of(const Piece& piece, std::span<const Roll> rolls, Um step,
+                                 const std::optional<Steps>& table) {
     std::vector<Orientation> orientations;
     for (const Size& size : sizes_of(piece)) {
         const Orientation orientation{size.along / step, size.across / step, size.across};
-        if (!table || orientation.along <= *table)
+        if (size.along % step == 0 && suits_a_roll(size.across, rolls, step) &&
+            (!table || orientation.along <= *table))
             orientations.push_back(orientation);
     }
     std::vector<Orientation> kept;
     for (const Orientation& orientation : orientations)
         if (std::none_of(orientations.begin(), orientations.end(), [&](const Orientation& other) {
-                return other != orientation && other.along <= orientation.along &&
-                       other.across_um <= orientation.across_um;
+                return serves_as_well(other, orientation, step);
             }))
             kept.push_back(orientation);
     return kept;
 }
 
-std::vector<Kind> kinds_of(std::span<const Piece> pieces, const Goal& goal, Um step,
-                           const std::optional<Steps>& table, std::vector<std::size_t>& misfits) {
+std::vector<Kind> kinds_of(std::span<const Piece> pieces, std::span<const Roll> rolls,
+                           const Goal& goal, Um step, const std::optional<Steps>& table,
+                           std::vector<std::size_t>& misfits) {
     std::map<std::tuple<std::vector<Orientation>, bool>, std::vector<Member>> groups;
     for (std::size_t i = 0; i < pieces.size(); ++i) {
-        std::vector<Orientation> orientations = lies_of(pieces[i], step, table);
+        std::vector<Orientation> orientations = lies_of(pieces[i], rolls, step, table);
         if (orientations.empty()) {
             misfits.push_back(i);
             continue;
@@ -223,7 +244,7 @@ Problem problem_of(std::span<const Piece> pieces, std::span<const Roll> rolls, c
     problem.stages = goal.stages.value_or(any_stages);
     if (goal.table)
         problem.table = *goal.table / problem.step;
-    problem.kinds = kinds_of(pieces, goal, problem.step, problem.table, problem.misfits);
+    problem.kinds = kinds_of(pieces, rolls, goal, problem.step, problem.table, problem.misfits);
     problem.stretches = stretches_of(rolls, problem.kinds, problem.step);
     take_out_misfits(problem);
     return problem;

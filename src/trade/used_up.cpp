@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: MIT
-#include "trade/consumables.hpp"
+#include "trade/used_up.hpp"
 
 namespace pelt::trade {
 namespace {
