@@ -14,7 +14,11 @@ std::vector<std::string> sentences(const Faults& faults) {
     std::vector<std::string> out;
     for (const Fault& fault : told_together(faults))
         if (fault.severity != Severity::note) {
-            std::string text = to_string(fault, false);
+            // A warning is about the sheet; only what is to be mended in a file needs its place.
+            Fault told = fault;
+            if (told.severity == Severity::warning)
+                told.place = {};
+            std::string text = to_string(told, false);
             if (std::find(out.begin(), out.end(), text) == out.end())
                 out.push_back(std::move(text));
         }
@@ -133,7 +137,7 @@ report::QuoteRow quoted(const ReadJob& read, JobFiles& files, const QuoteRun& ru
     const Faults faults = planning.plan();
     row.status = status_of(faults);
     row.warnings = sentences(faults);
-    if (!planning.is_planned())
+    if (!planning.is_planned() || row.status == status::wrong_file)
         return row;
     set_lengths(row, planning.outcomes());
     std::vector<order::Planned> planned;

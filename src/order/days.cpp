@@ -17,7 +17,7 @@ using Places = std::vector<std::size_t>;
 class Plan {
 public:
     Plan(const JobWork& work, const Shop& shop, const Calendar& calendar)
-        : work_(work), calendar_(calendar) {
+        : work_(work), calendar_(calendar), crew_(shop.crew) {
         prepare(shop);
         lay();
         finish();
@@ -35,6 +35,13 @@ private:
         stages_.push_back(stage);
         return tasks_.size() - 1;
     }
+    /// Work that any number of hands can share: a task for each of the crew.
+    Places add_shared(Stage stage, const Places& after) {
+        Places out;
+        for (int i = 0; i < crew_; ++i)
+            out.push_back(add(stage, high(stage) / crew_, after));
+        return out;
+    }
     double high(Stage stage) const { return work_.stages[static_cast<std::size_t>(stage)].high; }
 
     void prepare(const Shop& shop) {
@@ -49,22 +56,23 @@ private:
             parts_.push_back(add(Stage::strip_down, part.off.high, after));
             off.push_back(parts_.back());
         }
-        Places bare{add(Stage::old_film, high(Stage::old_film), off)};
-        if (calendar_.start && calendar_.film_arrives && *calendar_.film_arrives > *calendar_.start)
-            bare.push_back(add(Stage::inlays, waiting_for_film(), {}, 0));
-        const std::size_t edges = add(Stage::edges, high(Stage::edges), {bare.front()});
-        bare.front() = edges;
-        inlays_ = add(Stage::inlays, high(Stage::inlays), bare);
+        Places bare = add_shared(Stage::edges, add_shared(Stage::old_film, off));
+        if (const double wait = waiting_for_film(shop); wait > 0)
+            bare.push_back(add(Stage::inlays, wait, {}, 0));
+        inlaid_ = add_shared(Stage::inlays, bare);
     }
 
-    /// From the first morning to the morning of the day on which the film is there.
-    double waiting_for_film() const {
-        return 24.0 * 60 *
-               static_cast<double>((*calendar_.film_arrives - *calendar_.start).count());
+    /// From the first morning to the morning of the day on which the film is there; 0: it is.
+    double waiting_for_film(const Shop& shop) const {
+        if (!calendar_.start || !calendar_.film_arrives)
+            return 0;
+        const Day first = shop.week.first_from(*calendar_.start).value_or(*calendar_.start);
+        constexpr double minutes_a_day = 24 * 60;
+        return minutes_a_day * static_cast<double>((*calendar_.film_arrives - first).count());
     }
 
     void lay() {
-        Places after{inlays_};
+        Places after = inlaid_;
         double with_help = 0;
         for (const PanelWork& panel : work_.panels)
             with_help += panel.with_help ? panel.time.high * trade::share_with_help : 0;
@@ -84,9 +92,9 @@ private:
 
     /// A part goes back after those that came off later because of it.
     void finish() {
-        const std::size_t heated = add(Stage::post_heat, high(Stage::post_heat), laid_);
         const std::size_t rested =
-            add(Stage::post_heat, static_cast<double>(calendar_.rest_minutes), {heated}, 0);
+            add(Stage::post_heat, static_cast<double>(calendar_.rest_minutes),
+                add_shared(Stage::post_heat, laid_), 0);
         Places all{add(Stage::badges, high(Stage::badges), {rested})};
         Places back(work_.parts.size());
         for (std::size_t i = work_.parts.size(); i-- > 0;) {
@@ -104,11 +112,12 @@ private:
 
     const JobWork& work_;
     const Calendar& calendar_;
+    int crew_;
     std::vector<Task> tasks_;
     std::vector<Stage> stages_;
     Places parts_;
     Places laid_;
-    std::size_t inlays_ = 0;
+    Places inlaid_;
     std::optional<std::size_t> block_;
 };
 

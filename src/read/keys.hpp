@@ -36,6 +36,15 @@ enum class In {
     stock_roll,
     stock_cost,
     flaw,
+    shop,
+    shop_address,
+    mark_up,
+    tax,
+    working_day,
+    consumables,
+    jobs,
+    job,
+    film_of_job,
 };
 
 /// "a panel", "the roll": what messages and manuals call a map.

@@ -83,7 +83,7 @@ std::string with_currency(const std::optional<Money>& money, const Price& price)
 
 std::vector<std::string> cells(const QuoteRow& row, const Measures& measures) {
     if (!row.quote)
-        return {row.job, row.vehicle, row.film, "-", "-", "-", "-", "-"};
+        return {row.job, row.vehicle, row.film, "-", "-", "-", "-"};
     const Quote& quote = *row.quote;
     return {row.job,
             row.vehicle,
@@ -92,7 +92,6 @@ std::vector<std::string> cells(const QuoteRow& row, const Measures& measures) {
             hours(quote.hours.taken),
             quote.days.ready_on ? to_string(*quote.days.ready_on)
                                 : counted(quote.days.working_days, "day", "days"),
-            with_currency(quote.price.net, quote.price),
             with_currency(quote.price.total, quote.price)};
 }
 
@@ -248,16 +247,19 @@ Document quotes_in_a_table(const std::vector<QuoteRow>& rows, Unit unit) {
                  {"to order", Align::right},
                  {"hours", Align::right},
                  {"ready", Align::right},
-                 {"net", Align::right},
                  {"total", Align::right}},
                 {}};
     for (const QuoteRow& row : rows)
         table.rows.push_back(cells(row, measures));
     out.push_back(std::move(table));
     std::vector<std::string> remarks;
-    for (const QuoteRow& row : rows)
-        for (const std::string& text : remarks_of(row))
+    for (const QuoteRow& row : rows) {
+        // Warnings are for the cut sheet, but for a job that has no quote.
+        for (const std::string& text : row.quote ? row.quote->left_out : row.warnings)
             remarks.push_back(row.job + ": " + text);
+        if (row.quote && row.status != 0)
+            remarks.push_back(row.job + ": 'pelt cut' says what stands in the way.");
+    }
     if (!remarks.empty())
         out.push_back(Items{"-", remarks});
     return out;
