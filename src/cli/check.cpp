@@ -65,12 +65,13 @@ std::string line_for(const Stock& stock) {
 }
 
 std::string line_for(const Shop& shop) {
-    return shop.file + ": shop " + in_quotes(shop.name) + ", crew of " +
-           std::to_string(shop.crew) + (shop.demonstration ? ", demonstration\n" : "\n");
+    return shop.file + ": shop " + in_quotes(shop.name) + ", crew of " + std::to_string(shop.crew) +
+           (shop.demonstration ? ", demonstration\n" : "\n");
 }
 
 std::string line_for(const Jobs& jobs) {
-    return jobs.file + ": " + counted(jobs.jobs.size(), "job") + "\n";
+    return jobs.file + ": " + counted(jobs.jobs.size(), "job") +
+           (jobs.demonstration ? ", demonstration\n" : "\n");
 }
 
 class Check {

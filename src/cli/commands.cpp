@@ -74,7 +74,7 @@ CommandRow quote_row() {
         "gets a row that says so and stops no other; the exit status is that of the worst. JSON "
         "has one object a line. A PDF is the customer's page, one a job.",
         {
-            {"pelt quote examples/jobs.yaml --shop examples/shop.yaml", "the invented jobs"},
+            {"pelt quote jobs.yaml --shop shop.yaml", "what each job costs, and when it is ready"},
             {"pelt quote jobs.yaml --shop shop.yaml --format csv > quotes.csv",
              "for a spreadsheet"},
             {"pelt quote jobs.yaml --shop shop.yaml -o quotes.pdf", "a page for each customer"},

@@ -102,7 +102,7 @@ private:
     void plan_all(Rows& rows) {
         const order::Request wishes = wishes_of(context_.arguments);
         const int threads = wishes.effort.threads;
-        QuoteRun run{shop_, std::nullopt, wishes.effort};
+        QuoteRun run{shop_, std::nullopt, wishes.effort, jobs_.demonstration};
         run.effort.threads = 1;
         if (const auto start = context_.arguments.value(Opt::start))
             run.start = day_in(*start);

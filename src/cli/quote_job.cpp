@@ -63,7 +63,8 @@ public:
         if (stops(faults_) || !vehicle)
             return std::move(faults_);
         row_.vehicle = vehicle->name;
-        row_.demonstration = vehicle->demonstration || run_.shop.demonstration;
+        row_.demonstration =
+            vehicle->demonstration || run_.shop.demonstration || run_.demonstration;
         for (std::size_t i = 0; i < films.size() && !stops(faults_); ++i) {
             row_.film += (i > 0 ? " + " : "") + films[i]->name;
             row_.demonstration = row_.demonstration || films[i]->demonstration;

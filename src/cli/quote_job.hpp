@@ -12,8 +12,9 @@ namespace pelt::cli {
 /// What holds for all jobs of a run.
 struct QuoteRun {
     const Shop& shop;
-    std::optional<Day> start; ///< of jobs that say none
-    nest::Effort effort;      ///< of one job
+    std::optional<Day> start;   ///< of jobs that say none
+    nest::Effort effort;        ///< of one job
+    bool demonstration = false; ///< the jobs are invented
 };
 
 /// Never throws for what is wrong with the job: its row says it.

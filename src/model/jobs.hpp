@@ -58,6 +58,7 @@ struct ReadJob {
 
 struct Jobs {
     std::string file; ///< as messages call it
+    bool demonstration = false;
     std::vector<ReadJob> jobs;
 };
 

@@ -69,8 +69,7 @@ struct Shop {
     int valid_days = 14;
     std::string terms;
     std::map<PanelKind, std::int64_t> minutes; ///< of a panel, by what it is
-    std::map<std::string, Money> prices;         ///< of one unit of a consumable
-    std::string log;                             ///< a file; empty: none
+    std::map<std::string, Money> prices;       ///< of one unit of a consumable
 };
 
 } // namespace pelt

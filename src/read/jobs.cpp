@@ -131,6 +131,7 @@ void add_jobs(const Node& root, Jobs& jobs, Context& context) {
     }
     const Fields fields(root, In::jobs, "the file", root.place, context);
     const Entry* entry = fields.is_map() ? fields.entry("jobs") : nullptr;
+    jobs.demonstration = fields.is_map() && fields.yes_no("demonstration").value_or(false);
     if (entry == nullptr)
         return;
     if (entry->value.kind != Node::Kind::list || entry->value.items.empty()) {

@@ -23,6 +23,11 @@ constexpr Key table[] = {
      .required = true,
      .text = "The jobs, each a row of the answer. A file may instead hold one job a document, "
              "divided by lines of three dashes."},
+    {.in = In::jobs,
+     .name = "demonstration",
+     .kind = yes_no,
+     .unstated = "no",
+     .text = "Marks invented jobs; every quote says so."},
     {.in = In::job,
      .name = "job",
      .kind = text,

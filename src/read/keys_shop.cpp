@@ -229,6 +229,7 @@ constexpr Key table[] = {
      .name = "log",
      .kind = text,
      .unstated = "none",
+     .works = false,
      .text = "A CSV file beside this one in which the shop writes down what its jobs took."},
 };
 

@@ -157,7 +157,6 @@ Shop read_shop(const Node& root, Context& context) {
     shop.valid_days = fields.count("valid").value_or(shop.valid_days);
     shop.terms = fields.text("terms").value_or("");
     read_minutes(fields, shop, context);
-    shop.log = fields.text("log").value_or("");
     return shop;
 }
 

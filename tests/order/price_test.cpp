@@ -99,7 +99,7 @@ TEST_CASE("the customer's price is rounded and the net price worked back") {
     CHECK(*price_of({cents(10'00), {}, 0}, shop, "EUR", 2).total == cents(100'00));
 }
 
-TEST_CASE("without a rate labor is left out; without film and rate there is no price") {
+TEST_CASE("without a rate labor is left out, without film and rate there is no price") {
     Shop shop;
     const Price price = price_of({cents(10'00), {}, 600}, shop, "EUR", 2);
     CHECK_FALSE(price.labor);
