@@ -49,6 +49,10 @@ std::map<std::string, std::string> fillings_of(const std::string& path) {
         return file_fillings(path, "film", pelt::read::In::film);
     if (ends_with(path, "pelt-stock.5.in"))
         return file_fillings(path, "stock", pelt::read::In::stock);
+    if (ends_with(path, "pelt-shop.5.in"))
+        return file_fillings(path, "shop", pelt::read::In::shop);
+    if (ends_with(path, "pelt-jobs.5.in"))
+        return file_fillings(path, "jobs", pelt::read::In::jobs);
     if (ends_with(path, "pelt-measure.7.in"))
         return {};
     return pelt::cli::manual_fillings();

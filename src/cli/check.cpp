@@ -64,6 +64,16 @@ std::string line_for(const Stock& stock) {
     return text + (stock.demonstration ? ", demonstration\n" : "\n");
 }
 
+std::string line_for(const Shop& shop) {
+    return shop.file + ": shop " + in_quotes(shop.name) + ", crew of " + std::to_string(shop.crew) +
+           (shop.demonstration ? ", demonstration\n" : "\n");
+}
+
+std::string line_for(const Jobs& jobs) {
+    return jobs.file + ": " + counted(jobs.jobs.size(), "job") +
+           (jobs.demonstration ? ", demonstration\n" : "\n");
+}
+
 class Check {
 public:
     explicit Check(const Context& context) : context_(context), files_(context) {}
@@ -116,8 +126,10 @@ private:
             keep(files_.value_of(read::film(text), text->name), films_);
         else if (*kind == read::FileKind::stock)
             keep(files_.value_of(read::stock(text), text->name), stocks_);
+        else if (*kind == read::FileKind::shop)
+            keep(files_.value_of(read::shop(text), text->name), shops_);
         else
-            throw ProgramError("files of this kind are known and cannot be checked");
+            keep_jobs(files_.value_of(read::jobs(text), text->name));
     }
 
     int draw(const std::vector<Target>& targets) {
@@ -140,6 +152,19 @@ private:
             return;
         lines_ += line_for(*value);
         among.push_back(std::move(*value));
+    }
+
+    /// What is wrong with a job is told as what is wrong with the file.
+    void keep_jobs(std::optional<Jobs> jobs) {
+        if (!jobs)
+            return;
+        bool all = true;
+        for (const ReadJob& job : jobs->jobs) {
+            files_.tell(job.faults);
+            all = all && job.job.has_value();
+        }
+        if (all)
+            lines_ += line_for(*jobs);
     }
 
     void tell_of(const Vehicle& vehicle, const Examined& found) {
@@ -184,6 +209,7 @@ private:
     std::vector<Vehicle> vehicles_;
     std::vector<Film> films_;
     std::vector<Stock> stocks_;
+    std::vector<Shop> shops_;
     std::string lines_;
 };
 

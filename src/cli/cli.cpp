@@ -37,7 +37,7 @@ int dispatch(const Context& context) {
     case Command::strip:
         return run_strip(context);
     case Command::quote:
-        break;
+        return run_quote(context);
     }
     throw ProgramError("a command works by the table, but nothing does it");
 }

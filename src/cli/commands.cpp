@@ -61,6 +61,27 @@ CommandRow compare_row() {
         true};
 }
 
+CommandRow quote_row() {
+    return {
+        Command::quote,
+        "quote",
+        "JOBS",
+        1,
+        1,
+        "many jobs, one row each: film, hours, price, the day it is ready",
+        "Plans every job of a file of jobs, pelt-jobs(5), and says what it costs, how many hours "
+        "it takes and when it is ready. Rows come in the order of the file. A job that is wrong "
+        "gets a row that says so and stops no other; the exit status is that of the worst. JSON "
+        "has one object a line. A PDF is the customer's page, one a job.",
+        {
+            {"pelt quote jobs.yaml --shop shop.yaml", "what each job costs, and when it is ready"},
+            {"pelt quote jobs.yaml --shop shop.yaml --format csv > quotes.csv",
+             "for a spreadsheet"},
+            {"pelt quote jobs.yaml --shop shop.yaml -o quotes.pdf", "a page for each customer"},
+        },
+        true};
+}
+
 CommandRow strip_row() {
     return {
         Command::strip,
@@ -114,19 +135,11 @@ CommandRow list_row() {
             true};
 }
 
-CommandRow later(Command id, std::string_view name, std::string_view operands,
-                 std::string_view line) {
-    return {id, name, operands, 1, std::nullopt, line, {}, {}, false};
-}
-
 } // namespace
 
 const std::vector<CommandRow>& commands() {
     static const std::vector<CommandRow> table{
-        cut_row(),     area_row(),
-        compare_row(), later(Command::quote, "quote", "JOBS", "many jobs, one row each"),
-        strip_row(),   check_row(),
-        list_row(),
+        cut_row(), area_row(), compare_row(), quote_row(), strip_row(), check_row(), list_row(),
     };
     return table;
 }

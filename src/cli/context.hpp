@@ -24,6 +24,7 @@ int run_cut(const Context& context);
 int run_area(const Context& context);
 int run_strip(const Context& context);
 int run_compare(const Context& context);
+int run_quote(const Context& context);
 int run_check(const Context& context);
 int run_list(const Context& context);
 

@@ -70,6 +70,16 @@ std::string value_of(const Key& key) {
         return "Ar list of maps";
     case ValueKind::named:
         return "Ar names and their maps";
+    case ValueKind::duration:
+        return "Ar duration";
+    case ValueKind::durations:
+        return "Ar names and their durations";
+    case ValueKind::date:
+        return "Ar date";
+    case ValueKind::dates:
+        return "Ar list of dates";
+    case ValueKind::words:
+        return "Ar list of words";
     }
     return "";
 }
@@ -87,12 +97,18 @@ bool is_length(ValueKind kind) {
            kind == ValueKind::line || kind == ValueKind::map;
 }
 
+bool is_duration(ValueKind kind) {
+    return kind == ValueKind::duration || kind == ValueKind::durations;
+}
+
 /// A bound with the unit in which people read it.
 std::string bound(double number, ValueKind kind) {
     if (number == 0)
         return "0";
     if (kind == ValueKind::percent)
         return plain(number) + " %";
+    if (is_duration(kind))
+        return std::fmod(number, 60) == 0 ? plain(number / 60) + " h" : plain(number) + " min";
     if (!is_length(kind))
         return plain(number);
     constexpr double km = 1'000'000;

@@ -255,7 +255,25 @@ std::vector<OptionRow> film_options() {
                  "off by this much; a panel may have a \"tolerance\" of its own. The sheet says "
                  "which panel's measurement moves the length most: measure that one twice. A bare "
                  "number is in millimetres."},
-        later(Opt::shop, "shop", Kind::file, "FILE", Group::film),
+        {.id = Opt::shop,
+         .name = "shop",
+         .kind = Kind::file,
+         .value = "FILE",
+         .commands = {Command::quote},
+         .group = Group::film,
+         .line = "the shop's rates, taxes and days",
+         .text = "A shop file: what an hour costs, what is added to film, taxes, the crew and the "
+                 "days on which it works; see pelt-shop(5). Without it a quote has the film's "
+                 "price and hours by common practice."},
+        {.id = Opt::start,
+         .name = "start",
+         .kind = Kind::date,
+         .value = "DATE",
+         .commands = {Command::quote},
+         .group = Group::job,
+         .line = "the day on which work begins",
+         .text = "The day, such as 2026-12-01, on which a vehicle is taken in, for jobs that say "
+                 "no 'start' of their own. Without either a quote counts working days."},
     };
 }
 
@@ -318,9 +336,10 @@ std::vector<OptionRow> output_options() {
                      {"json"},
                      {"markdown"},
                      {"svg", true, {Command::cut, Command::area}},
-                     {"pdf", true, {Command::cut}}},
+                     {"pdf", true, {Command::cut, Command::quote}}},
          .initial = "table",
-         .commands = selecting(),
+         .commands = {Command::cut, Command::area, Command::compare, Command::quote,
+                      Command::strip},
          .group = Group::output,
          .line = "what to print",
          .text =
@@ -336,8 +355,8 @@ std::vector<OptionRow> output_options() {
          .letter = 'o',
          .kind = Kind::file,
          .value = "FILE",
-         .commands = {Command::cut, Command::area, Command::compare, Command::strip, Command::list,
-                      Command::check},
+         .commands = {Command::cut, Command::area, Command::compare, Command::quote, Command::strip,
+                      Command::list, Command::check},
          .group = Group::output,
          .line = "write to FILE; its ending says the format",
          .text =
@@ -352,7 +371,7 @@ std::vector<OptionRow> output_options() {
          .kind = Kind::choice,
          .choices = {{"mm"}, {"cm"}, {"m"}, {"in"}, {"ft"}, {"yd"}},
          .initial = "mm",
-         .commands = {Command::cut, Command::area, Command::compare, Command::strip,
+         .commands = {Command::cut, Command::area, Command::compare, Command::quote, Command::strip,
                       Command::check},
          .group = Group::output,
          .line = "unit of lengths for people",
@@ -365,6 +384,15 @@ std::vector<OptionRow> output_options() {
          .line = "CSV with one row for the whole run",
          .text = "With --format csv: a heading and one row for the whole run, in place of a row a "
                  "piece; for tables of many runs.",
+         .repeats = true},
+        {.id = Opt::inside,
+         .name = "inside",
+         .commands = {Command::quote},
+         .group = Group::output,
+         .line = "the shop's own page of each job",
+         .text = "In place of the customer's page, or of the table: the shop's own page of each "
+                 "job, with cost, hours by stage and panel, the days and what to have ready. Not "
+                 "for the customer.",
          .repeats = true},
         {.id = Opt::pattern,
          .name = "pattern",
@@ -382,7 +410,7 @@ std::vector<OptionRow> output_options() {
          .kind = Kind::choice,
          .choices = {{"a4"}, {"letter"}},
          .initial = "a4",
-         .commands = {Command::cut, Command::list},
+         .commands = {Command::cut, Command::quote, Command::list},
          .group = Group::output,
          .line = "size of paper for PDF",
          .text = "The paper of a PDF: 210 x 297 mm or 8.5 x 11 in."},
@@ -399,7 +427,7 @@ std::vector<OptionRow> output_options() {
          .name = "date",
          .kind = Kind::date,
          .value = "DATE",
-         .commands = {Command::cut},
+         .commands = {Command::cut, Command::quote},
          .group = Group::output,
          .line = "a date to print on the sheet",
          .text = "Prints this date on the sheet, as it is written here. Without it the sheet has a "

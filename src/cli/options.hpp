@@ -34,6 +34,8 @@ enum class Opt {
     sure,
     tolerance,
     shop,
+    start,
+    inside,
     effort,
     time,
     threads,

@@ -8,6 +8,8 @@
 #include "model/order.hpp"
 #include "model/panel_area.hpp"
 #include "model/plan.hpp"
+#include "model/quote.hpp"
+#include "model/shop.hpp"
 #include "model/stock.hpp"
 #include "model/strip_list.hpp"
 #include "nest/nest.hpp"
@@ -132,5 +134,24 @@ struct StripOutcome {
     Faults faults;
 };
 StripOutcome strip(const StripRequest& request);
+
+/// A job planned with one film, to be quoted. It has a plan.
+struct Planned {
+    const Outcome& outcome;
+};
+
+/// What a quote asks beyond the plan.
+struct QuoteWishes {
+    bool old_film_everywhere = false;
+    std::vector<std::string> old_film; ///< panels that bear old film, as options name them
+    std::optional<Day> start;
+    std::optional<Day> film_arrives; ///< nothing is laid before
+};
+
+/// What they cover.
+Covered what_is_covered(const std::vector<Planned>& films);
+
+/// Hours, days, consumables and price of one job in one film or more; at least one.
+Quote quote(const std::vector<Planned>& films, const Shop& shop, const QuoteWishes& wishes);
 
 } // namespace pelt::order

@@ -66,6 +66,15 @@ PieceFinish finish_of(const Panel& panel, const DevelopedPanel& developed, const
 /// one of two faces, but not both.
 bool is_mirrored(const Panel& panel, const PieceId& id);
 
+/// Lengths of a panel's rims, one side of it, laid flat, in millimetres.
+struct RimLengths {
+    double tucked = 0;         ///< edges and openings that film is tucked round; seams are none
+    double over_the_limit = 0; ///< of those, where the tuck asks more than the film gives on an edge
+    double cut_out = 0;        ///< round openings that are cut out on the vehicle
+};
+RimLengths rims_of(const Panel& panel, const DevelopedPanel& developed, const Film& film,
+                   const std::vector<std::string>& left_on);
+
 /// What `pelt area` tells of a panel: its film in one piece however wide the roll, without seams
 /// and inlays.
 struct PanelFilm {

@@ -123,17 +123,26 @@ std::string in_quotes(const std::string& name) {
     return "'" + name + "'";
 }
 
-void look_at_edges(const Blank& blank, const Work& work, double limit, Found& found) {
+/// Of the blank's edges; seams are none.
+std::vector<std::optional<TooMuch>> tucks_of(const Blank& blank, const Work& work, double limit) {
     std::vector<double> widths;
     for (const EdgeWork& edge : work.edges)
         widths.push_back(static_cast<double>(edge.move) / um_per_mm);
     const std::vector<Bend> bends = bends_of(blank.outline, widths);
-    for (std::size_t i = 0; i < bends.size(); ++i) {
+    std::vector<std::optional<TooMuch>> out(bends.size());
+    for (std::size_t i = 0; i < bends.size(); ++i)
+        if (!blank.edges[i].seam)
+            out[i] = too_much(widths[i], bends[i], limit);
+    return out;
+}
+
+void look_at_edges(const Blank& blank, const Work& work, double limit, Found& found) {
+    const auto tucks = tucks_of(blank, work, limit);
+    for (std::size_t i = 0; i < tucks.size(); ++i) {
         const BlankEdge& edge = blank.edges[i];
-        const auto tuck = too_much(widths[i], bends[i], limit);
-        if (tuck && !edge.seam)
+        if (tucks[i])
             found.add(edge.name.empty() ? edge.number : in_quotes(edge.name),
-                      edge.name.empty() ? std::optional(i) : std::nullopt, *tuck);
+                      edge.name.empty() ? std::optional(i) : std::nullopt, *tucks[i]);
     }
 }
 
@@ -159,6 +168,16 @@ void check_tucks(const Panel& panel, const Blank& blank, const Work& work, const
     look_at_edges(blank, work, limit, found);
     look_at_openings(blank, work, limit, found);
     found.tell(panel, limit, faults);
+}
+
+std::vector<bool> edges_over_the_limit(const Blank& blank, const Work& work, const Film& film) {
+    std::vector<bool> out(blank.edges.size(), false);
+    if (!film.stretch_edge_percent || !(*film.stretch_edge_percent > 0))
+        return out;
+    const auto tucks = tucks_of(blank, work, *film.stretch_edge_percent / 100);
+    for (std::size_t i = 0; i < tucks.size(); ++i)
+        out[i] = tucks[i].has_value();
+    return out;
 }
 
 void check_recesses(const Panel& panel, const Film& film, Faults& faults) {

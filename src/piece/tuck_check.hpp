@@ -7,6 +7,8 @@
 #include "model/vehicle.hpp"
 #include "piece/edge_work.hpp"
 
+#include <vector>
+
 namespace pelt::piece {
 
 /// Warns where a tuck of width w asks more than the film gives on an edge: on a hollow edge of
@@ -18,6 +20,9 @@ namespace pelt::piece {
 /// gives no limit.
 void check_tucks(const Panel& panel, const Blank& blank, const Work& work, const Film& film,
                  Faults& faults);
+
+/// Which of the blank's edges have such a tuck; none where the film's file gives no limit.
+std::vector<bool> edges_over_the_limit(const Blank& blank, const Work& work, const Film& film);
 
 /// Warns of recesses that film laid into them would have to stretch for by more than it gives: the
 /// way down, across and up again over the opening, less 1, across the narrower side.

@@ -54,6 +54,8 @@ std::string pattern_of(const Key& key) {
         return key.of ? "[" + pattern_of(*key.of) + ", ...]" : "[...]";
     case ValueKind::named:
         return key.of ? "{NAME: " + pattern_of(*key.of) + "}" : "{...}";
+    case ValueKind::durations:
+        return "{NAME: 70 min}";
     default:
         return "...";
     }

@@ -11,5 +11,7 @@ namespace pelt::read {
 std::vector<Key> vehicle_keys();
 std::vector<Key> film_keys();
 std::vector<Key> stock_keys();
+std::vector<Key> shop_keys();
+std::vector<Key> jobs_keys();
 
 } // namespace pelt::read

@@ -57,6 +57,24 @@ std::string_view name_of(In map) {
         return "'cost'";
     case In::flaw:
         return "an entry of 'flaws'";
+    case In::shop:
+        return "a shop file";
+    case In::shop_address:
+        return "'from'";
+    case In::mark_up:
+        return "'mark up'";
+    case In::tax:
+        return "an entry of 'tax'";
+    case In::working_day:
+        return "'day'";
+    case In::consumables:
+        return "'prices'";
+    case In::jobs:
+        return "a jobs file";
+    case In::job:
+        return "a job";
+    case In::film_of_job:
+        return "an entry of 'films'";
     }
     return "a map";
 }
@@ -64,7 +82,7 @@ std::string_view name_of(In map) {
 std::span<const Key> all_keys() {
     static const std::vector<Key> all = [] {
         std::vector<Key> keys = vehicle_keys();
-        for (const std::vector<Key>& more : {film_keys(), stock_keys()})
+        for (const std::vector<Key>& more : {film_keys(), stock_keys(), shop_keys(), jobs_keys()})
             keys.insert(keys.end(), more.begin(), more.end());
         return keys;
     }();
@@ -135,6 +153,17 @@ In file_of(In map) {
     case In::stock_cost:
     case In::flaw:
         return In::stock;
+    case In::shop:
+    case In::shop_address:
+    case In::mark_up:
+    case In::tax:
+    case In::working_day:
+    case In::consumables:
+        return In::shop;
+    case In::jobs:
+    case In::job:
+    case In::film_of_job:
+        return In::jobs;
     default:
         return In::vehicle;
     }

@@ -36,6 +36,15 @@ enum class In {
     stock_roll,
     stock_cost,
     flaw,
+    shop,
+    shop_address,
+    mark_up,
+    tax,
+    working_day,
+    consumables,
+    jobs,
+    job,
+    film_of_job,
 };
 
 /// "a panel", "the roll": what messages and manuals call a map.
@@ -62,6 +71,11 @@ enum class ValueKind {
     map,        ///< a map with keys of its own
     list,       ///< a list of such maps
     named,      ///< a map from names that the user chooses to such maps
+    duration,   ///< hours and minutes: 8 h, 90 min; bounds in minutes
+    durations,  ///< a map from kinds of panels to durations
+    date,       ///< a day of ISO 8601: 2026-12-24
+    dates,      ///< a list of days and spans of days: 2026-12-24..2027-01-01
+    words,      ///< a list of words of a choice
 };
 
 struct Key {

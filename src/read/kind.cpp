@@ -33,6 +33,8 @@ void tell_no_kind(const Node& root, Context& context) {
 }
 
 std::optional<FileKind> told_kind(const Node& root, Context& context) {
+    if (root.entry("job") != nullptr)
+        return FileKind::jobs; // it names its vehicle and its film
     std::optional<FileKind> found;
     for (const FileKind kind : kinds) {
         const Entry* entry = root.entry(name_of(kind));
@@ -57,6 +59,11 @@ std::optional<FileKind> told_kind(const Node& root, Context& context) {
     return found;
 }
 
+/// A file of jobs may be one job a document, and then names vehicles and films too.
+bool is_job_document(std::string_view line) {
+    return line.starts_with("job:");
+}
+
 bool begins_with_key(std::string_view line, FileKind kind) {
     const std::string_view name = name_of(kind);
     return line.substr(0, name.size()) == name && line.substr(name.size(), 1) == ":";
@@ -69,8 +76,10 @@ std::optional<FileKind> plainly_told(std::string_view text) {
     while (!text.empty()) {
         const std::string_view line = text.substr(0, text.find('\n'));
         text.remove_prefix(std::min(text.size(), line.size() + 1));
-        if (line.empty() || line[0] == '#' || line[0] == ' ')
+        if (line.empty() || line[0] == '#' || line[0] == ' ' || (!found && line == "---"))
             continue;
+        if (!found && is_job_document(line))
+            return FileKind::jobs;
         const auto kind = std::find_if(kinds.begin(), kinds.end(),
                                        [&](FileKind k) { return begins_with_key(line, k); });
         const bool is_key = kind != kinds.end();
@@ -101,8 +110,8 @@ std::string_view name_of(FileKind kind) {
     return "vehicle";
 }
 
-bool works(FileKind kind) {
-    return kind == FileKind::vehicle || kind == FileKind::film || kind == FileKind::stock;
+bool works(FileKind) {
+    return true;
 }
 
 Reading<FileKind> kind_of(std::shared_ptr<const Source> source) {

@@ -6,6 +6,8 @@
 
 #include "model/fault.hpp"
 #include "model/film.hpp"
+#include "model/jobs.hpp"
+#include "model/shop.hpp"
 #include "model/stock.hpp"
 #include "model/vehicle.hpp"
 #include "read/input_file.hpp"
@@ -36,5 +38,10 @@ Reading<std::shared_ptr<const Source>> load(const std::string& path);
 Reading<Vehicle> vehicle(std::shared_ptr<const Source> source);
 Reading<Film> film(std::shared_ptr<const Source> source);
 Reading<Stock> stock(std::shared_ptr<const Source> source);
+Reading<Shop> shop(std::shared_ptr<const Source> source);
+
+/// A list under `jobs`, or one job a document. What is wrong with a job stands beside that job and
+/// spoils no other; without a value the file holds no jobs that could be told apart.
+Reading<Jobs> jobs(std::shared_ptr<const Source> source);
 
 } // namespace pelt::read

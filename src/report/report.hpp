@@ -9,6 +9,8 @@
 #include "report/area.hpp"
 #include "report/document.hpp"
 #include "report/measured.hpp"
+#include "report/paper_size.hpp"
+#include "report/quote.hpp"
 #include "report/strip.hpp"
 
 #include <optional>
@@ -74,9 +76,6 @@ std::string to_summary_csv(const std::vector<Sheet>& sheets);
 /// A drawing of every roll with one millimetre a user unit: one group a piece with title and
 /// description, styles in one place, no script.
 std::string to_svg(const Sheet& sheet);
-
-/// Sizes of paper: 210 × 297 mm, 8 1/2 × 11 in.
-enum class Paper { a4, letter };
 
 /// The cut sheet to print: page one, every strip of film on a page of its own, the lists, the
 /// cautions. The same sheet gives the same bytes; they hold no date but the sheet's own.

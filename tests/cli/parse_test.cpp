@@ -88,7 +88,7 @@ TEST_CASE("help and version are answered whatever else is wrong") {
 TEST_CASE("every mistake is a fault of severity usage") {
     for (const Words& words :
          {Words{"cot"}, Words{"cut"}, Words{"cut", "a"}, Words{"cut", "a", "b", "--nope"},
-          Words{"quote", "a"}, Words{"cut", "a", "b", "--only"}, Words{"--times", "2", "cut"},
+          Words{"quote"}, Words{"cut", "a", "b", "--only"}, Words{"--times", "2", "cut"},
           Words{"cut", "-", "-"}, Words{"list", "a", "b"}}) {
         Faults faults;
         parse(words, faults);

@@ -26,6 +26,8 @@ public:
     Program() {
         folder_.write("van.yaml", small_van);
         folder_.write("film.yaml", small_film);
+        folder_.write("shop.yaml", "shop: Corner\nrate: 50\n");
+        folder_.write("jobs.yaml", "jobs: [{job: one, vehicle: van.yaml, film: film.yaml}]\n");
     }
 
     support::Result operator()(std::vector<std::string> words) const {

@@ -52,6 +52,10 @@ void collect(const Node& map, In in, UsedKeys& used) {
 }
 
 In top_of(const Node& root) {
+    if (root.find("jobs") != nullptr)
+        return In::jobs;
+    if (root.find("shop") != nullptr)
+        return In::shop;
     if (root.find("stock") != nullptr)
         return In::stock;
     return root.find("film") != nullptr ? In::film : In::vehicle;

@@ -1,0 +1,301 @@
+// SPDX-License-Identifier: MIT
+#include "report/quote.hpp"
+
+#include "report/csv_text.hpp"
+#include "report/decimal.hpp"
+#include "report/json_text.hpp"
+#include "report/numbers.hpp"
+
+#include <algorithm>
+#include <cmath>
+#include <utility>
+
+namespace pelt::report {
+namespace {
+
+/// Hundredths of an hour, to the nearest.
+std::int64_t hundredths(double minutes) {
+    return std::llround(minutes * 100 / 60);
+}
+
+std::string hours(double minutes) {
+    return decimal(hundredths(minutes), 2, 2);
+}
+
+std::string amount(const std::optional<Money>& money, const Price& price) {
+    return money ? to_string(*money, price.digits) : std::string();
+}
+
+Json json_money(const std::optional<Money>& money, const Price& price) {
+    return money ? json_text(to_string(*money, price.digits)) : json_null;
+}
+
+Json json_texts(const std::vector<std::string>& texts) {
+    std::vector<Json> items;
+    for (const std::string& text : texts)
+        items.push_back(json_text(text));
+    return json_array(items);
+}
+
+Json json_length(const std::optional<Length>& length) {
+    return length ? json_mm(*length) : json_null;
+}
+
+void add_quote(JsonObject& out, const Quote& quote) {
+    const Price& price = quote.price;
+    out.add("film_cost", json_money(price.film, price))
+        .add("consumables", json_money(price.consumables, price))
+        .add("hours", JsonObject()
+                          .add("low", json_number(hours(quote.hours.low)))
+                          .add("taken", json_number(hours(quote.hours.taken)))
+                          .add("high", json_number(hours(quote.hours.high)))
+                          .on_one_line())
+        .add("labor", json_money(price.labor, price))
+        .add("adjustment",
+             price.net ? json_text(to_string(price.adjustment, price.digits)) : json_null)
+        .add("net", json_money(price.net, price))
+        .add("tax", price.net ? json_text(to_string(price.tax, price.digits)) : json_null)
+        .add("total", json_money(price.total, price))
+        .add("currency", json_text_or_null(price.currency))
+        .add("ready_on",
+             quote.days.ready_on ? json_text(to_string(*quote.days.ready_on)) : json_null)
+        .add("working_days", json_whole(quote.days.working_days));
+}
+
+/// Warnings and what the price does not hold.
+std::vector<std::string> remarks_of(const QuoteRow& row) {
+    std::vector<std::string> out = row.warnings;
+    if (row.quote)
+        out.insert(out.end(), row.quote->left_out.begin(), row.quote->left_out.end());
+    return out;
+}
+
+std::string joined(const std::vector<std::string>& texts) {
+    std::string out;
+    for (const std::string& text : texts)
+        out += (out.empty() ? "" : " | ") + text;
+    return out;
+}
+
+std::string with_currency(const std::optional<Money>& money, const Price& price) {
+    return money ? report::money(*money, price.digits, price.currency) : "-";
+}
+
+std::vector<std::string> cells(const QuoteRow& row, const Measures& measures) {
+    if (!row.quote)
+        return {row.job, row.vehicle, row.film, "-", "-", "-", "-"};
+    const Quote& quote = *row.quote;
+    return {row.job,
+            row.vehicle,
+            row.film,
+            row.order ? measures.film(*row.order) : "-",
+            hours(quote.hours.taken),
+            quote.days.ready_on ? to_string(*quote.days.ready_on)
+                                : counted(quote.days.working_days, "day", "days"),
+            with_currency(quote.price.total, quote.price)};
+}
+
+Table hours_table(const std::vector<std::pair<std::string, Minutes>>& rows,
+                  const std::string& head) {
+    Table table{{{head, Align::left, true},
+                 {"low", Align::right},
+                 {"taken", Align::right},
+                 {"high", Align::right}},
+                {}};
+    for (const auto& [name, minutes] : rows)
+        table.rows.push_back({name, hours(minutes.low), hours(minutes.taken), hours(minutes.high)});
+    return table;
+}
+
+std::string from(TimeFrom from) {
+    switch (from) {
+    case TimeFrom::shop:
+        return "the shop's minutes";
+    case TimeFrom::table:
+        return "usual minutes";
+    case TimeFrom::shape:
+        return "area and edges";
+    }
+    return "";
+}
+
+/// "1.2 l", "7".
+std::string quantity(std::int64_t thousandths, const std::string& unit) {
+    return decimal(thousandths, 3, 0) + (unit.empty() ? "" : " " + unit);
+}
+
+Table consumables_table(const Quote& quote) {
+    Table table{{{"have ready", Align::left, true},
+                 {"from", Align::right},
+                 {"taken", Align::right},
+                 {"to", Align::right},
+                 {"cost", Align::right}},
+                {}};
+    for (const ConsumableNeed& need : quote.consumables)
+        table.rows.push_back({need.name, quantity(need.low, need.unit),
+                              quantity(need.taken, need.unit), quantity(need.high, need.unit),
+                              need.cost ? to_string(*need.cost, quote.price.digits) : "-"});
+    return table;
+}
+
+Table price_table(const Price& price) {
+    Table table{{{"price", Align::left, true}, {price.currency, Align::right}}, {}};
+    const auto line = [&](const std::string& name, const std::optional<Money>& money) {
+        if (money)
+            table.rows.push_back({name, to_string(*money, price.digits)});
+    };
+    line("film", price.film);
+    line("consumables", price.consumables);
+    line("labor", price.labor);
+    if (price.adjustment != Money{})
+        line("to the minimum, and rounding", price.adjustment);
+    line("net", price.net);
+    for (const TaxLine& tax : price.taxes)
+        line(tax.name, tax.amount);
+    line("total", price.total);
+    return table;
+}
+
+std::vector<std::string> days_of(const Days& days) {
+    std::vector<std::string> out;
+    for (const DayOfWork& day : days.days) {
+        std::string text = day.date ? to_string(*day.date) : "Day " + std::to_string(day.number);
+        std::string work;
+        for (const Stage stage : day.work)
+            work += (work.empty() ? "" : ", ") + std::string(name_of(stage));
+        out.push_back(text + ": " + (work.empty() ? "film and glue rest" : work) +
+                      (day.with_help ? "; a second person is needed" : "") + ".");
+    }
+    if (days.help_minutes > 0)
+        out.push_back("Book help for " + hours(days.help_minutes) +
+                      " h: large panels are laid by two people, in one block.");
+    if (days.ready_on)
+        out.push_back("Ready on " + to_string(*days.ready_on) +
+                      (days.look_over ? "; look-over of the edges on " + to_string(*days.look_over)
+                                      : std::string()) +
+                      ".");
+    out.push_back("The days come from the high hours, this job alone with the whole crew: " +
+                  hours(days.end_minutes) + " working hours; no plan ends before " +
+                  hours(days.bound_minutes) + ".");
+    return out;
+}
+
+} // namespace
+
+std::string to_json_line(const QuoteRow& row) {
+    JsonObject out;
+    out.add("schema", json_text("pelt.quote/1"))
+        .add("job", json_text(row.job))
+        .add("status", json_whole(row.status))
+        .add("vehicle", json_text_or_null(row.vehicle))
+        .add("film", json_text_or_null(row.film))
+        .add("length_mm", json_length(row.length))
+        .add("order_mm", json_length(row.order));
+    if (row.quote)
+        add_quote(out, *row.quote);
+    else
+        for (const char* name : {"film_cost", "consumables", "hours", "labor", "adjustment", "net",
+                                 "tax", "total", "currency", "ready_on", "working_days"})
+            out.add(name, json_null);
+    out.add("guessed", json_bool(false)).add("warnings", json_texts(remarks_of(row)));
+    return out.on_one_line().text + "\n";
+}
+
+std::string quote_csv_head() {
+    return csv_line({"job",        "status",    "vehicle",     "film",         "length_mm",
+                     "order_mm",   "film_cost", "consumables", "hours_low",    "hours_taken",
+                     "hours_high", "labor",     "adjustment",  "net",          "tax",
+                     "total",      "currency",  "ready_on",    "working_days", "guessed",
+                     "warnings"});
+}
+
+std::string to_csv_row(const QuoteRow& row) {
+    std::vector<std::string> fields{csv_text(row.job),
+                                    std::to_string(row.status),
+                                    csv_text(row.vehicle),
+                                    csv_text(row.film),
+                                    row.length ? decimal(row.length->pm(), 9, 0) : "",
+                                    row.order ? decimal(row.order->pm(), 9, 0) : ""};
+    if (row.quote) {
+        const Quote& quote = *row.quote;
+        const Price& price = quote.price;
+        fields.insert(
+            fields.end(),
+            {amount(price.film, price), amount(price.consumables, price), hours(quote.hours.low),
+             hours(quote.hours.taken), hours(quote.hours.high), amount(price.labor, price),
+             price.net ? to_string(price.adjustment, price.digits) : "", amount(price.net, price),
+             price.net ? to_string(price.tax, price.digits) : "", amount(price.total, price),
+             csv_text(price.currency), quote.days.ready_on ? to_string(*quote.days.ready_on) : "",
+             std::to_string(quote.days.working_days)});
+    } else {
+        fields.insert(fields.end(), 13, "");
+    }
+    fields.insert(fields.end(), {"no", csv_text(joined(remarks_of(row)))});
+    return csv_line(fields);
+}
+
+Document quotes_in_a_table(const std::vector<QuoteRow>& rows, Unit unit) {
+    const Measures measures(unit);
+    Document out;
+    const bool invented =
+        std::any_of(rows.begin(), rows.end(), [](const QuoteRow& r) { return r.demonstration; });
+    out.push_back(Title{counted(static_cast<std::int64_t>(rows.size()), "quote", "quotes"),
+                        invented ? "DEMONSTRATION: INVENTED DATA" : ""});
+    Table table{{{"job", Align::left, true},
+                 {"vehicle", Align::left, true},
+                 {"film", Align::left, true},
+                 {"to order", Align::right},
+                 {"hours", Align::right},
+                 {"ready", Align::right},
+                 {"total", Align::right}},
+                {}};
+    for (const QuoteRow& row : rows)
+        table.rows.push_back(cells(row, measures));
+    out.push_back(std::move(table));
+    std::vector<std::string> remarks;
+    for (const QuoteRow& row : rows) {
+        // Warnings are for the cut sheet, but for a job that has no quote.
+        for (const std::string& text : row.quote ? row.quote->left_out : row.warnings)
+            remarks.push_back(row.job + ": " + text);
+        if (row.quote && row.status != 0)
+            remarks.push_back(row.job + ": 'pelt cut' says what stands in the way.");
+    }
+    if (!remarks.empty())
+        out.push_back(Items{"-", remarks});
+    return out;
+}
+
+Document inside_page(const QuoteRow& row, Unit unit) {
+    const Measures measures(unit);
+    Document out;
+    out.push_back(Title{row.job + " · " + row.vehicle + " · " + row.film,
+                        row.demonstration ? "DEMONSTRATION: INVENTED DATA" : ""});
+    if (!row.quote) {
+        out.push_back(Items{"!", remarks_of(row)});
+        return out;
+    }
+    const Quote& quote = *row.quote;
+    out.push_back(Line{"To order: " + (row.order ? measures.film(*row.order) : "-") +
+                       ". Taken off "
+                       "the rolls: " +
+                       (row.length ? measures.film(*row.length) : "-") + "."});
+    out.push_back(price_table(quote.price));
+    if (const std::vector<std::string> remarks = remarks_of(row); !remarks.empty())
+        out.push_back(Items{"-", remarks});
+    out.push_back(Heading{"THE DAYS"});
+    out.push_back(Items{"-", days_of(quote.days)});
+    std::vector<std::pair<std::string, Minutes>> stages;
+    for (const StageTime& stage : quote.stages)
+        stages.emplace_back(name_of(stage.stage), stage.minutes);
+    stages.emplace_back("in all", quote.hours);
+    out.push_back(Heading{"HOURS OF ONE PERSON (AN ESTIMATE FROM COMMON PRACTICE)"});
+    out.push_back(hours_table(stages, "stage"));
+    std::vector<std::pair<std::string, Minutes>> panels;
+    for (const PanelTime& panel : quote.panels)
+        panels.emplace_back(panel.panel + " (" + from(panel.from) + ")", panel.minutes);
+    out.push_back(hours_table(panels, "panel"));
+    out.push_back(consumables_table(quote));
+    return out;
+}
+
+} // namespace pelt::report

@@ -1,0 +1,30 @@
+// SPDX-License-Identifier: MIT
+#include "trade/used_up.hpp"
+
+namespace pelt::trade {
+namespace {
+
+constexpr auto table = std::to_array<Consumable>({
+    {"wipe-down fluid", "l", UsedBy::area, 0.08, 0.16},
+    {"degreaser", "l", UsedBy::area, 0.04, 0.08},
+    {"glue remover", "l", UsedBy::old_film, 0.04, 0.16},
+    {"clay", "g", UsedBy::area, 8, 16, 100},
+    {"lint-free wipes", "", UsedBy::area, 3.3, 6.6},
+    {"blade tips", "", UsedBy::pieces, 2, 4},
+    {"cutting tape", "m", UsedBy::cut_out, 1.1, 1.5},
+    {"edge tape", "m", UsedBy::hard_edges, 1, 1.2},
+    {"primer", "ml", UsedBy::hard_edges, 4, 8, 100},
+    {"masking tape", "rolls", UsedBy::area, 0.08, 0.16},
+    {"double-sided tape", "m", UsedBy::badges, 0.1, 0.3},
+    {"clips", "", UsedBy::clips, 0.1, 0.2},
+    {"squeegee felts", "", UsedBy::area, 0.16, 0.33},
+    {"gloves", "pairs", UsedBy::area, 0.8, 1.6},
+});
+
+} // namespace
+
+std::span<const Consumable> consumables() {
+    return table;
+}
+
+} // namespace pelt::trade
