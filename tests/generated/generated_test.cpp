@@ -19,7 +19,7 @@ namespace pelt::generated {
 namespace {
 
 constexpr int first_job = 1;
-constexpr int jobs_of_a_test_run = 75; ///< a quarter of a minute
+constexpr int jobs_of_a_test_run = 75; ///< half a minute
 constexpr int most_seconds = 120;      ///< of processor time: what takes longer hangs
 constexpr double slow_seconds = 10;    ///< told, but no fault: machines differ
 
