@@ -36,6 +36,10 @@ public:
     int status() const { return status_of_worst_; }
     /// Tells faults that came up outside a file, and counts them in.
     void tell(const Faults& faults);
+    /// Counts files in that were read, or will be.
+    void note(const std::vector<read::InputFile>& files) {
+        inputs_.insert(inputs_.end(), files.begin(), files.end());
+    }
     /// Tells which of the outputs ("-": standard output) are a file that was read, under whatever
     /// name: writing there would destroy it. True where none is.
     bool spared_by(const std::vector<std::string>& outputs);
@@ -43,7 +47,7 @@ public:
     template <class T>
     std::optional<T> value_of(read::Reading<T> reading, const std::string& name) {
         tell(reading.faults);
-        inputs_.insert(inputs_.end(), reading.files.begin(), reading.files.end());
+        note(reading.files);
         context_.messages.tell_unlisted(name, reading.unlisted);
         return std::move(reading.value);
     }

@@ -72,8 +72,15 @@ public:
             return files_.status();
         needs_all_ = std::any_of(targets_.begin(), targets_.end(),
                                  [](const Target& t) { return !is_by_rows(t.format); });
+        JobFiles named(context_.world, jobs_.file);
+        files_.note(named.wanted_by(jobs_));
+        if (!files_.spared_by(paths_of(targets_)))
+            return files_.status();
         Rows rows(targets_);
-        plan_all(rows);
+        plan_all(rows, named);
+        files_.note(named.inputs()); // scans too, which only vehicle files name
+        if (!files_.spared_by(paths_of(targets_)))
+            return files_.status();
         const int written = write_results(
             targets_, [&](const Target& target) { return rendered(target, rows); },
             context_.messages);
@@ -99,14 +106,13 @@ private:
     }
 
     /// So many jobs at once as there are threads, each planned by one; rows in the file's order.
-    void plan_all(Rows& rows) {
+    void plan_all(Rows& rows, JobFiles& files) {
         const order::Request wishes = wishes_of(context_.arguments);
         const int threads = wishes.effort.threads;
         QuoteRun run{shop_, std::nullopt, wishes.effort, jobs_.demonstration};
         run.effort.threads = 1;
         if (const auto start = context_.arguments.value(Opt::start))
             run.start = day_in(*start);
-        JobFiles files(context_.world, jobs_.file);
         constexpr std::size_t jobs_a_thread = 8;
         const std::size_t at_once = jobs_a_thread * static_cast<std::size_t>(threads);
         for (std::size_t first = 0; first < jobs_.jobs.size(); first += at_once) {

@@ -133,7 +133,7 @@ report::QuoteRow quoted(const ReadJob& read, JobFiles& files, const QuoteRun& ru
     if (!read.job)
         return row;
     const QuoteJob& job = *read.job;
-    row.for_customer = {job.customer, job.phone, job.plate, job.color, job.quote_number, job.notes};
+    row.for_customer = job.for_customer;
     Planning planning(job, files, run, row);
     const Faults faults = planning.plan();
     row.status = status_of(faults);
@@ -141,16 +141,13 @@ report::QuoteRow quoted(const ReadJob& read, JobFiles& files, const QuoteRun& ru
     if (!planning.is_planned() || row.status == status::wrong_file)
         return row;
     set_lengths(row, planning.outcomes());
-    std::vector<order::Planned> planned;
-    for (const order::Outcome& outcome : planning.outcomes())
-        planned.push_back({outcome});
     order::QuoteWishes wishes;
     wishes.old_film_everywhere = job.old_film_everywhere;
     wishes.old_film = job.old_film;
     wishes.start = job.start ? job.start : run.start;
     wishes.film_arrives = job.film_arrives;
-    row.quote = order::quote(planned, run.shop, wishes);
-    row.covered = order::what_is_covered(planned);
+    row.quote = order::quote(planning.outcomes(), run.shop, wishes);
+    row.covered = order::what_is_covered(planning.outcomes());
     row.condition = job.condition;
     return row;
 }

@@ -19,6 +19,16 @@ struct FilmOfJob {
     std::vector<std::string> only;
 };
 
+/// What a job says for the customer's page; empty texts are left out.
+struct ForCustomer {
+    std::string customer;
+    std::string phone;
+    std::string plate;
+    std::string color;
+    std::string quote_number;
+    std::string notes;
+};
+
 /// One job. The words are those of `pelt cut`.
 struct QuoteJob {
     std::string name;
@@ -36,12 +46,7 @@ struct QuoteJob {
     std::optional<double> sure_percent;
     Um tolerance = 0;
 
-    std::string customer;
-    std::string phone;
-    std::string plate;
-    std::string color;
-    std::string quote_number;
-    std::string notes;
+    ForCustomer for_customer;
     std::optional<Day> start;
     std::optional<Day> film_arrives;
     bool old_film_everywhere = false;

@@ -17,6 +17,13 @@ struct Minutes {
     double low = 0;
     double taken = 0;
     double high = 0;
+
+    friend Minutes operator+(const Minutes& a, const Minutes& b) {
+        return {a.low + b.low, a.taken + b.taken, a.high + b.high};
+    }
+    friend Minutes operator*(double factor, const Minutes& time) {
+        return {factor * time.low, factor * time.taken, factor * time.high};
+    }
 };
 
 /// Stages of a job, in their order.

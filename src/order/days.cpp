@@ -103,8 +103,7 @@ private:
                 if (std::count(work_.parts[later].after.begin(), work_.parts[later].after.end(),
                                i) > 0)
                     after.push_back(back[later]);
-            back[i] =
-                add(Stage::refit, work_.parts[i].off.high * trade::refit_of_strip_down, after);
+            back[i] = add(Stage::refit, work_.parts[i].off.high * trade::refit_share, after);
             all.push_back(back[i]);
         }
         add(Stage::check, high(Stage::check), all);

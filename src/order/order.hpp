@@ -135,11 +135,6 @@ struct StripOutcome {
 };
 StripOutcome strip(const StripRequest& request);
 
-/// A job planned with one film, to be quoted. It has a plan.
-struct Planned {
-    const Outcome& outcome;
-};
-
 /// What a quote asks beyond the plan.
 struct QuoteWishes {
     bool old_film_everywhere = false;
@@ -148,10 +143,10 @@ struct QuoteWishes {
     std::optional<Day> film_arrives; ///< nothing is laid before
 };
 
-/// What they cover.
-Covered what_is_covered(const std::vector<Planned>& films);
+/// What the plans of one job cover. Each outcome has a plan.
+Covered what_is_covered(const std::vector<Outcome>& films);
 
-/// Hours, days, consumables and price of one job in one film or more; at least one.
-Quote quote(const std::vector<Planned>& films, const Shop& shop, const QuoteWishes& wishes);
+/// Hours, days, consumables and price of one job in one film or more; each outcome has a plan.
+Quote quote(const std::vector<Outcome>& films, const Shop& shop, const QuoteWishes& wishes);
 
 } // namespace pelt::order

@@ -62,6 +62,26 @@ PartsOff parts_off(const Vehicle& vehicle, int vehicle_index, const std::vector<
     return out;
 }
 
+std::vector<const Hardware*> in_order_of_taking_off(const Vehicle& vehicle, const Names& names) {
+    std::vector<const Hardware*> out;
+    Names done;
+    for (bool found = true; found;) {
+        found = false;
+        for (const Hardware& part : vehicle.hardware) {
+            const bool ready =
+                std::all_of(part.after.begin(), part.after.end(),
+                            [&](const std::string& name) { return holds(done, name); });
+            if (!holds(names, part.name) || holds(done, part.name) || !ready)
+                continue;
+            out.push_back(&part);
+            done.push_back(part.name);
+            found = true;
+            break;
+        }
+    }
+    return out;
+}
+
 std::vector<std::string> coming_off(const std::vector<Vehicle>& vehicles,
                                     const std::vector<LeftOut>& left_out,
                                     const std::vector<std::string>& left_on) {

@@ -27,6 +27,11 @@ struct PartsOff {
 PartsOff parts_off(const Vehicle& vehicle, int vehicle_index, const std::vector<LeftOut>& left_out,
                    const std::vector<std::string>& left_on);
 
+/// Parts of `names` so that each comes after what it waits for, else in the file's order. The
+/// reader has refused circles.
+std::vector<const Hardware*> in_order_of_taking_off(const Vehicle& vehicle,
+                                                    const std::vector<std::string>& names);
+
 /// What comes off over all vehicles, each name once.
 std::vector<std::string> coming_off(const std::vector<Vehicle>& vehicles,
                                     const std::vector<LeftOut>& left_out,

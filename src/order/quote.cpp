@@ -24,35 +24,31 @@ std::optional<Money> by_the_metre(const Film& film, Length length) {
 }
 
 /// What the job takes off all rolls, and its spare.
-Length film_taken(const Planned& planned) {
-    Um length = planned.outcome.order.spare ? planned.outcome.order.spare->needed : 0;
-    for (const UsedRoll& used : planned.outcome.plan->layout().rolls)
+Length film_taken(const Outcome& planned) {
+    Um length = planned.order.spare ? planned.order.spare->needed : 0;
+    for (const UsedRoll& used : planned.plan->layout().rolls)
         length += used.length;
     return Length::from_um(length);
 }
 
-std::optional<Money> film_cost(const Planned& planned, FilmBy by) {
+std::optional<Money> film_cost(const Outcome& planned, FilmBy by) {
     if (by == FilmBy::metre)
-        return by_the_metre(planned.outcome.plan->job().film, film_taken(planned));
-    if (planned.outcome.order.lines.empty())
+        return by_the_metre(planned.plan->job().film, film_taken(planned));
+    if (planned.order.lines.empty())
         return Money{}; // all of it comes from the shelf
-    return planned.outcome.order.total;
-}
-
-Minutes minutes_of(const trade::WorkTime& time) {
-    return {time.low, time.taken, time.high};
+    return planned.order.total;
 }
 
 void set_hours(Quote& quote, const JobWork& work) {
-    trade::WorkTime all;
+    Minutes all;
     for (std::size_t i = 0; i < work.stages.size(); ++i) {
         all = all + work.stages[i];
         if (work.stages[i].high > 0)
-            quote.stages.push_back({static_cast<Stage>(i), minutes_of(work.stages[i])});
+            quote.stages.push_back({static_cast<Stage>(i), work.stages[i]});
     }
-    quote.hours = minutes_of(all);
+    quote.hours = all;
     for (const PanelWork& panel : work.panels)
-        quote.panels.push_back({panel.label, minutes_of(panel.time), panel.from});
+        quote.panels.push_back({panel.label, panel.time, panel.from});
 }
 
 std::optional<Money> cost_of(const std::vector<ConsumableNeed>& needs) {
@@ -91,14 +87,14 @@ void say_what_is_left_out(Quote& quote, const Shop& shop, const JobWork& work) {
 
 } // namespace
 
-Quote quote(const std::vector<Planned>& films, const Shop& shop, const QuoteWishes& wishes) {
+Quote quote(const std::vector<Outcome>& films, const Shop& shop, const QuoteWishes& wishes) {
     const OldFilm old_film{wishes.old_film_everywhere, wishes.old_film};
-    JobWork work = work_of(films.front().outcome.plan->job(), shop, old_film);
+    JobWork work = work_of(films.front().plan->job(), shop, old_film);
     Costs costs;
     costs.film = film_cost(films.front(), shop.film_by);
     std::int64_t rest = 0;
     for (std::size_t i = 0; i < films.size(); ++i) {
-        const Job& job = films[i].outcome.plan->job();
+        const Job& job = films[i].plan->job();
         rest = std::max(rest, shop.rest_minutes.value_or(trade::rest_of(job.film.kind)));
         if (i == 0)
             continue;
@@ -112,7 +108,7 @@ Quote quote(const std::vector<Planned>& films, const Shop& shop, const QuoteWish
     costs.consumables = cost_of(out.consumables);
     costs.minutes = out.hours.taken;
     out.days = days_of(work, shop, {wishes.start, wishes.film_arrives, rest});
-    const Film& film = films.front().outcome.plan->job().film;
+    const Film& film = films.front().plan->job().film;
     out.price = price_of(costs, shop, shop.currency.empty() ? film.currency : shop.currency,
                          film.money_digits);
     say_what_is_left_out(out, shop, work);

@@ -13,32 +13,6 @@ namespace {
 
 using Names = std::vector<std::string>;
 
-bool holds(const Names& names, const std::string& name) {
-    return std::find(names.begin(), names.end(), name) != names.end();
-}
-
-/// Parts of `names` so that each comes after what it names, else in the file's order. The reader
-/// has refused circles.
-std::vector<const Hardware*> in_order_of_taking_off(const Vehicle& vehicle, const Names& names) {
-    std::vector<const Hardware*> out;
-    Names done;
-    for (bool found = true; found;) {
-        found = false;
-        for (const Hardware& part : vehicle.hardware) {
-            const bool ready =
-                std::all_of(part.after.begin(), part.after.end(),
-                            [&](const std::string& name) { return holds(done, name); });
-            if (!holds(names, part.name) || holds(done, part.name) || !ready)
-                continue;
-            out.push_back(&part);
-            done.push_back(part.name);
-            found = true;
-            break;
-        }
-    }
-    return out;
-}
-
 /// A panel that is wrapped, with its flat shape.
 struct WantedPanel {
     const Panel* panel;

@@ -4,6 +4,8 @@
 #include "order/order.hpp"
 #include "order/parts_off.hpp"
 #include "piece/piece.hpp"
+#include "trade/consumables.hpp"
+#include "trade/names.hpp"
 
 #include <algorithm>
 #include <map>
@@ -12,8 +14,6 @@
 
 namespace pelt::order {
 namespace {
-
-using trade::WorkTime;
 
 constexpr double mm_a_metre = 1'000;
 constexpr double mm2_a_square_metre = 1'000'000;
@@ -119,7 +119,7 @@ private:
         return entry->second;
     }
 
-    std::pair<WorkTime, TimeFrom> time_on(const Panel& panel, double area, double tucked) const {
+    std::pair<Minutes, TimeFrom> time_on(const Panel& panel, double area, double tucked) const {
         const PanelKind is = what_it_is(panel);
         if (const auto own = shop_.minutes.find(is); own != shop_.minutes.end())
             return {trade::about(static_cast<double>(own->second)), TimeFrom::shop};
@@ -145,61 +145,36 @@ private:
     void take_parts_off() {
         for (const Vehicle& vehicle : job_.vehicles) {
             const std::size_t first = out_.parts.size();
-            for (const Hardware& part : vehicle.hardware)
-                if (holds(job_.comes_off, part.name))
-                    take_off(part);
-            put_in_order(first);
+            for (const Hardware* part : in_order_of_taking_off(vehicle, coming_off(vehicle)))
+                take_off(*part, first);
         }
         out_.drivers.vehicles = static_cast<int>(job_.vehicles.size()) * job_.times;
     }
 
-    void take_off(const Hardware& part) {
+    std::vector<std::string> coming_off(const Vehicle& vehicle) const {
+        std::vector<std::string> names;
+        for (const Hardware& part : vehicle.hardware)
+            if (holds(job_.comes_off, part.name))
+                names.push_back(part.name);
+        return names;
+    }
+
+    /// `first`: where the parts of its vehicle begin.
+    void take_off(const Hardware& part, std::size_t first) {
         const int count = part.count * job_.times;
         PartWork work;
         work.name = part.name;
         work.off = shop_.pace * trade::about(count * part.minutes_each.value_or(0));
-        waits_.emplace_back(part.after);
+        for (std::size_t i = first; i < out_.parts.size(); ++i)
+            if (holds(part.after, out_.parts[i].name))
+                work.after.push_back(i);
         out_.without_part_minutes = out_.without_part_minutes || !part.minutes_each;
         out_.parts.push_back(std::move(work));
         out_.drivers.clips += count * part.clips_each;
-        if (part.name.find("badge") != std::string::npos)
-            out_.drivers.badges += count;
+        out_.drivers.badges += trade::is_badge(part.name) ? count : 0;
     }
 
-    /// The parts of one vehicle so that each comes after those that it waits for.
-    void put_in_order(std::size_t first) {
-        std::vector<PartWork> ready;
-        std::vector<bool> taken(out_.parts.size() - first, false);
-        std::vector<std::string> names;
-        for (bool found = true; found;) {
-            found = false;
-            for (std::size_t i = 0; i < taken.size() && !found; ++i) {
-                const std::vector<std::string>& after = waits_[first + i];
-                const bool can = std::all_of(after.begin(), after.end(), [&](const auto& name) {
-                    return holds(names, name) || !comes_off_here(first, name);
-                });
-                if (taken[i] || !can)
-                    continue;
-                PartWork work = out_.parts[first + i];
-                for (std::size_t k = 0; k < names.size(); ++k)
-                    if (holds(after, names[k]))
-                        work.after.push_back(first + k);
-                names.push_back(work.name);
-                ready.push_back(std::move(work));
-                taken[i] = found = true;
-            }
-        }
-        std::move(ready.begin(), ready.end(),
-                  out_.parts.begin() + static_cast<std::ptrdiff_t>(first));
-    }
-
-    bool comes_off_here(std::size_t first, const std::string& name) const {
-        return std::any_of(out_.parts.begin() + static_cast<std::ptrdiff_t>(first),
-                           out_.parts.end(),
-                           [&](const PartWork& part) { return part.name == name; });
-    }
-
-    WorkTime& stage(Stage which) { return out_.stages[number_of(which)]; }
+    Minutes& stage(Stage which) { return out_.stages[number_of(which)]; }
 
     void sum_up() {
         const Drivers& d = out_.drivers;
@@ -219,7 +194,7 @@ private:
         stage(Stage::panels) = stage(Stage::panels) + d.seam_m * pace * trade::a_metre_of_seam;
         stage(Stage::post_heat) = d.tucked_m * pace * trade::post_heat_a_metre;
         stage(Stage::badges) = d.badges * pace * trade::a_badge;
-        stage(Stage::refit) = trade::refit_of_strip_down * stage(Stage::strip_down);
+        stage(Stage::refit) = trade::refit_share * stage(Stage::strip_down);
         stage(Stage::check) = d.vehicles * pace * trade::final_check;
     }
 
@@ -229,7 +204,6 @@ private:
     JobWork out_;
     std::set<std::tuple<int, int, Side, int>> seen_;
     std::map<std::pair<int, int>, piece::RimLengths> rims_;
-    std::vector<std::vector<std::string>> waits_; ///< of the parts, as they were added
 };
 
 } // namespace
@@ -273,11 +247,11 @@ JobWork together(JobWork first, const JobWork& second) {
                               Stage::panels, Stage::post_heat})
         first.stages[number_of(stage)] =
             first.stages[number_of(stage)] + second.stages[number_of(stage)];
-    WorkTime strip_down;
+    Minutes strip_down;
     for (const PartWork& part : first.parts)
         strip_down = strip_down + part.off;
     first.stages[number_of(Stage::strip_down)] = strip_down;
-    first.stages[number_of(Stage::refit)] = trade::refit_of_strip_down * strip_down;
+    first.stages[number_of(Stage::refit)] = trade::refit_share * strip_down;
     first.without_part_minutes = first.without_part_minutes || second.without_part_minutes;
     return first;
 }

@@ -19,7 +19,7 @@ namespace pelt::order {
 struct PanelWork {
     PieceId id; ///< of its first piece
     std::string label;
-    trade::WorkTime time;
+    Minutes time;
     TimeFrom from = TimeFrom::shape;
     bool with_help = false; ///< so large that two people lay it
 };
@@ -27,7 +27,7 @@ struct PanelWork {
 /// One part to take off and to put back, all of its count, on all vehicles alike.
 struct PartWork {
     std::string name;
-    trade::WorkTime off;
+    Minutes off;
     std::vector<std::size_t> after; ///< places of parts that come off before it
 };
 
@@ -52,7 +52,7 @@ struct JobWork {
     std::vector<PartWork> parts;   ///< in the order of taking off
     Drivers drivers;
     /// Of every stage, by its number; that of the panels is their sum.
-    std::array<trade::WorkTime, 11> stages{};
+    std::array<Minutes, 11> stages{};
     bool without_part_minutes = false; ///< a part's minutes are not known
 };
 

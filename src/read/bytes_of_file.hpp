@@ -18,8 +18,16 @@ struct BytesRead {
     std::optional<InputFile> file = std::nullopt; ///< where it could be opened
 };
 
+/// What sentences call the file that names another, and what that should be.
+struct Naming {
+    std::string named_by = "the vehicle file";
+    std::string give = "give a mesh file";
+    std::string too_large = "thin it out before it is exported";
+};
+
 /// Reads `file`, a path within the folder in which `owner` lies (the current one for "-"). What a
 /// link leads out of that folder, or is no plain file, or has more than `most` bytes, is refused.
-BytesRead bytes_beside(const std::string& owner, const std::string& file, std::size_t most);
+BytesRead bytes_beside(const std::string& owner, const std::string& file, std::size_t most,
+                       const Naming& naming = {});
 
 } // namespace pelt::read

@@ -67,12 +67,13 @@ void read_wishes(const Fields& fields, QuoteJob& job, Context& context) {
 }
 
 void read_page(const Fields& fields, QuoteJob& job) {
-    for (const auto& [key, text] : {std::pair("customer", &job.customer),
-                                    {"phone", &job.phone},
-                                    {"plate", &job.plate},
-                                    {"color", &job.color},
-                                    {"quote number", &job.quote_number},
-                                    {"notes", &job.notes}})
+    ForCustomer& page = job.for_customer;
+    for (const auto& [key, text] : {std::pair("customer", &page.customer),
+                                    {"phone", &page.phone},
+                                    {"plate", &page.plate},
+                                    {"color", &page.color},
+                                    {"quote number", &page.quote_number},
+                                    {"notes", &page.notes}})
         *text = fields.text(key).value_or("");
     for (const std::string& name : fields.names("old film"))
         if (name == "all")

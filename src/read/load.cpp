@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 // The only place that opens input files.
 #include "read/bytes_of_file.hpp"
+#include "read/quantities.hpp"
 #include "read/read.hpp"
 #include "read/text_check.hpp"
 
@@ -10,7 +11,6 @@
 #include <array>
 #include <cerrno>
 #include <cstdio>
-#include <cstring>
 #include <filesystem>
 #include <memory>
 #include <system_error>
@@ -33,8 +33,8 @@ Fault not_read(const std::string& path, const std::string& what, const std::stri
 }
 
 std::string reason(int error) {
-    // strerror is safe here: files are read by one thread, before any other is started.
-    return std::strerror(error); // NOLINT(concurrency-mt-unsafe)
+    // Not by strerror: jobs are read by several threads.
+    return std::generic_category().message(error);
 }
 
 std::optional<InputFile> identity_of(std::FILE* file, const std::string& path) {
@@ -74,7 +74,8 @@ bool lies_in(const std::filesystem::path& path, const std::filesystem::path& fol
 
 } // namespace
 
-BytesRead bytes_beside(const std::string& owner, const std::string& file, std::size_t most) {
+BytesRead bytes_beside(const std::string& owner, const std::string& file, std::size_t most,
+                       const Naming& naming) {
     std::filesystem::path folder;
     if (owner != "-")
         folder = std::filesystem::path(owner).parent_path();
@@ -82,27 +83,27 @@ BytesRead bytes_beside(const std::string& owner, const std::string& file, std::s
         folder = ".";
     const std::filesystem::path path = folder / file;
     if (!lies_in(path, folder))
-        return {
-            {}, true, "is a link out of the vehicle file's folder", "put the file itself there"};
+        return {{},
+                true,
+                "is a link out of " + naming.named_by + "'s folder",
+                "put the file itself there"};
     std::error_code error;
     if (std::filesystem::exists(path, error) && !std::filesystem::is_regular_file(path, error))
-        return {{}, true, "is no plain file", "give a mesh file"};
+        return {{}, true, "is no plain file", naming.give};
     errno = 0;
     const File opened(std::fopen(path.c_str(), "rb"));
     if (!opened)
         return {{},
                 true,
                 "cannot be opened: " + reason(errno),
-                errno == ENOENT ? "it is looked for beside the vehicle file" : ""};
+                errno == ENOENT ? "it is looked for beside " + naming.named_by : ""};
     const std::optional<InputFile> identity = identity_of(opened.get(), path.string());
     std::string bytes;
     if (!read_all(opened.get(), bytes, most))
         return {{}, true, "cannot be read: " + reason(errno), ""};
     if (bytes.size() > most)
-        return {{},
-                false,
-                "has more than " + std::to_string(most >> 20U) + " MiB",
-                "thin it out before it is exported"};
+        return {
+            {}, false, "has more than " + std::to_string(most >> 20U) + " MiB", naming.too_large};
     return {std::move(bytes), false, "", "", identity};
 }
 
@@ -132,6 +133,28 @@ Reading<std::shared_ptr<const Source>> load(const std::string& path) {
         out.faults.push_back(too_large(source));
     else
         out.value = std::move(source);
+    return out;
+}
+
+Reading<std::shared_ptr<const Source>> load_beside(const Place& named_at, const std::string& file) {
+    const std::string& owner = named_at.source->name;
+    BytesRead got = bytes_beside(owner, file, largest_file,
+                                 {"the jobs file", "give a YAML file", "make it smaller"});
+    Reading<std::shared_ptr<const Source>> out;
+    if (got.file)
+        out.files.push_back(*got.file);
+    if (!got.bytes) {
+        out.faults.push_back({got.not_opened ? Severity::access : Severity::file, named_at, "",
+                              pelt::read::quoted(file) + " " + got.what, got.remedy});
+        return out;
+    }
+    auto source = std::make_shared<Source>();
+    if (owner != "-")
+        source->name = std::filesystem::path(owner).parent_path() / file;
+    else
+        source->name = file;
+    source->text = *std::move(got.bytes);
+    out.value = std::move(source);
     return out;
 }
 

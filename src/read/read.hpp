@@ -33,6 +33,10 @@ struct Reading {
 /// directory, is a fault of severity access; one over 8 MiB, of severity file.
 Reading<std::shared_ptr<const Source>> load(const std::string& path);
 
+/// Reads a file that a jobs file names: a path within its folder. What a link leads out of there,
+/// and what is no plain file, is refused, as for scans.
+Reading<std::shared_ptr<const Source>> load_beside(const Place& named_at, const std::string& file);
+
 /// A file of another kind is told in a sentence of its own. Without a stopping fault there is a
 /// value.
 Reading<Vehicle> vehicle(std::shared_ptr<const Source> source);

@@ -36,15 +36,6 @@ Parsed<std::int64_t> take_part(std::string_view& rest, std::string_view text) {
     return static_cast<std::int64_t>(minutes);
 }
 
-template <class T>
-std::optional<T> told(const Parsed<T>& parsed, const Node& node, std::string_view label,
-                      Context& context) {
-    if (!parsed.value)
-        context.fault(node.place, std::string(label) + " " + parsed.refusal.what,
-                      parsed.refusal.remedy);
-    return parsed.value;
-}
-
 std::string spoken(double minutes) {
     const auto whole = static_cast<std::int64_t>(minutes);
     return whole % minutes_an_hour == 0 && whole > 0

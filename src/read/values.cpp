@@ -45,15 +45,6 @@ bool within_bounds(double value, const Node& node, const Key& key, ValueKind kin
     return false;
 }
 
-template <class T>
-std::optional<T> told(const Parsed<T>& parsed, const Node& node, std::string_view label,
-                      Context& context) {
-    if (!parsed.value)
-        context.fault(node.place, std::string(label) + " " + parsed.refusal.what,
-                      parsed.refusal.remedy);
-    return parsed.value;
-}
-
 std::string kind_of_node(const Node& node) {
     return node.kind == Node::Kind::list ? "a list" : "a map";
 }

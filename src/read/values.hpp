@@ -17,6 +17,16 @@
 
 namespace pelt::read {
 
+/// The parsed value; what was refused is told.
+template <class T>
+std::optional<T> told(const Parsed<T>& parsed, const Node& node, std::string_view label,
+                      Context& context) {
+    if (!parsed.value)
+        context.fault(node.place, std::string(label) + " " + parsed.refusal.what,
+                      parsed.refusal.remedy);
+    return parsed.value;
+}
+
 /// The text of a value that must be one; `label` names it in the sentence, `owner` is the place of
 /// its key, for values that are empty.
 const std::string* plain_text(const Node& node, std::string_view label, const Place& owner,

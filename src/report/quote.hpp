@@ -4,6 +4,7 @@
 #pragma once
 
 #include "model/fault.hpp"
+#include "model/jobs.hpp"
 #include "model/length.hpp"
 #include "model/quote.hpp"
 #include "model/shop.hpp"
@@ -15,16 +16,6 @@
 #include <vector>
 
 namespace pelt::report {
-
-/// What a job says for the customer's page; empty texts are left out.
-struct ForCustomer {
-    std::string customer;
-    std::string phone;
-    std::string plate;
-    std::string color;
-    std::string quote_number;
-    std::string notes;
-};
 
 /// One job of a file of jobs.
 struct QuoteRow {

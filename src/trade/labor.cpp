@@ -11,7 +11,7 @@ using enum PanelKind;
 
 struct PanelTime {
     PanelKind is;
-    WorkTime time;
+    Minutes time;
 };
 
 // Common practice, no source.
@@ -46,13 +46,13 @@ constexpr auto shape_factors = std::to_array<ShapeFactor>({
 
 } // namespace
 
-std::optional<WorkTime> time_on(PanelKind is) {
+std::optional<Minutes> time_on(PanelKind is) {
     const auto found = std::find_if(panel_times.begin(), panel_times.end(),
                                     [&](const PanelTime& row) { return row.is == is; });
     return found == panel_times.end() ? std::nullopt : std::optional(found->time);
 }
 
-WorkTime time_by_shape(PanelKind is, double area_m2, double tucked_m) {
+Minutes time_by_shape(PanelKind is, double area_m2, double tucked_m) {
     const auto found = std::find_if(shape_factors.begin(), shape_factors.end(),
                                     [&](const ShapeFactor& row) { return row.is == is; });
     const double factor = found == shape_factors.end() ? of_other_panels : found->factor;

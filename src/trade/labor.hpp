@@ -5,42 +5,30 @@
 
 #include "model/film.hpp"
 #include "model/panel_name.hpp"
+#include "model/quote.hpp"
 #include "trade/cautions.hpp"
+#include "trade/consumables.hpp"
 
 #include <cstdint>
 #include <optional>
 
 namespace pelt::trade {
 
-/// Minutes: at best, as reckoned, at worst.
-struct WorkTime {
-    double low = 0;
-    double taken = 0;
-    double high = 0;
-
-    friend WorkTime operator+(const WorkTime& a, const WorkTime& b) {
-        return {a.low + b.low, a.taken + b.taken, a.high + b.high};
-    }
-    friend WorkTime operator*(double factor, const WorkTime& time) {
-        return {factor * time.low, factor * time.taken, factor * time.high};
-    }
-};
-
 /// A range of the trade: what is reckoned lies a quarter up it.
-constexpr WorkTime within(double low, double high) {
+constexpr Minutes within(double low, double high) {
     return {low, low + (high - low) / 4, high};
 }
 /// A single figure: a quarter less at best, two fifths more at worst.
-constexpr WorkTime about(double taken) {
+constexpr Minutes about(double taken) {
     return {0.75 * taken, taken, 1.4 * taken};
 }
 
 /// Of a panel by what it is; none where no range is common.
-std::optional<WorkTime> time_on(PanelKind is);
+std::optional<Minutes> time_on(PanelKind is);
 
 /// Of a panel that only its shape tells of: (8 + 14 area + 6 tucked) × the factor of what it is,
 /// area in m², tucked edges in m.
-WorkTime time_by_shape(PanelKind is, double area_m2, double tucked_m);
+Minutes time_by_shape(PanelKind is, double area_m2, double tucked_m);
 
 /// What another kind of film takes for a minute of cast film. Calendered film is slow on what is
 /// crowned only.
@@ -50,18 +38,17 @@ double factor_of(std::optional<FilmKind> kind, bool crowned);
 std::int64_t rest_of(std::optional<FilmKind> kind);
 
 inline constexpr double factor_own_part_left_on = 1.2;
-inline constexpr WorkTime an_inlay = within(10, 30); ///< 15 reckoned
-inline constexpr WorkTime a_metre_of_seam = about(6);
-inline constexpr WorkTime post_heat_a_metre = within(1, 3); ///< 1.5 reckoned
-inline constexpr WorkTime old_film_a_piece = about(5);
-inline constexpr WorkTime old_film_a_square_metre = about(30);
-inline constexpr WorkTime old_glue_a_square_metre = about(15);
-inline constexpr WorkTime take_in = within(30, 60);
-inline constexpr WorkTime final_check = within(60, 120);
-inline constexpr WorkTime wash_a_square_metre = within(5, 10);     ///< 1 to 2 h of a hatchback
-inline constexpr WorkTime cleaning_a_metre_of_edge = within(1, 2); ///< 1.5 to 3 h of a hatchback
-inline constexpr WorkTime a_badge = within(5, 15);
-inline constexpr double refit_of_strip_down = 0.83; ///< 2.5 to 5 h after 3 to 6 h
+inline constexpr Minutes an_inlay = within(10, 30); ///< 15 reckoned
+inline constexpr Minutes a_metre_of_seam = about(6);
+inline constexpr Minutes post_heat_a_metre = within(1, 3); ///< 1.5 reckoned
+inline constexpr Minutes old_film_a_piece = about(5);
+inline constexpr Minutes old_film_a_square_metre = about(30);
+inline constexpr Minutes old_glue_a_square_metre = about(15);
+inline constexpr Minutes take_in = within(30, 60);
+inline constexpr Minutes final_check = within(60, 120);
+inline constexpr Minutes wash_a_square_metre = within(5, 10);     ///< 1 to 2 h of a hatchback
+inline constexpr Minutes cleaning_a_metre_of_edge = within(1, 2); ///< 1.5 to 3 h of a hatchback
+inline constexpr Minutes a_badge = within(5, 15);
 
 /// Film this long and this wide is laid by two people for a third of its minutes.
 

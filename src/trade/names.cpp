@@ -146,4 +146,10 @@ Named named(std::string_view name) {
     return found_in(words).value_or(Named{});
 }
 
+bool is_badge(std::string_view hardware) {
+    const Words words = words_in(hardware);
+    return std::any_of(words.begin(), words.end(),
+                       [](const std::string& word) { return is_word(word, "badge"); });
+}
+
 } // namespace pelt::trade

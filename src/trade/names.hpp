@@ -48,4 +48,7 @@ std::string_view word_of(PanelKind kind);
 /// longest.
 Named named(std::string_view name);
 
+/// Whether hardware of this name is badges, which are stuck back on.
+bool is_badge(std::string_view hardware);
+
 } // namespace pelt::trade
