@@ -38,9 +38,10 @@ double factor_of(std::optional<FilmKind> kind, bool crowned);
 std::int64_t rest_of(std::optional<FilmKind> kind);
 
 inline constexpr double factor_own_part_left_on = 1.2;
-inline constexpr Minutes an_inlay = within(10, 30); ///< 15 reckoned
+inline constexpr Minutes an_inlay{10, 15, 25};
 inline constexpr Minutes a_metre_of_seam = about(6);
-inline constexpr Minutes post_heat_a_metre = within(1, 3); ///< 1.5 reckoned
+inline constexpr Minutes post_heat_a_metre{minutes_a_metre_of_edge.least, 1.5,
+                                           minutes_a_metre_of_edge.most};
 inline constexpr Minutes old_film_a_piece = about(5);
 inline constexpr Minutes old_film_a_square_metre = about(30);
 inline constexpr Minutes old_glue_a_square_metre = about(15);
@@ -50,8 +51,8 @@ inline constexpr Minutes wash_a_square_metre = within(5, 10);     ///< 1 to 2 h 
 inline constexpr Minutes cleaning_a_metre_of_edge = within(1, 2); ///< 1.5 to 3 h of a hatchback
 inline constexpr Minutes a_badge = within(5, 15);
 
-/// Film this long and this wide is laid by two people for a third of its minutes.
-
+/// Film longer than `two_people_above` and wider than this is laid by two people for a third of its
+/// minutes.
 inline constexpr Um two_people_wider_than = 500'000;
 inline constexpr double share_with_help = 1.0 / 3;
 
