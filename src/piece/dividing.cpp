@@ -102,6 +102,13 @@ TooWide too_wide(const Cell& cell, const PanelJob& job) {
     return {box_of(film), job.outline_box()};
 }
 
+/// Two cells may be divided along one line: it makes one seam of two parts, not two.
+void add_once(std::vector<PlacedLine>& lines, const PlacedLine& line) {
+    if (std::none_of(lines.begin(), lines.end(),
+                     [&](const PlacedLine& known) { return known.plane.line == line.plane.line; }))
+        lines.push_back(line);
+}
+
 /// Cuts every cell that does not fit in strips, each in its own way number `way`, its last one when
 /// it has fewer. None: a cell has no way at all, or no cell has that many.
 std::optional<Dividing> in_strips(const Dividing& start, std::size_t way, const PanelJob& job) {
@@ -121,7 +128,7 @@ std::optional<Dividing> in_strips(const Dividing& start, std::size_t way, const 
             if (!placed)
                 return std::nullopt;
             last = divide(dividing, *placed, i, last, job);
-            dividing.lines.push_back(*placed);
+            add_once(dividing.lines, *placed);
         }
         i = last - 1;
     }
@@ -163,7 +170,7 @@ std::vector<NumberedPart> numbered(const Dividing& dividing) {
 
 std::vector<PanelSeam> seams_between(const std::vector<NumberedPart>& parts,
                                      const std::vector<PlacedLine>& lines, const PanelJob& job) {
-    constexpr double shortest_mm = 1;
+    constexpr double shortest_mm = 0.04; // what is shorter is a corner where parts touch
     std::vector<PanelSeam> out;
     for (std::size_t k = 0; k < lines.size(); ++k)
         for (std::size_t i = 0; i < parts.size(); ++i)

@@ -15,6 +15,9 @@ namespace {
 /// A drawn line may end a little beside its place: its points are snapped, its ends are far away.
 constexpr double slack = hair + 2;
 
+/// Stretches of less than a twentieth of a millimetre are not there, give or take a rounded end.
+constexpr Um shortest_seen = 60;
+
 Point minus(Point a, Point b) {
     return {a.x - b.x, a.y - b.y};
 }
@@ -131,13 +134,17 @@ public:
                 faults_.push_back(covering_.who +
                                   ": not divided at a seam line that is always used");
         for (std::size_t i = 0; i < covering_.seams.size(); ++i)
-            if (seen_.count({i, true}) == 0 || (overlap() > 0 && seen_.count({i, false}) == 0))
+            if (covering_.seams[i].length > shortest_seen && !is_seen(i))
                 faults_.push_back(covering_.who + ": a seam is told of that is not there");
     }
 
 private:
     Um overlap() const {
         return covering_.panel.allowances.overlap.value_or(covering_.job.film.allowances.overlap);
+    }
+
+    bool is_seen(std::size_t seam) const {
+        return seen_.count({seam, true}) > 0 && (overlap() == 0 || seen_.count({seam, false}) > 0);
     }
 
     void add_end(const Stretch& stretch) {
