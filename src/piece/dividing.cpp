@@ -6,6 +6,7 @@
 #include "piece/lying_double.hpp"
 #include "piece/strips.hpp"
 #include "piece/too_wide.hpp"
+#include "piece/untold.hpp"
 #include "piece/where.hpp"
 
 #include <algorithm>
@@ -42,9 +43,13 @@ std::size_t divide(Dividing& dividing, const PlacedLine& line, std::size_t first
     return last;
 }
 
-void divide_all(Dividing& dividing, const PlacedLine& line, const PanelJob& job) {
-    divide(dividing, line, 0, dividing.cells.size(), job);
+/// False where it divides nothing that the lines before it left.
+bool divide_all(Dividing& dividing, const PlacedLine& line, const PanelJob& job) {
+    const std::size_t before = dividing.cells.size();
+    if (divide(dividing, line, 0, before, job) == before)
+        return false;
     dividing.lines.push_back(line);
+    return true;
 }
 
 bool fits(const Cell& cell, const PanelJob& job) {
@@ -168,6 +173,13 @@ std::vector<NumberedPart> numbered(const Dividing& dividing) {
     return out;
 }
 
+PanelSeam seam_of(int upper_part, int under_part, double length_mm, std::size_t line,
+                  const std::vector<PlacedLine>& lines, const PanelJob& job) {
+    const Divide& at = lines[line].line;
+    return {upper_part, under_part, std::llround(length_mm * um_per_mm), at.added,
+            place_of(at, job.outline_box(), job.heading, job.panel->sides == Sides::centre), line};
+}
+
 std::vector<PanelSeam> seams_between(const std::vector<NumberedPart>& parts,
                                      const std::vector<PlacedLine>& lines, const PanelJob& job) {
     constexpr double shortest_mm = 0.04; // what is shorter is a corner where parts touch
@@ -175,17 +187,13 @@ std::vector<PanelSeam> seams_between(const std::vector<NumberedPart>& parts,
     for (std::size_t k = 0; k < lines.size(); ++k)
         for (std::size_t i = 0; i < parts.size(); ++i)
             for (std::size_t j = i + 1; j < parts.size(); ++j) {
-                const PlacedLine& line = lines[k];
-                const Between met = between(parts[i].core, parts[j].core, line.plane);
+                const Between met = between(parts[i].core, parts[j].core, lines[k].plane);
                 if (met.length_mm < shortest_mm)
                     continue;
                 const int a = static_cast<int>(i) + 1;
                 const int b = static_cast<int>(j) + 1;
-                out.push_back({met.first_is_upper ? a : b, met.first_is_upper ? b : a,
-                               std::llround(met.length_mm * um_per_mm), line.line.added,
-                               place_of(line.line, job.outline_box(), job.heading,
-                                        job.panel->sides == Sides::centre),
-                               k});
+                out.push_back(seam_of(met.first_is_upper ? a : b, met.first_is_upper ? b : a,
+                                      met.length_mm, k, lines, job));
             }
     return out;
 }
@@ -198,6 +206,9 @@ DividedPanel as_divided(const Dividing& dividing, const PanelJob& job) {
         out.shapes.push_back(shapes_of(part.part, job.allowed, job.by));
     }
     out.seams = seams_between(parts, dividing.lines, job);
+    for (const Untold& met : untold(out, dividing.lines, job.allowed.overlap))
+        out.seams.push_back(seam_of(met.upper_part, met.under_part, met.length_mm, met.line,
+                                    dividing.lines, job));
     return out;
 }
 
@@ -223,10 +234,12 @@ std::vector<DividedPanel> ways_to_divide(const PanelJob& job, Faults& faults) {
         return {};
     }
     Dividing start{{job.whole}, {}};
-    for (const PlacedLine& line : lines.always)
-        divide_all(start, line, job);
+    for (std::size_t line = 0; line < lines.always.size(); ++line)
+        if (!divide_all(start, lines.always[line], job))
+            wrong.push_back(divides_nothing(lines, line, job));
     if (!lines.always.empty()) {
-        check_always(lines, as_divided(start, job), job, wrong);
+        if (!stops(wrong))
+            check_always(lines, as_divided(start, job), job, wrong);
         faults.insert(faults.end(), wrong.begin(), wrong.end());
         if (stops(wrong))
             return {};

@@ -32,6 +32,15 @@ Polygon turned(const Polygon& polygon, Heading heading) {
     return geometry::normalised(placed(polygon, to_piece_frame(heading), {}));
 }
 
+/// The panel without the bands along its edges where film stops short of them.
+std::vector<Polygon> core_of(const Polygon& outline, const Polygon& wrapped) {
+    constexpr double rounding_mm2 = 1;
+    const std::vector<Polygon> film{{wrapped.outer, {}}};
+    const DoubleArea bare = geometry::doubled_area(geometry::subtract({outline}, film));
+    return to_mm2(bare) < rounding_mm2 ? std::vector{outline}
+                                       : geometry::intersect({outline}, film);
+}
+
 } // namespace
 
 std::optional<PanelJob> job_for(const Panel& panel, const Blank& blank, const Film& film,
@@ -61,8 +70,9 @@ std::optional<PanelJob> job_for(const Panel& panel, const Blank& blank, const Fi
     check_recesses(panel, film, faults);
     job.outline = turned({geometry::on_grid(blank.outline.points), {}}, job.heading);
     job.outline_area = geometry::doubled_area(job.outline);
-    job.whole = {{job.outline},
-                 {turned(covered->wrapped, job.heading)},
+    const Polygon wrapped = turned(covered->wrapped, job.heading);
+    job.whole = {core_of(job.outline, wrapped),
+                 {wrapped},
                  {turned(covered->sheet, job.heading)},
                  {}};
     return job;

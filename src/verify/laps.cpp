@@ -144,7 +144,7 @@ private:
     }
 
     bool is_seen(std::size_t seam) const {
-        return seen_.count({seam, true}) > 0 && (overlap() == 0 || seen_.count({seam, false}) > 0);
+        return seen_.count({seam, true}) > 0;
     }
 
     void add_end(const Stretch& stretch) {
@@ -198,10 +198,23 @@ private:
                               " of its drawing as no seam tells");
     }
 
+    /// As far as the overlap, or as film is wanted, another one lies beneath.
+    bool goes_on_below(const End& end) const {
+        const GridPoint last = end.stretch->off(beside - overlap());
+        if (!covering_.wanted.stays_on(last) || covering_.near_a_rim(last))
+            return true;
+        for (std::size_t part = 0; part < covering_.parts.size(); ++part)
+            if (part != end.part && covering_.holds(part, last))
+                return true;
+        return false;
+    }
+
     /// The upper part ends along the line, and the under part goes on beneath it.
     bool ends_on_top(const End& end, const Seam& seam) {
         const auto under = static_cast<std::size_t>(seam.under_part) - 1;
         if (overlap() > 2 * beside && !covering_.holds(under, end.stretch->inside()))
+            return false;
+        if (overlap() > 2 * beside && !goes_on_below(end))
             return false;
         const Point at = as_point(end.stretch->middle);
         const Point film{-end.stretch->out.x, -end.stretch->out.y};
