@@ -125,7 +125,9 @@ std::vector<OptionRow> job_options() {
          .line = "panels that were spoilt and are cut again",
          .text =
              "In the middle of a job: panels that were spoilt and are cut again, whether --done "
-             "names them or not. Without --done everything else is taken as done.",
+             "names them or not. Without --done everything else is taken as done. What --only "
+             "does not choose or --without leaves out was never cut: of a panel whose one side is "
+             "left out the other side is cut again.",
          .repeats = true},
     };
 }

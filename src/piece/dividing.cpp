@@ -212,11 +212,18 @@ DividedPanel as_divided(const Dividing& dividing, const PanelJob& job) {
     return out;
 }
 
-/// None: film lies double, or a line that is always used is left without a seam.
+/// None: film lies double, and may not; or a line that is always used is left without a seam.
 std::optional<DividedPanel> finished(const Dividing& dividing, const FileLines& lines,
-                                     const PanelJob& job) {
-    DividedPanel out = as_divided(dividing, job);
-    if (!leave_out_doubled(out))
+                                     bool may_lie_double, const PanelJob& job) {
+    const DividedPanel whole = as_divided(dividing, job);
+    DividedPanel out = whole;
+    bool right = leave_out_doubled(out);
+    // A lap may not be left in the air, or end where no seam is.
+    if (!untold(out, dividing.lines, job.allowed.overlap).empty()) {
+        out = whole;
+        right = false;
+    }
+    if (!right && !may_lie_double)
         return std::nullopt;
     for (std::size_t line = 0; line < lines.always.size(); ++line)
         if (!has_a_seam_at(out, line))
@@ -255,9 +262,10 @@ std::vector<DividedPanel> ways_to_divide(const PanelJob& job, Faults& faults) {
         ways = all_in_strips(start, job);
     }
     std::vector<DividedPanel> out;
-    for (const Dividing& way : ways)
-        if (std::optional<DividedPanel> panel = finished(way, lines, job))
-            out.push_back(std::move(*panel));
+    for (const bool may_lie_double : {false, true})
+        for (std::size_t i = 0; i < ways.size() && (!may_lie_double || out.empty()); ++i)
+            if (auto panel = finished(ways[i], lines, may_lie_double, job))
+                out.push_back(std::move(*panel));
     if (out.empty())
         faults.push_back(too_wide_fault(job));
     return out;

@@ -143,8 +143,10 @@ private:
         return covering_.panel.allowances.overlap.value_or(covering_.job.film.allowances.overlap);
     }
 
+    /// One part ends there over the other one, or, where a lap reaches past the rim of the panel,
+    /// only beneath it.
     bool is_seen(std::size_t seam) const {
-        return seen_.count({seam, true}) > 0;
+        return seen_.count({seam, true}) > 0 || seen_.count({seam, false}) > 0;
     }
 
     void add_end(const Stretch& stretch) {
@@ -222,6 +224,7 @@ private:
             const Point way{-end.stretch->out.y, end.stretch->out.x};
             return straight_axis(end.stretch->edge) && lies_on_top(way, film, covering_.forward);
         }
+        bool right = false; // two lines may be one
         for (std::size_t i = 0; i < lines_.size(); ++i) {
             const Line& line = lines_[i];
             if (line.distance(at) > slack)
@@ -234,10 +237,10 @@ private:
             const Point side = on_left ? square : Point{-square.x, -square.y};
             if (lies_on_top(line.chord, side, covering_.forward)) {
                 used_lines_.insert(i);
-                return true;
+                right = true;
             }
         }
-        return false;
+        return right;
     }
 
     /// The under part ends the overlap past the line where the upper one ends.
