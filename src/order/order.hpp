@@ -75,9 +75,14 @@ struct WhatIf {
     Request request;
 };
 
+/// The same job, to be compared with what would change it: along outlines, where a search takes
+/// seconds, laid out quickly.
+Request to_compare(Request request);
+
 /// What could make the film shorter: a wider roll (the next common width), a freer direction, any
 /// number of turns, another order of laying, a seam across the longest piece that binds the length,
-/// an exact tape. `outcome` is what came of `request`, its binding pieces asked for.
+/// an exact tape. `outcome` is what came of `request`, its binding pieces asked for. Each is as
+/// `to_compare`.
 std::vector<WhatIf> what_ifs(const Request& request, const Outcome& outcome);
 
 /// What is wrong with a job before any film is laid out: what needs the vehicles and the film

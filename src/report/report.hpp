@@ -38,6 +38,9 @@ std::string what_binds(const Sheet& sheet);
 /// What a sheet that was planned otherwise takes of new film, and how much less that is.
 std::string what_it_saves(const Sheet& other, const Sheet& than);
 
+/// "4.35 m", in the sheet's unit.
+std::string length_of_new_film(const Sheet& sheet);
+
 /// Exact areas over a plan, in doubled square micrometres.
 struct Areas {
     DoubleArea film = 0;    ///< length times roll width, summed over the rolls
