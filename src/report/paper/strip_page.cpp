@@ -179,8 +179,9 @@ private:
     }
 
     draw::Picture drawn(double scale) const {
-        return draw::roll_picture(sheet_, pieces_, strip_.roll, measures_,
-                                  view_of(strip_, roll(), scale, straight(), measures_), letters_);
+        draw::RollView view = view_of(strip_, roll(), scale, straight(), measures_);
+        view.width = Flow(size_, plain_type, letters_).width() - plain_type;
+        return draw::roll_picture(sheet_, pieces_, strip_.roll, measures_, view, letters_);
     }
 
     const Sheet& sheet_;
