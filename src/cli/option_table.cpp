@@ -434,6 +434,17 @@ std::vector<OptionRow> output_options() {
          .line = "a date to print on the sheet",
          .text = "Prints this date on the sheet, as it is written here. Without it the sheet has a "
                  "blank to write one in: the same files then give the same sheet on any day."},
+        {.id = Opt::fill,
+         .name = "fill",
+         .kind = Kind::filling,
+         .value = "WORD=TEXT",
+         .commands = {Command::cut},
+         .group = Group::output,
+         .line = "fills a blank of the sheet: job, customer, plate, ...",
+         .text = "Fills a blank on the sheet: \"--fill job=1042 --fill 'customer=A. Miller'\". The "
+                 "blanks are job, customer, plate, color, batch, date and measured by. Any other "
+                 "word makes a line of its own. What is not filled stays blank to write on.",
+         .repeats = true},
     };
 }
 

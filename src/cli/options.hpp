@@ -48,6 +48,7 @@ enum class Opt {
     paper,
     form,
     date,
+    fill,
     help,
     version,
     quiet,
@@ -67,6 +68,7 @@ enum class Kind {
     span,    ///< two lengths: FROM..TO
     file,    ///< a path, or `-`
     date,
+    filling, ///< WORD=TEXT
 };
 
 enum class Group { job, film, search, output, everywhere };

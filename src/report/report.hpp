@@ -15,6 +15,7 @@
 
 #include <optional>
 #include <string>
+#include <utility>
 #include <vector>
 
 namespace pelt::report {
@@ -27,11 +28,15 @@ struct Sheet {
     Unit unit = Unit::mm;        ///< for people's formats
     std::string check_code = {}; ///< of all files read; empty: of the vehicles' and the film's text
     std::string date = {};       ///< as the user gave it; empty: a blank to write in
+    std::vector<std::pair<std::string, std::string>> filled = {}; ///< other blanks: word and text
     std::string stopped_by = {}; ///< what ended the search early ("time"), for programs; people are
                                  ///< told by a warning
     RulesCost rules_cost = {};   ///< not asked for: nothing is said
     Binding binding = {};        ///< what the length hangs on; not asked for: nothing is said
 };
+
+/// The words of the blanks on a sheet, in small letters.
+const std::vector<std::string>& names_of_blanks();
 
 /// Which pieces the length hangs on, in words; empty: not asked for.
 std::string what_binds(const Sheet& sheet);

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MIT
 #include "report/assumptions.hpp"
+#include "report/blanks.hpp"
 #include "report/cautions.hpp"
 #include "report/facts.hpp"
 #include "report/figures.hpp"
@@ -16,8 +17,6 @@
 
 namespace pelt::report {
 namespace {
-
-constexpr const char* blank = "____________";
 
 /// One text for findings that say the same of several panels.
 std::vector<std::string> texts_of(const std::vector<Finding>& findings) {
@@ -55,9 +54,9 @@ public:
         film();
     }
 
-    void laying() {
+    void laying(Table table) {
         add(Heading{"IN THE ORDER OF LAYING"});
-        add(laying_table(sheet_, measures_));
+        add(std::move(table));
         line(job_.by == CutBy::straight
                  ? "Cut at: from the free end / from the near edge, once its roll edge is off."
                  : "Cut at: from the free end / from the near edge of the roll.");
@@ -75,10 +74,18 @@ public:
         line(how_to_set_the_ruler());
     }
 
-    void last_pages() {
+    void list_in_full() {
+        laying(laying_table_in_full(sheet_, measures_));
+        line(stretch_note(sheet_));
+    }
+
+    void pieces() {
         add(Heading{"PIECES BY NUMBER"});
         add(pieces_table(sheet_, measures_));
         line(stretch_note(sheet_));
+    }
+
+    void last_page() {
         figures();
         offcuts();
         add(Heading{"CAUTIONS"});
@@ -98,25 +105,9 @@ private:
         line("Film: " + job_.film.name +
              (job_.film.kind ? " (" + std::string(name_of(*job_.film.kind)) + ")" : "") + " · " +
              by_text(job_.by));
-        const std::string code = check_code_of(sheet_);
-        line("Files: " + (code.empty() ? std::string(blank) : code) + " · job: " + blank +
-             " · colour: " + blank);
-        const std::string batch = known_batch();
-        line("Batch: " + (batch.empty() ? std::string(blank) : batch) + " · date: " +
-             (sheet_.date.empty() ? std::string(blank) : sheet_.date) + " · measured by: " + blank);
+        for (const std::string& text : lines_with_blanks(sheet_))
+            line(text);
         line("Cautions: see last page.");
-    }
-
-    /// Of all film that is used, where it is one and known.
-    std::string known_batch() const {
-        std::string batch;
-        for (const UsedRoll& used : sheet_.plan.layout().rolls) {
-            const std::string own = known_batch_of(job_.rolls.at(used.roll));
-            if (own.empty() || (!batch.empty() && batch != own))
-                return "";
-            batch = own;
-        }
-        return batch;
     }
 
     void order() {
@@ -178,9 +169,10 @@ private:
 Document cut_sheet(const Sheet& sheet) {
     CutSheet whole(sheet);
     whole.first_page();
-    whole.laying();
+    whole.laying(laying_table(sheet, Measures(sheet.unit)));
     whole.cuts();
-    whole.last_pages();
+    whole.pieces();
+    whole.last_page();
     return whole.written();
 }
 
@@ -190,10 +182,15 @@ Document first_page_of(const Sheet& sheet) {
     return part.written();
 }
 
-Document after_the_cutting(const Sheet& sheet) {
+Document list_of_pieces(const Sheet& sheet) {
     CutSheet part(sheet);
-    part.laying();
-    part.last_pages();
+    part.list_in_full();
+    return part.written();
+}
+
+Document last_page_of(const Sheet& sheet) {
+    CutSheet part(sheet);
+    part.last_page();
     return part.written();
 }
 
