@@ -82,12 +82,12 @@ Faults what_forces_new_film(const Job& job, const Batch& batch, const Layout& la
                      why_new_film(job, cost, planned),
                  ""}};
     const std::string wanted =
-        batch.name.empty() ? "film of its batch" : "film of batch " + batch.name;
+        batch.name.empty() ? "its batch" : "batch " + batch.name;
     return {{Severity::warning,
              {},
              "",
-             which + " is too short for all of one batch",
-             "find about " + in_metres(more) + " more of " + wanted + ", or take new film"},
+             which + " is too short for one batch",
+             "find " + in_metres(more) + " more of " + wanted + ", or take new film"},
             {Severity::remark, {}, "", "pieces that force new film: " + shortened(pieces), ""}};
 }
 

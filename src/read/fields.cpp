@@ -64,6 +64,17 @@ std::string pattern_of(const Key& key) {
     }
 }
 
+/// The key for a slip of its older word ("wrp"), else what was written.
+std::string present_word(const std::string& written, In map) {
+    std::vector<std::string> all = working_keys(map);
+    for (const Key* key : keys_of(map))
+        if (!key->also.empty())
+            all.emplace_back(key->also);
+    const std::string near = nearest(written, all);
+    const Key* key = near.empty() ? nullptr : find_key(map, near);
+    return key != nullptr && near == key->also ? std::string(key->name) : written;
+}
+
 /// More entries than any vehicle has; keeps the work on a hostile file small.
 constexpr std::size_t most_entries = 1'000;
 
@@ -146,8 +157,9 @@ void Fields::tell_unknown(const Entry& entry) {
     }
     std::string remedy = home_of(written, map_);
     if (remedy.empty()) {
-        remedy = did_you_mean(written, known, "its keys are", "and");
-        for (const std::string& meant : likely_meant(written, known))
+        const std::string word = present_word(written, map_);
+        remedy = did_you_mean(word, known, "its keys are", "and");
+        for (const std::string& meant : likely_meant(word, known))
             guessed_.push_back(meant);
     }
     context_->fault(entry.place, quoted(written) + " is not a key of " + std::string(name_of(map_)),

@@ -119,7 +119,7 @@ double unlikeness(std::string_view word, std::string_view candidate) {
 
 /// The likeliest in front; what is not alike at all keeps its order.
 std::vector<std::string> by_likeness(std::string_view word, std::vector<std::string> known) {
-    constexpr double not_alike = 2.6;
+    constexpr double not_alike = 2.4;
     if (word.size() > longest_compared)
         return known;
     const std::string meant = folded(word);

@@ -58,6 +58,8 @@ std::string GatheredMark::sentence() const {
     for (const auto& names : {with_own, panels})
         if (fits(listed(names), text()))
             return sentence_of(listed(names), text());
+    if (panels.empty())
+        return capitalised(text());
     std::size_t count = panels.size() - 1;
     while (count > 0 && !fits(first_of(panels, count), text()))
         --count;

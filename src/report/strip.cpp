@@ -94,6 +94,16 @@ std::vector<std::string> tools_of(const StripList& list) {
     return tools;
 }
 
+/// " l", " pairs", " roll" of one.
+std::string unit_of(const ConsumableNeed& need) {
+    constexpr std::int64_t one = 1'000;
+    if (need.unit.empty())
+        return "";
+    const bool plural = need.unit == "rolls" || need.unit == "pairs";
+    return " " + (plural && need.high == one ? need.unit.substr(0, need.unit.size() - 1)
+                                             : need.unit);
+}
+
 /// "blade tips 2 to 4, clips 1"
 std::string used_up(const StripList& list) {
     std::string text;
@@ -101,7 +111,7 @@ std::string used_up(const StripList& list) {
         const std::string low = decimal(need.low, 3, 0);
         const std::string high = decimal(need.high, 3, 0);
         text += (text.empty() ? "" : ", ") + need.name + " " + (low == high ? "" : low + " to ") +
-                high + (need.unit.empty() ? "" : " " + need.unit);
+                high + unit_of(need);
     }
     return text;
 }
