@@ -5,6 +5,7 @@
 #include "cli/formats.hpp"
 #include "cli/interrupt.hpp"
 #include "cli/request.hpp"
+#include "cli/seen.hpp"
 #include "cli/statuses.hpp"
 #include "cli/values.hpp"
 #include "cli/why.hpp"
@@ -159,7 +160,9 @@ int run_cut(const Context& context) {
         context.messages.loudness().verbose > 0 && !context.messages.loudness().quiet;
     request.find_binding = says_why || allows_for_errors(request);
     const Searched found = search(request, context);
-    files.tell(found.outcome.faults);
+    files.tell(found.outcome.plan
+                   ? not_seen_on_the_page(found.outcome.faults, targets, context.world)
+                   : found.outcome.faults);
     if (!found.outcome.plan && found.interrupted)
         die_by_interrupt();
     if (!found.outcome.plan)

@@ -131,6 +131,7 @@ struct StripRequest {
     Vehicle vehicle;
     Selection selection;
     std::vector<std::string> leave;
+    std::optional<Film> film = std::nullopt; ///< none: no edge is called too much for it
 };
 
 /// The list is meaningless when `faults` stop.
@@ -147,6 +148,9 @@ struct QuoteWishes {
     std::optional<Day> start;
     std::optional<Day> film_arrives; ///< nothing is laid before
 };
+
+/// What none of the plans of one job covers, sorted.
+std::vector<LeftOut> left_out_of_all(const std::vector<Outcome>& films);
 
 /// What the plans of one job cover. Each outcome has a plan.
 Covered what_is_covered(const std::vector<Outcome>& films);

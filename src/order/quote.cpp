@@ -89,7 +89,8 @@ void say_what_is_left_out(Quote& quote, const Shop& shop, const JobWork& work) {
 
 Quote quote(const std::vector<Outcome>& films, const Shop& shop, const QuoteWishes& wishes) {
     const OldFilm old_film{wishes.old_film_everywhere, wishes.old_film};
-    JobWork work = work_of(films.front().plan->job(), shop, old_film);
+    const std::vector<LeftOut> left_out = left_out_of_all(films);
+    JobWork work = work_of(films.front().plan->job(), shop, old_film, &left_out);
     Costs costs;
     costs.film = film_cost(films.front(), shop.film_by);
     std::int64_t rest = 0;
@@ -98,7 +99,7 @@ Quote quote(const std::vector<Outcome>& films, const Shop& shop, const QuoteWish
         rest = std::max(rest, shop.rest_minutes.value_or(trade::rest_of(job.film.kind)));
         if (i == 0)
             continue;
-        work = together(std::move(work), work_of(job, shop, old_film));
+        work = together(std::move(work), work_of(job, shop, old_film, nullptr));
         const auto more = film_cost(films[i], shop.film_by);
         costs.film = costs.film && more ? std::optional(*costs.film + *more) : std::nullopt;
     }

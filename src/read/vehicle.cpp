@@ -30,9 +30,10 @@ Vehicle read_vehicle(const Node& root, Context& context) {
     const Names names = hardware_names(fields);
     vehicle.hardware = read_hardware(fields, names, context);
     if (const std::vector<Entry>* panels = fields.named("panels")) {
-        const bool doors_in_the_rear = has_doors_in_the_rear(vehicle.body, *panels);
+        const RearDoors rear_doors = where_rear_doors_are(vehicle.body, *panels);
         for (const Entry& entry : *panels)
-            vehicle.panels.push_back(read_panel(entry, names, doors_in_the_rear, context));
+            vehicle.panels.push_back(read_panel(entry, names, rear_doors, context));
+        check_with(vehicle.hardware, vehicle.panels, context);
     }
     return vehicle;
 }

@@ -18,10 +18,10 @@ std::size_t pieces_of(const Sheet& sheet) {
     return count;
 }
 
-std::string price(const Sheet& sheet) {
-    return sheet.order.total
-               ? money(*sheet.order.total, sheet.plan.job().film.money_digits, sheet.order.currency)
-               : "not known";
+std::string price(const ComparisonRow& row) {
+    const auto price = price_of(row);
+    return price ? money(*price, row.sheet->plan.job().film.money_digits, row.sheet->order.currency)
+                 : "not known";
 }
 
 std::string waste(const Sheet& sheet) {
@@ -38,7 +38,7 @@ std::vector<std::string> cells(const ComparisonRow& row, const Measures& measure
     const Sheet& sheet = *row.sheet;
     out.insert(out.end(),
                {measures.film(length_of(sheet.plan)), measures.film(sheet.order.length()),
-                waste(sheet), price(sheet), std::to_string(sheet.plan.job().seams.size())});
+                waste(sheet), price(row), std::to_string(sheet.plan.job().seams.size())});
     return out;
 }
 
@@ -87,12 +87,13 @@ Document document(const Comparison& comparison) {
     return out;
 }
 
-Json order_of(const Sheet& sheet) {
-    const Order& order = sheet.order;
-    const int digits = sheet.plan.job().film.money_digits;
+Json order_of(const ComparisonRow& row) {
+    const Order& order = row.sheet->order;
+    const auto price = price_of(row);
+    const int digits = row.sheet->plan.job().film.money_digits;
     return JsonObject()
         .add("length_mm", json_mm(order.length()))
-        .add("total", order.total ? json_text(to_string(*order.total, digits)) : json_null)
+        .add("total", price ? json_text(to_string(*price, digits)) : json_null)
         .add("currency", json_text_or_null(order.currency))
         .on_one_line();
 }
@@ -111,7 +112,7 @@ Json row_as_json(const Ranked& ranked) {
     out.add("length_mm", json_mm(length_of(sheet.plan)))
         .add("bound_mm", json_mm(sheet.plan.layout().bound.length))
         .add("waste_percent", json_number(decimal(waste_micropercent(areas_of(sheet.plan)), 6, 4)))
-        .add("order", order_of(sheet))
+        .add("order", order_of(row))
         .add("seams", json_whole(static_cast<std::int64_t>(sheet.plan.job().seams.size())))
         .add("pieces", json_whole(static_cast<std::int64_t>(pieces_of(sheet))))
         .add("rank", ranked.rank ? json_whole(*ranked.rank) : json_null)
@@ -133,12 +134,13 @@ std::string row_as_csv(const Comparison& comparison, const Ranked& ranked) {
     }
     const Sheet& sheet = *row.sheet;
     const Film& film = sheet.plan.job().film;
+    const auto price = price_of(row);
     fields.insert(
         fields.end(),
         {decimal(length_of(sheet.plan), 3, 0), decimal(sheet.plan.layout().bound.length, 3, 0),
          decimal(waste_micropercent(areas_of(sheet.plan)), 6, 4),
          decimal(sheet.order.length().pm(), 9, 0),
-         sheet.order.total ? to_string(*sheet.order.total, film.money_digits) : std::string(),
+         price ? to_string(*price, film.money_digits) : std::string(),
          csv_text(sheet.order.currency), std::to_string(sheet.plan.job().seams.size()),
          std::to_string(pieces_of(sheet)), std::string(),
          ranked.rank ? std::to_string(*ranked.rank) : std::string(),

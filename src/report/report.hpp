@@ -117,8 +117,8 @@ struct ComparisonRow {
     Um width = 0; ///< of the roll
     std::optional<Sheet> sheet;
     std::string problem;
-    std::optional<Um> priced_width = std::nullopt; ///< of the roll that the prices are for; none:
-                                                   ///< this one
+    /// Of the roll that the film's prices are for; none: of this one. Else the row has no price.
+    std::optional<Um> priced_width = std::nullopt;
 };
 
 struct Comparison {

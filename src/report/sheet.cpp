@@ -18,39 +18,18 @@
 namespace pelt::report {
 namespace {
 
-/// One text for findings that say the same of several panels.
-std::vector<std::string> texts_of(const std::vector<Finding>& findings) {
-    std::vector<std::pair<std::string, std::vector<std::string>>> grouped;
-    for (const Finding& finding : findings) {
-        const auto same = std::find_if(grouped.begin(), grouped.end(), [&](const auto& entry) {
-            return entry.first == finding.text;
-        });
-        auto& entry = same == grouped.end()
-                          ? grouped.emplace_back(finding.text, std::vector<std::string>{})
-                          : *same;
-        if (!finding.panel.empty())
-            entry.second.push_back(finding.panel);
-    }
-    std::vector<std::string> texts;
-    for (const auto& [text, panels] : grouped)
-        texts.push_back(panels.empty() ? text : listed(panels) + ": " + text);
-    return texts;
-}
-
 class CutSheet {
 public:
     explicit CutSheet(const Sheet& sheet)
         : sheet_(sheet), job_(sheet.plan.job()), measures_(sheet.unit) {}
 
     void first_page() {
-        const std::vector<Finding> seams = added_seams(sheet_, measures_);
-        if (!seams.empty())
-            add(Items{"!", texts_of(seams)});
         job_lines();
         order();
+        decisions();
+        seams();
         add(Heading{"WHAT THIS ASSUMES"});
         add(Items{"-", assumptions(sheet_, measures_)});
-        decisions();
         film();
     }
 
@@ -60,6 +39,8 @@ public:
         line(job_.by == CutBy::straight
                  ? "Cut at: from the free end / from the near edge, once its roll edge is off."
                  : "Cut at: from the free end / from the near edge of the roll.");
+        if (const std::string covered = covered_openings(sheet_); !covered.empty())
+            line(covered);
     }
 
     void cuts() {
@@ -89,7 +70,7 @@ public:
         figures();
         offcuts();
         add(Heading{"CAUTIONS"});
-        add(Items{"-", cautions(sheet_, measures_)});
+        add(Items{"-", cautions(sheet_)});
     }
 
     Document written() { return std::move(document_); }
@@ -117,13 +98,21 @@ private:
     }
 
     void decisions() {
-        std::vector<std::string> texts = texts_of(other_findings(sheet_, measures_, true));
-        for (const std::string& text : cautions_of_this_job(sheet_, measures_))
-            texts.push_back(text);
+        std::vector<std::string> texts;
+        for (const GatheredMark& mark : gathered(marks_of(sheet_, measures_)))
+            texts.push_back(mark.sentence());
         if (texts.empty())
             return;
-        add(Heading{"DECIDE OR MIND BEFORE CUTTING"});
+        add(Heading{"DECIDE BEFORE CUTTING"});
         add(Items{"!", texts});
+    }
+
+    void seams() {
+        const std::vector<std::string> texts = added_seams(sheet_, measures_);
+        if (texts.empty())
+            return;
+        add(Heading{"SEAMS"});
+        add(Items{"-", texts});
     }
 
     void film() {
