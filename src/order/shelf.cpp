@@ -86,8 +86,8 @@ private:
         consider(std::move(must));
     }
 
-    /// Effort makes a quick layout shorter by a tenth, seldom by a fifth: where that takes a third
-    /// more film than there is, none will do.
+    /// Effort makes quick layouts shorter by 9 to 18 % (four shipped vehicles in hybrid): where one
+    /// takes a third more film than there is, effort is not enough.
     bool is_hopeless(const Rolls& rolls) const {
         const std::size_t roll = rolls.front();
         const auto quick = fill_one(job_, bound_, roll, std::nullopt, effort_, watch_).layout;
