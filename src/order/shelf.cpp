@@ -98,7 +98,8 @@ private:
         return taken * 3 > area_of(job_, rolls) * 4;
     }
 
-    /// All on new film is weighed with effort too, unless a quick layout of it costs a quarter more.
+    /// All on new film is weighed with effort too, unless a quick layout of it costs a quarter
+    /// more.
     bool new_film_may_be_cheaper() const {
         const std::size_t by = score_[0] == 0 ? 1 : 0; // where nothing costs anything: the length
         return !new_alone_ || (*new_alone_)[by] * 4 <= score_[by] * 5;

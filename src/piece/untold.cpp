@@ -40,8 +40,8 @@ public:
     std::vector<Untold> found() const {
         std::vector<Untold> out;
         for (const auto& [pair, meeting] : found_)
-            out.push_back({pair.first, pair.second, meeting.along_line > 0 ? meeting.along_line
-                                                                           : meeting.along_lap,
+            out.push_back({pair.first, pair.second,
+                           meeting.along_line > 0 ? meeting.along_line : meeting.along_lap,
                            meeting.line});
         return out;
     }
