@@ -82,7 +82,7 @@ public:
         const bool draws = context_.arguments.count(Opt::out) > 0;
         Faults wishes;
         const std::vector<Target> targets =
-            draws ? targets_in(Format::svg, "a drawing of what was measured", context_.arguments,
+            draws ? targets_in({Format::svg}, "a drawing of what was measured", context_.arguments,
                                wishes)
                   : std::vector<Target>{};
         files_.tell(wishes);

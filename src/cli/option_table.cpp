@@ -364,7 +364,7 @@ std::vector<OptionRow> output_options() {
              "says. May be given several times; \"-\" is standard output. A file appears whole "
              "or not at all. A file that is read, under whatever name, is not written over: then "
              "nothing is done. With \"pelt check\" it is a drawing, in SVG, of the panels as they "
-             "were measured.",
+             "were measured; with \"pelt list\" a vehicle as a table, in CSV.",
          .repeats = true},
         {.id = Opt::units,
          .name = "units",
@@ -418,10 +418,11 @@ std::vector<OptionRow> output_options() {
          .name = "form",
          .commands = {Command::list},
          .group = Group::output,
-         .line = "a blank form for measuring, as PDF",
-         .text = "Makes a form to write measures on, as PDF: how to measure, a list of panels, and "
-                 "squared paper with a table of points. With NAME, a vehicle, its panels are "
-                 "listed, and each has its page. Give it a file with --out.",
+         .line = "a blank form for measuring, as PDF or CSV",
+         .text = "Makes a form to write measures on, as PDF: how to measure, a list of panels with "
+                 "width and height, and squared paper with a table of points. With NAME, a "
+                 "vehicle, its panels are listed, and each has its page. Give it a file with "
+                 "--out; one that ends in .csv is a table to fill in, which is then a vehicle.",
          .repeats = true},
         {.id = Opt::date,
          .name = "date",

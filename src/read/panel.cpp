@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "read/panel.hpp"
 
+#include "read/diagonal.hpp"
 #include "read/edges.hpp"
 #include "read/outline.hpp"
 #include "read/panel_name.hpp"
@@ -180,6 +181,7 @@ Panel read_panel(const Entry& entry, const Names& hardware, bool doors_in_the_re
         read_allowances(fields, panel, context);
         read_edges(fields, hardware, panel, context);
         read_parts(fields, hardware, panel, context);
+        read_diagonal(fields, panel, context);
         check_shapes(panel, context);
     }
     context.panel.clear();

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MIT
-// From files to vehicles and films: strict YAML, every mistake with its place and a remedy.
+// From files to vehicles and films: strict YAML or, for a vehicle, a table of its panels; every
+// mistake with its place and a remedy.
 // Lengths, percentages and money of options are read by quantities.hpp; keys.hpp holds the table of
 // everything that a file may say.
 #pragma once
@@ -38,11 +39,21 @@ Reading<std::shared_ptr<const Source>> load(const std::string& path);
 Reading<std::shared_ptr<const Source>> load_beside(const Place& named_at, const std::string& file);
 
 /// A file of another kind is told in a sentence of its own. Without a stopping fault there is a
-/// value.
+/// value. A vehicle may also be a table (a file that ends in .csv).
 Reading<Vehicle> vehicle(std::shared_ptr<const Source> source);
 Reading<Film> film(std::shared_ptr<const Source> source);
 Reading<Stock> stock(std::shared_ptr<const Source> source);
 Reading<Shop> shop(std::shared_ptr<const Source> source);
+
+/// A vehicle as a table, a row a panel, and what of it a table cannot hold.
+struct TableOfVehicle {
+    std::string text;
+    std::vector<std::string> left_out; ///< "openings: hood, front door"
+};
+TableOfVehicle table_of(const Vehicle& vehicle);
+
+/// An empty table to measure by; with a vehicle its panels are listed, without their readings.
+std::string table_to_fill_in(const Vehicle* vehicle);
 
 /// A list under `jobs`, or one job a document. What is wrong with a job stands beside that job and
 /// spoils no other; without a value the file holds no jobs that could be told apart.

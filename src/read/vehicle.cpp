@@ -5,6 +5,7 @@
 #include "read/panel.hpp"
 #include "read/panel_name.hpp"
 #include "read/read.hpp"
+#include "read/table/table.hpp"
 
 namespace pelt::read {
 namespace {
@@ -19,6 +20,11 @@ void read_head(const Fields& fields, Vehicle& vehicle, Context& context) {
         vehicle.body = choices_of(*find_key(In::vehicle, "body"))[*body];
 }
 
+Overall read_overall(const Fields& fields) {
+    const auto map = fields.map("overall");
+    return map ? Overall{map->mm("length"), map->mm("width"), map->mm("height")} : Overall{};
+}
+
 Vehicle read_vehicle(const Node& root, Context& context) {
     Vehicle vehicle;
     vehicle.place = root.place;
@@ -27,6 +33,7 @@ Vehicle read_vehicle(const Node& root, Context& context) {
     if (!fields.is_map())
         return vehicle;
     read_head(fields, vehicle, context);
+    vehicle.overall = read_overall(fields);
     const Names names = hardware_names(fields);
     vehicle.hardware = read_hardware(fields, names, context);
     if (const std::vector<Entry>* panels = fields.named("panels")) {
@@ -40,7 +47,9 @@ Vehicle read_vehicle(const Node& root, Context& context) {
 } // namespace
 
 Reading<Vehicle> vehicle(std::shared_ptr<const Source> source) {
-    return read_file<Vehicle>(source, FileKind::vehicle, read_vehicle);
+    Reading<Vehicle> out = read_file<Vehicle>(source, FileKind::vehicle, read_vehicle);
+    call_by_headings(out.faults);
+    return out;
 }
 
 } // namespace pelt::read
