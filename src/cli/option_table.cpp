@@ -81,6 +81,18 @@ std::vector<OptionRow> job_options() {
          .text = "Parts of the vehicle's hardware that stay on while it is wrapped. The film then "
                  "ends flush at them; with the part off it is tucked behind or covers the hole.",
          .repeats = true},
+        {.id = Opt::like_size,
+         .name = "like-size",
+         .kind = Kind::sizes,
+         .value = "L,W,H",
+         .commands = selecting(),
+         .group = Group::job,
+         .line = "guess: the vehicle scaled to this length, width, height",
+         .text = "For a vehicle that was not measured but is like this one: scales every panel to "
+                 "these sizes over all, in the file's unit, the width without mirrors, the height "
+                 "without rails and aerial. The panels are guessed then, and what comes out is an "
+                 "estimate: a range of lengths, what to price by, and which panels to measure "
+                 "first, but no cuts. Needs 'overall' in the vehicle file, and one vehicle."},
         {.id = Opt::times,
          .name = "times",
          .kind = Kind::count,

@@ -45,12 +45,12 @@ SidesOfPanels covered_by(const Job& job) {
 
 } // namespace
 
-Covered what_is_covered(const std::vector<Outcome>& films) {
+Covered what_is_covered(const std::vector<FilmToQuote>& films) {
     Covered out;
     SidesOfPanels covered;
     SidesOfPanels left_out;
-    for (const Outcome& planned : films) {
-        const Job& job = planned.plan->job();
+    for (const FilmToQuote& film : films) {
+        const Job& job = *film.job;
         for (const auto& [place, sides] : covered_by(job))
             covered[place].insert(sides.begin(), sides.end());
         for (const LeftOut& left : job.left_out)
@@ -73,7 +73,7 @@ Covered what_is_covered(const std::vector<Outcome>& films) {
         if (left->second.empty())
             left_out.erase(left);
     }
-    const Job& job = films.front().plan->job();
+    const Job& job = *films.front().job;
     out.panels = names_of(job, covered);
     out.left_out = names_of(job, left_out);
     return out;

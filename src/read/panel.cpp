@@ -163,7 +163,7 @@ void read_words(const Fields& fields, bool doors_in_the_rear, Panel& panel, Cont
 } // namespace
 
 Panel read_panel(const Entry& entry, const Names& hardware, bool doors_in_the_rear,
-                 Context& context) {
+                 const PanelChange& change, Context& context) {
     context.panel = entry.key;
     Panel panel;
     panel.name = entry.key;
@@ -182,6 +182,8 @@ Panel read_panel(const Entry& entry, const Names& hardware, bool doors_in_the_re
         read_edges(fields, hardware, panel, context);
         read_parts(fields, hardware, panel, context);
         read_diagonal(fields, panel, context);
+        if (change)
+            change(panel);
         check_shapes(panel, context);
     }
     context.panel.clear();

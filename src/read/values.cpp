@@ -85,7 +85,7 @@ std::optional<WrittenLength> length_value(const Node& node, const Key& key, std:
     const std::string* text = plain_text(node, label, owner, context);
     if (text == nullptr)
         return std::nullopt;
-    const auto length = told(parse_length(*text, context.unit), node, label, context);
+    const auto length = told(parse_length(*text, context.unit_at(node.place)), node, label, context);
     if (!length ||
         !within_bounds(length->length.mm(), node, key, ValueKind::length, label, context))
         return std::nullopt;

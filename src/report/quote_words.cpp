@@ -2,6 +2,7 @@
 #include "report/quote_words.hpp"
 
 #include "report/decimal.hpp"
+#include "report/numbers.hpp"
 
 #include <cmath>
 #include <cstdint>
@@ -25,6 +26,17 @@ std::vector<std::string> remarks_of(const QuoteRow& row) {
     if (row.quote)
         out.insert(out.end(), row.quote->left_out.begin(), row.quote->left_out.end());
     return out;
+}
+
+bool is_guessed(const QuoteRow& row) {
+    return row.quote && row.quote->range;
+}
+
+std::string range_of_money(const QuoteRange& range, const Price& price) {
+    if (!range.low_total || !range.high_total)
+        return "not known";
+    return to_string(*range.low_total, price.digits) + " to " +
+           money(*range.high_total, price.digits, price.currency);
 }
 
 } // namespace pelt::report
