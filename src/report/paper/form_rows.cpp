@@ -61,17 +61,17 @@ void add_rows(Flow& flow, const Columns& columns, const std::vector<Words>& rows
     }
 }
 
-std::string word_of(const std::optional<Heading>& heading) {
+std::string word_of(const std::optional<pelt::Heading>& heading) {
     if (!heading)
         return "";
     switch (*heading) {
-    case Heading::right:
+    case pelt::Heading::right:
         return "right";
-    case Heading::up:
+    case pelt::Heading::up:
         return "up";
-    case Heading::left:
+    case pelt::Heading::left:
         return "left";
-    case Heading::down:
+    case pelt::Heading::down:
         break;
     }
     return "down";
