@@ -13,6 +13,7 @@
 #include "order/spare.hpp"
 
 #include <cstdint>
+#include <map>
 #include <optional>
 #include <vector>
 
@@ -46,7 +47,19 @@ struct Draw {
 /// The guessed panels of a job, by vehicle and panel.
 std::vector<PanelOf> guessed_of(const Job& job);
 
+/// Which way each panel is divided as scaled, and of how many ways: drawn vehicles are divided
+/// alike, where they can be divided so.
+struct ChosenWay {
+    std::size_t index = 0;
+    std::size_t of = 1;
+};
+using ChosenWays = std::map<PanelOf, ChosenWay>;
+
+/// Found by quick trial layouts, straight.
+ChosenWays ways_as_scaled(const Request& request);
+
 /// One draw for each value of the factors. `watch` may stop it, and fewer come back.
+std::vector<Draw> draws_of(const Request& request, const Factors& factors, const ChosenWays& ways);
 std::vector<Draw> draws_of(const Request& request, const Factors& factors);
 
 } // namespace pelt::order

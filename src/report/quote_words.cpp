@@ -2,6 +2,7 @@
 #include "report/quote_words.hpp"
 
 #include "report/decimal.hpp"
+#include "report/estimate.hpp"
 #include "report/numbers.hpp"
 
 #include <cmath>
@@ -23,6 +24,8 @@ std::string hours(double minutes) {
 
 std::vector<std::string> remarks_of(const QuoteRow& row) {
     std::vector<std::string> out = row.warnings;
+    if (is_guessed(row))
+        out.insert(out.begin(), std::string(not_measured) + ": its price and length are ranges");
     if (row.quote)
         out.insert(out.end(), row.quote->left_out.begin(), row.quote->left_out.end());
     return out;

@@ -191,8 +191,7 @@ TEST_CASE("no plan is made of a panel that was not measured") {
 
 TEST_CASE("a panel about as wide as the roll makes a length that may be longer than any") {
     Request request =
-        guessed("  wall: {size: [1380, 1340], forward: up, seam: never, direction: one-way}\n");
-    request.film.roll_length = 1600 * um_per_mm;
+        guessed("  wall: {size: [1400, 1340], forward: up, seam: never, direction: one-way}\n");
     const EstimateOutcome outcome = estimate(request);
     REQUIRE(outcome.estimate);
     CHECK_FALSE(outcome.estimate->length.high.has_value());

@@ -51,18 +51,23 @@ double mm(Um um) {
 class LeftOut {
 public:
     void note(const std::string& what, const std::string& panel) {
-        std::string& names = panels_[what];
-        names += (names.empty() ? "" : ", ") + panel;
+        std::vector<std::string>& names = panels_[what];
+        if (names.empty() || names.back() != panel)
+            names.push_back(panel);
     }
     std::vector<std::string> told() const {
         std::vector<std::string> out;
-        for (const auto& [what, panels] : panels_)
-            out.push_back(what + (panels.empty() ? "" : ": " + panels));
+        for (const auto& [what, panels] : panels_) {
+            std::string names;
+            for (const std::string& panel : panels)
+                names += (names.empty() ? "" : ", ") + panel;
+            out.push_back(what + ": " + names);
+        }
         return out;
     }
 
 private:
-    std::map<std::string, std::string> panels_;
+    std::map<std::string, std::vector<std::string>> panels_;
 };
 
 class PanelRow {

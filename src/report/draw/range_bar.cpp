@@ -20,6 +20,9 @@ public:
         const double bottom = row(5.2);
         const double low = at(*estimate_.length.low);
         const double high = at(estimate_.length.high.value_or(longest_));
+        const double middle = (top + bottom) / 2;
+        picture_.marks.push_back(
+            Path{Look::rule, {{{at(shortest_), middle}, {at(longest_), middle}}}, false});
         picture_.marks.push_back(
             Rectangle{Look::shade, {low, top, high - low, bottom - top}});
         picture_.marks.push_back(

@@ -118,7 +118,11 @@ public:
     }
 
 private:
-    std::string size(double mm) const { return measures_.size(std::llround(mm * um_per_mm)); }
+    /// To the nearest step, as a tape is read.
+    std::string size(double mm) const {
+        const Um step = measures_.size_step();
+        return measures_.size(std::llround(mm * um_per_mm / static_cast<double>(step)) * step);
+    }
     std::string rise(double mm) const {
         if (!panel_.crown)
             return "";
