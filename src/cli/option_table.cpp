@@ -137,7 +137,9 @@ std::vector<OptionRow> job_options() {
          .line = "panels that were spoilt and are cut again",
          .text =
              "In the middle of a job: panels that were spoilt and are cut again, whether --done "
-             "names them or not. Without --done everything else is taken as done.",
+             "names them or not. Without --done everything else is taken as done. What --only "
+             "does not choose or --without leaves out was never cut: of a panel whose one side is "
+             "left out the other side is cut again.",
          .repeats = true},
     };
 }
@@ -445,6 +447,17 @@ std::vector<OptionRow> output_options() {
          .line = "a date to print on the sheet",
          .text = "Prints this date on the sheet, as it is written here. Without it the sheet has a "
                  "blank to write one in: the same files then give the same sheet on any day."},
+        {.id = Opt::fill,
+         .name = "fill",
+         .kind = Kind::filling,
+         .value = "WORD=TEXT",
+         .commands = {Command::cut},
+         .group = Group::output,
+         .line = "fills a blank of the sheet: job, customer, plate, ...",
+         .text = "Fills a blank on the sheet: \"--fill job=1042 --fill 'customer=A. Miller'\". The "
+                 "blanks are job, customer, plate, color, batch, date and measured by. Any other "
+                 "word makes a line of its own. What is not filled stays blank to write on.",
+         .repeats = true},
     };
 }
 
@@ -478,7 +491,8 @@ std::vector<OptionRow> everywhere_options() {
          .line = "also what was decided; -vv: for developers",
          .text = "Also says what was decided and why. With \"pelt cut\" that is which pieces the "
                  "length hangs on, and what a wider roll, a freer direction, a seam or fewer rules "
-                 "would save: the job is planned again for each. Twice: also a log for developers. "
+                 "would save: the job is planned again for each, along outlines quickly. Twice: "
+                 "also a log for developers. "
                  "All of it goes to standard error.",
          .repeats = true},
         {.id = Opt::color,

@@ -49,6 +49,7 @@ enum class Opt {
     paper,
     form,
     date,
+    fill,
     help,
     version,
     quiet,
@@ -69,6 +70,7 @@ enum class Kind {
     sizes,   ///< three lengths between commas
     file,    ///< a path, or `-`
     date,
+    filling, ///< WORD=TEXT
 };
 
 enum class Group { job, film, search, output, everywhere };

@@ -14,7 +14,7 @@ namespace {
 std::vector<std::string> sentences(const Faults& faults) {
     std::vector<std::string> out;
     for (const Fault& fault : told_together(faults))
-        if (fault.severity != Severity::note) {
+        if (fault.severity > Severity::remark) {
             // A warning is about the sheet; only what is to be mended in a file needs its place.
             Fault told = fault;
             if (told.severity == Severity::warning)

@@ -60,7 +60,7 @@ int run_strip(const Context& context) {
         return files.status();
     const Arguments& words = context.arguments;
     order::StripOutcome outcome =
-        order::strip({read->vehicle, selection_of(words), words.names(Opt::leave)});
+        order::strip({read->vehicle, selection_of(words), words.names(Opt::leave), read->film});
     files.tell(outcome.faults);
     if (stops(outcome.faults))
         return files.status();

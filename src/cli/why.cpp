@@ -3,6 +3,7 @@
 
 #include "cli/request.hpp"
 
+#include <optional>
 #include <string>
 #include <utility>
 
@@ -13,12 +14,32 @@ void note(const std::string& text, const Context& context) {
     context.messages.tell(Fault{Severity::note, {}, "", text, ""});
 }
 
-std::string compared(const Searched& found, const report::Sheet& sheet) {
+report::Sheet sheet_of(const Searched& found, const report::Sheet& like) {
+    report::Sheet sheet{
+        .plan = *found.outcome.plan, .order = found.outcome.order, .warnings = {}};
+    sheet.unit = like.unit;
+    return sheet;
+}
+
+/// Along outlines what is compared is laid out quickly, and so is the job itself. None: stopped.
+std::optional<report::Sheet> compared_with(const order::Request& request,
+                                           const report::Sheet& sheet, const Context& context) {
+    if (request.by != CutBy::contour)
+        return sheet;
+    const Searched quick = search(order::to_compare(request), context);
+    if (quick.interrupted || !quick.outcome.plan)
+        return std::nullopt;
+    report::Sheet out = sheet_of(quick, sheet);
+    note("to compare changes, the job and each change are laid out quickly: the job as it is takes " +
+             report::length_of_new_film(out) + " of new film then",
+         context);
+    return out;
+}
+
+std::string compared(const Searched& found, const report::Sheet& than) {
     if (!found.outcome.plan)
         return "it cannot be done";
-    return report::what_it_saves(
-        report::Sheet{.plan = *found.outcome.plan, .order = found.outcome.order, .warnings = {}},
-        sheet);
+    return report::what_it_saves(sheet_of(found, than), than);
 }
 
 } // namespace
@@ -28,12 +49,16 @@ void tell_why(const order::Request& request, const order::Outcome& outcome,
     if (const std::string pieces = report::what_binds(sheet); !pieces.empty())
         note("the length hangs on these pieces, one behind the other from the free end: " + pieces,
              context);
-    for (order::WhatIf& what_if : order::what_ifs(request, outcome)) {
+    std::vector<order::WhatIf> all = order::what_ifs(request, outcome);
+    const auto than = all.empty() ? std::nullopt : compared_with(request, sheet, context);
+    if (!than)
+        return;
+    for (order::WhatIf& what_if : all) {
         const std::string what = what_if.what;
         const Searched found = search(std::move(what_if.request), context);
         if (found.interrupted)
             return;
-        note(what + ": " + compared(found, sheet), context);
+        note(what + ": " + compared(found, *than), context);
     }
 }
 

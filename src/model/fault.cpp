@@ -71,7 +71,9 @@ bool stops(const Faults& faults) {
 
 Faults told_together(const Faults& faults) {
     const auto own = [](const Fault& fault) {
-        return fault.panel + " " + fault.what.substr(fault.common.size() + 2);
+        const std::size_t begin = fault.common.size() + 2;
+        return begin < fault.what.size() ? fault.panel + " " + fault.what.substr(begin)
+                                         : fault.panel;
     };
     Faults out;
     for (const Fault& fault : faults) {

@@ -30,7 +30,8 @@ struct Place {
 /// What a fault stops, from the mildest. Decides the exit status (cli/).
 enum class Severity {
     note,    ///< shown at -v only
-    warning, ///< top of the sheet and standard error; the job goes on
+    remark,  ///< among what the sheet assumes; elsewhere as a note
+    warning, ///< a mark on the sheet, and standard error; the job goes on
     usage,   ///< the command line is wrong: exit 2
     file,    ///< an input file is wrong: exit 3
     access,  ///< a file could not be opened, read or written: exit 4
@@ -45,8 +46,8 @@ struct Fault {
     std::string panel; ///< empty: not about one panel
     std::string what;
     std::string remedy; ///< empty: none to give
-    /// What several panels may have in common: `what` then is this, ": " and what is the panel's
-    /// own. Empty: nothing.
+    /// What several panels may have in common: `what` then is this alone, or this, ": " and what is
+    /// the panel's own. Empty: nothing.
     std::string common = {};
 };
 

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "model/scaling.hpp"
 
+#include <optional>
 #include <variant>
 
 namespace pelt {
@@ -26,6 +27,9 @@ void stretch(GirthsForm& girths, Scale scale) {
         station.up_mm *= scale.y;
         station.down_mm *= scale.y;
     }
+    for (std::optional<double>* rise : {&girths.rise_over_spine_mm, &girths.rise_over_girth_mm})
+        if (*rise)
+            **rise *= scale.rise();
 }
 
 void stretch(SurfaceForm& scan, Scale scale) {

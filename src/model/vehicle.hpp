@@ -84,6 +84,10 @@ struct GirthStation {
 struct GirthsForm {
     std::vector<GirthStation> stations; ///< at least two, `at` rising
     bool smooth = false;                ///< `through stations: smooth`
+    /// Rise of the surface over a straightedge across the whole spine, and across the girth at its
+    /// middle; below 0 where it is hollow. Stretch is checked where both were read.
+    std::optional<double> rise_over_spine_mm = {};
+    std::optional<double> rise_over_girth_mm = {};
 };
 
 /// A scanned surface. `across` and `upward` are the drawing's x and y in the scan's frame, square
@@ -164,6 +168,7 @@ struct Hardware {
     std::optional<double> minutes_each;
     int clips_each = 0;
     std::vector<std::string> after;
+    std::vector<std::string> with; ///< panels that it belongs to, beside those by `behind`
     Place place;
 };
 
@@ -172,6 +177,7 @@ struct Panel {
     Place place;
     std::optional<PanelKind> is; ///< none: not known by its name; reckoned as a plain panel
     std::optional<LiesOn> lies;  ///< none: not known
+    bool lies_in_doubt = false;  ///< nothing in the file tells a side door from a van's rear one
     std::variant<OutlineForm, GirthsForm, SurfaceForm> form;
     Sides sides = Sides::centre;
     int faces = 1; ///< 2 adds the mirrored inner face

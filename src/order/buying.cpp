@@ -19,7 +19,6 @@ namespace {
 constexpr std::size_t few_pieces = 12;
 constexpr std::size_t tries_of_few_pieces = 40;
 constexpr std::size_t tries = 6;
-constexpr std::size_t tries_along_outlines = 2; ///< each is a search of its own, and takes seconds
 
 /// Each roll with the wide pieces that fall to it.
 std::optional<nest::Result> fill_one_by_one(const Job& job, const std::vector<WidePiece>& pieces,
@@ -159,38 +158,64 @@ private:
         // Sets that were found too small, not proved to be, leave it open which one is cheapest.
         bool open = !ways.all || worth_trying > least;
         std::size_t tried = 0;
+        std::optional<Set> cheapest_tried;
         for (const Set& set : ways.sets) {
             const Divided division = divided(wide, set.lengths);
             if (set.lengths.size() > rolls_.size() || !division.possible) {
                 open = open || (division.possible && spare_.length > 0);
                 continue;
             }
-            if (tried++ >= most_tries())
-                return {std::move(first), false};
+            if (tried++ >= most_tries()) {
+                open = true;
+                break;
+            }
             if (auto found = fill_set(set, wide, division, than)) {
                 const auto order =
                     cheapest_order(job_.film, new_lengths(job_, *found->layout), spare_);
                 return {*std::move(found), !open && *order->cost <= set.cost};
             }
             open = true;
+            if (!cheapest_tried)
+                cheapest_tried = set;
         }
+        if (cheapest_tried && looks_quickly())
+            if (auto found = filled_with_effort(*cheapest_tried, than))
+                return {*std::move(found), false};
         return {std::move(first), !open};
     }
 
+    /// Along outlines each search takes seconds: sets are tried quickly, and one with all effort.
+    bool looks_quickly() const { return job_.by == CutBy::contour && !effort_.trial; }
+
+    nest::Effort effort_of_a_try() const {
+        nest::Effort effort = effort_;
+        effort.trial = effort.trial || looks_quickly();
+        return effort;
+    }
+
+    /// In the turns of its shapes only, which takes half as long; the longest roll first.
+    std::optional<nest::Result> filled_with_effort(const Set& set, Money than) const {
+        Job job = job_;
+        job.free_turns = false;
+        nest::Result found = fill_lengths(job, copies_, rolls_, set.lengths, effort_, watch_);
+        if (!found.layout || !is_cheaper(job_, found, spare_, than))
+            return std::nullopt;
+        return found;
+    }
+
     std::size_t most_tries() const {
-        if (count_of(copies_) <= few_pieces)
-            return tries_of_few_pieces;
-        return job_.by == CutBy::contour ? tries_along_outlines : tries;
+        return count_of(copies_) <= few_pieces ? tries_of_few_pieces : tries;
     }
 
     std::optional<nest::Result> fill_set(const Set& set, const std::vector<WidePiece>& wide,
                                          const Divided& division, Money than) const {
+        const nest::Effort effort = effort_of_a_try();
         if (wide.size() == count_of(copies_) && !division.rolls.empty())
             if (auto found =
-                    fill_one_by_one(job_, wide, division, rolls_, set.lengths, effort_, watch_);
+                    fill_one_by_one(job_, wide, division, rolls_, set.lengths, effort, watch_);
                 found && is_cheaper(job_, *found, spare_, than))
                 return found;
-        if (auto found = fill_in_some_order(job_, copies_, rolls_, set.lengths, effort_, watch_);
+        if (auto found = fill_in_some_order(job_, copies_, rolls_, set.lengths, effort, watch_);
             found && is_cheaper(job_, *found, spare_, than))
             return found;
         return std::nullopt;

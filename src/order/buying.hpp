@@ -29,7 +29,8 @@ struct NewFilm {
 /// first. Which sets might: laid end to end (with a gap between two in contour cutting) the rolls
 /// are one strip, so together they are not shorter than the shortest strip, which is known up to
 /// what the search can find, and for which the bound is proved. Of sets beyond the first few dozen
-/// none is tried.
+/// none is tried. Along outlines the sets are tried quickly, the cheapest one with all effort where
+/// that finds nothing: a job then takes two such searches, not dozens.
 NewFilm fill_new_film(const Job& job, const Copies& copies, const SpareToBuy& spare,
                       const nest::Effort& effort, const nest::Watch& watch);
 

@@ -90,9 +90,14 @@ struct WhatIf {
     Request request;
 };
 
+/// The same job, to be compared with what would change it: along outlines, where a search takes
+/// seconds, laid out quickly.
+Request to_compare(Request request);
+
 /// What could make the film shorter: a wider roll (the next common width), a freer direction, any
 /// number of turns, another order of laying, a seam across the longest piece that binds the length,
-/// an exact tape. `outcome` is what came of `request`, its binding pieces asked for.
+/// an exact tape. `outcome` is what came of `request`, its binding pieces asked for. Each is as
+/// `to_compare`.
 std::vector<WhatIf> what_ifs(const Request& request, const Outcome& outcome);
 
 /// What is wrong with a job before any film is laid out: what needs the vehicles and the film
@@ -141,6 +146,7 @@ struct StripRequest {
     Vehicle vehicle;
     Selection selection;
     std::vector<std::string> leave;
+    std::optional<Film> film = std::nullopt; ///< none: no edge is called too much for it
 };
 
 /// The list is meaningless when `faults` stop.
@@ -169,6 +175,9 @@ struct FilmToQuote {
 /// Of an outcome with a plan; of an estimate.
 FilmToQuote film_to_quote(const Outcome& planned);
 FilmToQuote film_to_quote(const Estimate& estimate);
+
+/// What none of the films of one job covers, sorted.
+std::vector<LeftOut> left_out_of_all(const std::vector<FilmToQuote>& films);
 
 /// What the films of one job cover.
 Covered what_is_covered(const std::vector<FilmToQuote>& films);

@@ -168,13 +168,14 @@ FilmToQuote film_to_quote(const Estimate& estimate) {
 
 Quote quote(const std::vector<FilmToQuote>& films, const Shop& shop, const QuoteWishes& wishes) {
     const OldFilm old_film{wishes.old_film_everywhere, wishes.old_film};
-    JobWork work = work_of(*films.front().job, shop, old_film);
+    const std::vector<LeftOut> left_out = left_out_of_all(films);
+    JobWork work = work_of(*films.front().job, shop, old_film, &left_out);
     std::int64_t rest = 0;
     for (std::size_t i = 0; i < films.size(); ++i) {
         const Job& job = *films[i].job;
         rest = std::max(rest, shop.rest_minutes.value_or(trade::rest_of(job.film.kind)));
         if (i > 0)
-            work = together(std::move(work), work_of(job, shop, old_film));
+            work = together(std::move(work), work_of(job, shop, old_film, nullptr));
     }
     Quote out;
     set_hours(out, work);

@@ -91,12 +91,20 @@ bool wanted(const Candidate& c, const Selection& selection) {
     return extra_asked && in_choice && !any_word(selection.without, selects);
 }
 
+/// What --only and --without leave of the vehicles, extras or not.
+bool is_in_the_job(const Candidate& c, const Selection& selection) {
+    const auto selects = [&](const std::string& word) { return c.selected_by(word); };
+    return wanted(c, selection) ||
+           ((selection.only.empty() || any_word(selection.only, selects)) &&
+            !any_word(selection.without, selects));
+}
+
 /// A group does not bring in an extra that is not asked for.
 bool is_spoiled(const Candidate& c, const Selection& selection) {
     const bool extra_asked =
         c.panel->extra.empty() ||
         any_word(selection.with, [&](const std::string& word) { return word == c.panel->extra; });
-    return any_word(selection.spoiled, [&](const std::string& word) {
+    return is_in_the_job(c, selection) && any_word(selection.spoiled, [&](const std::string& word) {
         return c.named_by(word) || (extra_asked && c.selected_by(word));
     });
 }
@@ -111,6 +119,25 @@ bool is_done(const Candidate& c, const Selection& selection) {
 
 bool is_to_be_cut(const Candidate& c, const Selection& selection) {
     return is_spoiled(c, selection) || (wanted(c, selection) && !is_done(c, selection));
+}
+
+/// What was spoilt was cut, so it is not left out.
+void spoiled_must_be_in_the_job(const Selection& selection,
+                                const std::vector<Candidate>& candidates, Faults& faults) {
+    for (const std::string& word : selection.spoiled) {
+        const auto selects = [&](const Candidate& c) { return c.selected_by(word); };
+        if (std::none_of(candidates.begin(), candidates.end(), selects) ||
+            std::any_of(candidates.begin(), candidates.end(), [&](const Candidate& c) {
+                return selects(c) && is_in_the_job(c, selection);
+            }))
+            continue;
+        faults.push_back({Severity::usage,
+                          {},
+                          "",
+                          "--spoiled '" + word + "' names nothing of this job",
+                          "what --only does not choose or --without leaves out was not cut: change "
+                          "one of them"});
+    }
 }
 
 } // namespace
@@ -135,6 +162,7 @@ std::vector<LeftOut> left_out_by(const Selection& selection, const std::vector<V
     must_select("--without", selection.without, candidates, faults);
     must_select("--done", selection.done, candidates, faults);
     must_select("--spoiled", selection.spoiled, candidates, faults);
+    spoiled_must_be_in_the_job(selection, candidates, faults);
     must_be_extras(selection.with, candidates, faults);
     std::vector<LeftOut> out;
     for (const Candidate& c : candidates)

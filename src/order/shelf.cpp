@@ -78,10 +78,30 @@ private:
     void look_harder() {
         if (!looks_quickly() || roomiest_.empty() || (best_ && !takes_new_film(job_, *best_)))
             return;
+        if (is_hopeless(roomiest_))
+            return;
         std::optional<Layout> must = fill_tightly(job_, bound_, roomiest_, asked_, watch_).layout;
         if (must && any(free_))
             must = joined(std::move(must), filled_thriftily(free_, stock_without(roomiest_)));
         consider(std::move(must));
+    }
+
+    /// Effort makes a quick layout shorter by a tenth, seldom by a fifth: where that takes a third
+    /// more film than there is, none will do.
+    bool is_hopeless(const Rolls& rolls) const {
+        const std::size_t roll = rolls.front();
+        const auto quick = fill_one(job_, bound_, roll, std::nullopt, effort_, watch_).layout;
+        if (!quick)
+            return false;
+        const DoubleArea taken = static_cast<DoubleArea>(2 * quick->rolls.front().length) *
+                                 (job_.rolls[roll].width - 2 * job_.rolls[roll].trim);
+        return taken * 3 > area_of(job_, rolls) * 4;
+    }
+
+    /// All on new film is weighed with effort too, unless a quick layout of it costs a quarter more.
+    bool new_film_may_be_cheaper() const {
+        const std::size_t by = score_[0] == 0 ? 1 : 0; // where nothing costs anything: the length
+        return !new_alone_ || (*new_alone_)[by] * 4 <= score_[by] * 5;
     }
 
     /// Remembers rolls that found no room where they might have it. No search covers nine tenths of
@@ -98,7 +118,8 @@ private:
         Layout laid = laid_with_effort(job_, *best_, shelf_.costs, spare_, asked_, watch_);
         const bool from_stock_too = any(copies_on(job_, *best_, false));
         consider(std::move(laid));
-        if (job_.half_done.any() || !from_stock_too || costs_nothing())
+        if (job_.half_done.any() || !from_stock_too || costs_nothing() ||
+            !new_film_may_be_cheaper())
             return;
         effort_ = asked_;
         consider(on_new_film(all_));
@@ -147,7 +168,10 @@ private:
 
     /// All from new film, but for the batch-free pieces that go on stock.
     void try_new_film() {
-        consider(on_new_film(all_));
+        std::optional<Layout> all = on_new_film(all_);
+        if (all)
+            new_alone_ = judged(job_, shelf_.costs, spare_, *all);
+        consider(std::move(all));
         cheapest_ = stock_.empty() && cheapest_new_film_;
         if (!any(free_) || stock_.empty())
             return;
@@ -254,8 +278,9 @@ private:
         short_stock_ = how_short(job_, most_, *on_most_);
         if (short_stock_->more == 0 && !job_.film.sold.empty())
             short_stock_->cost = cost_on_most_;
-        faults.push_back(what_forces_new_film(job_, most_, *on_most_, short_stock_->cost,
-                                              Money::from_micros(score_[0])));
+        for (Fault& fault : what_forces_new_film(job_, most_, *on_most_, short_stock_->cost,
+                                                 Money::from_micros(score_[0])))
+            faults.push_back(std::move(fault));
     }
 
     /// Where pieces are few, all ways to divide them among rolls.
@@ -291,6 +316,7 @@ private:
     std::optional<Money> cost_on_most_;
     std::optional<Layout> best_;
     Score score_{};
+    std::optional<Score> new_alone_; ///< all on new film, at the first look
     std::optional<ShortStock> short_stock_;
     std::vector<std::size_t> misfits_;
     bool cheapest_new_film_ = false; ///< of the last copies laid on it

@@ -14,9 +14,7 @@ std::string in_mm(Um length) {
 }
 
 Request again(Request request) {
-    request.weigh_the_rules = false;
-    request.find_binding = false;
-    return request;
+    return to_compare(std::move(request));
 }
 
 void wider(const Request& request, std::vector<WhatIf>& out) {
@@ -141,6 +139,13 @@ void seamed(const Request& request, const Outcome& outcome, std::vector<WhatIf>&
 }
 
 } // namespace
+
+Request to_compare(Request request) {
+    request.weigh_the_rules = false;
+    request.find_binding = false;
+    request.effort.trial = request.effort.trial || request.by == CutBy::contour;
+    return request;
+}
 
 std::vector<WhatIf> what_ifs(const Request& request, const Outcome& outcome) {
     std::vector<WhatIf> out;

@@ -85,6 +85,8 @@ bool inside(Point p, const Ring& ring) {
     return odd;
 }
 
+} // namespace
+
 bool inside(Point p, const std::vector<Polygon>& figures) {
     return std::any_of(figures.begin(), figures.end(), [&](const Polygon& figure) {
         return inside(p, figure.outer) &&
@@ -93,7 +95,6 @@ bool inside(Point p, const std::vector<Polygon>& figures) {
     });
 }
 
-/// Adds where, as a share of the way from a to b, the sides of the figures cross it.
 void add_crossings(Point a, Point b, const std::vector<Polygon>& figures,
                    std::vector<double>& shares) {
     const Point way = minus(b, a);
@@ -112,8 +113,6 @@ void add_crossings(Point a, Point b, const std::vector<Polygon>& figures,
             add(hole);
     }
 }
-
-} // namespace
 
 std::vector<Cell> divided(const Cell& cell, const DividedPlane& plane, DoubleArea panel) {
     Cell upper = side_of(cell, plane.upper, plane.upper);

@@ -26,6 +26,13 @@ std::vector<Cell> divided(const Cell& cell, const DividedPlane& plane, DoubleAre
 /// come from rounding are dropped.
 std::vector<Part> parts_of(const Cell& cell);
 
+/// Whether the point lies in one of the figures.
+bool inside(Point p, const std::vector<Polygon>& figures);
+
+/// Adds where, as a share of the way from a to b, the sides of the figures cross it.
+void add_crossings(Point a, Point b, const std::vector<Polygon>& figures,
+                   std::vector<double>& shares);
+
 /// How long the line runs between two cores, millimetres, and whether the first one is the upper.
 struct Between {
     double length_mm = 0;

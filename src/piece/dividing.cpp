@@ -6,6 +6,7 @@
 #include "piece/lying_double.hpp"
 #include "piece/strips.hpp"
 #include "piece/too_wide.hpp"
+#include "piece/untold.hpp"
 #include "piece/where.hpp"
 
 #include <algorithm>
@@ -42,9 +43,13 @@ std::size_t divide(Dividing& dividing, const PlacedLine& line, std::size_t first
     return last;
 }
 
-void divide_all(Dividing& dividing, const PlacedLine& line, const PanelJob& job) {
-    divide(dividing, line, 0, dividing.cells.size(), job);
+/// False where it divides nothing that the lines before it left.
+bool divide_all(Dividing& dividing, const PlacedLine& line, const PanelJob& job) {
+    const std::size_t before = dividing.cells.size();
+    if (divide(dividing, line, 0, before, job) == before)
+        return false;
     dividing.lines.push_back(line);
+    return true;
 }
 
 bool fits(const Cell& cell, const PanelJob& job) {
@@ -102,6 +107,13 @@ TooWide too_wide(const Cell& cell, const PanelJob& job) {
     return {box_of(film), job.outline_box()};
 }
 
+/// Two cells may be divided along one line: it makes one seam of two parts, not two.
+void add_once(std::vector<PlacedLine>& lines, const PlacedLine& line) {
+    if (std::none_of(lines.begin(), lines.end(),
+                     [&](const PlacedLine& known) { return known.plane.line == line.plane.line; }))
+        lines.push_back(line);
+}
+
 /// Cuts every cell that does not fit in strips, each in its own way number `way`, its last one when
 /// it has fewer. None: a cell has no way at all, or no cell has that many.
 std::optional<Dividing> in_strips(const Dividing& start, std::size_t way, const PanelJob& job) {
@@ -121,7 +133,7 @@ std::optional<Dividing> in_strips(const Dividing& start, std::size_t way, const 
             if (!placed)
                 return std::nullopt;
             last = divide(dividing, *placed, i, last, job);
-            dividing.lines.push_back(*placed);
+            add_once(dividing.lines, *placed);
         }
         i = last - 1;
     }
@@ -161,24 +173,27 @@ std::vector<NumberedPart> numbered(const Dividing& dividing) {
     return out;
 }
 
+PanelSeam seam_of(int upper_part, int under_part, double length_mm, std::size_t line,
+                  const std::vector<PlacedLine>& lines, const PanelJob& job) {
+    const Divide& at = lines[line].line;
+    return {upper_part, under_part, std::llround(length_mm * um_per_mm), at.added,
+            place_of(at, job.outline_box(), job.heading, job.panel->sides == Sides::centre), line};
+}
+
 std::vector<PanelSeam> seams_between(const std::vector<NumberedPart>& parts,
                                      const std::vector<PlacedLine>& lines, const PanelJob& job) {
-    constexpr double shortest_mm = 1;
+    constexpr double shortest_mm = 0.04; // what is shorter is a corner where parts touch
     std::vector<PanelSeam> out;
     for (std::size_t k = 0; k < lines.size(); ++k)
         for (std::size_t i = 0; i < parts.size(); ++i)
             for (std::size_t j = i + 1; j < parts.size(); ++j) {
-                const PlacedLine& line = lines[k];
-                const Between met = between(parts[i].core, parts[j].core, line.plane);
+                const Between met = between(parts[i].core, parts[j].core, lines[k].plane);
                 if (met.length_mm < shortest_mm)
                     continue;
                 const int a = static_cast<int>(i) + 1;
                 const int b = static_cast<int>(j) + 1;
-                out.push_back({met.first_is_upper ? a : b, met.first_is_upper ? b : a,
-                               std::llround(met.length_mm * um_per_mm), line.line.added,
-                               place_of(line.line, job.outline_box(), job.heading,
-                                        job.panel->sides == Sides::centre),
-                               k});
+                out.push_back(seam_of(met.first_is_upper ? a : b, met.first_is_upper ? b : a,
+                                      met.length_mm, k, lines, job));
             }
     return out;
 }
@@ -191,14 +206,24 @@ DividedPanel as_divided(const Dividing& dividing, const PanelJob& job) {
         out.shapes.push_back(shapes_of(part.part, job.allowed, job.by));
     }
     out.seams = seams_between(parts, dividing.lines, job);
+    for (const Untold& met : untold(out, dividing.lines, job.allowed.overlap))
+        out.seams.push_back(seam_of(met.upper_part, met.under_part, met.length_mm, met.line,
+                                    dividing.lines, job));
     return out;
 }
 
-/// None: film lies double, or a line that is always used is left without a seam.
+/// None: film lies double, and may not; or a line that is always used is left without a seam.
 std::optional<DividedPanel> finished(const Dividing& dividing, const FileLines& lines,
-                                     const PanelJob& job) {
-    DividedPanel out = as_divided(dividing, job);
-    if (!leave_out_doubled(out))
+                                     bool may_lie_double, const PanelJob& job) {
+    const DividedPanel whole = as_divided(dividing, job);
+    DividedPanel out = whole;
+    bool right = leave_out_doubled(out);
+    // A lap may not be left in the air, or end where no seam is.
+    if (!untold(out, dividing.lines, job.allowed.overlap).empty()) {
+        out = whole;
+        right = false;
+    }
+    if (!right && !may_lie_double)
         return std::nullopt;
     for (std::size_t line = 0; line < lines.always.size(); ++line)
         if (!has_a_seam_at(out, line))
@@ -216,10 +241,12 @@ std::vector<DividedPanel> ways_to_divide(const PanelJob& job, Faults& faults) {
         return {};
     }
     Dividing start{{job.whole}, {}};
-    for (const PlacedLine& line : lines.always)
-        divide_all(start, line, job);
+    for (std::size_t line = 0; line < lines.always.size(); ++line)
+        if (!divide_all(start, lines.always[line], job))
+            wrong.push_back(divides_nothing(lines, line, job));
     if (!lines.always.empty()) {
-        check_always(lines, as_divided(start, job), job, wrong);
+        if (!stops(wrong))
+            check_always(lines, as_divided(start, job), job, wrong);
         faults.insert(faults.end(), wrong.begin(), wrong.end());
         if (stops(wrong))
             return {};
@@ -235,9 +262,10 @@ std::vector<DividedPanel> ways_to_divide(const PanelJob& job, Faults& faults) {
         ways = all_in_strips(start, job);
     }
     std::vector<DividedPanel> out;
-    for (const Dividing& way : ways)
-        if (std::optional<DividedPanel> panel = finished(way, lines, job))
-            out.push_back(std::move(*panel));
+    for (const bool may_lie_double : {false, true})
+        for (std::size_t i = 0; i < ways.size() && (!may_lie_double || out.empty()); ++i)
+            if (auto panel = finished(ways[i], lines, may_lie_double, job))
+                out.push_back(std::move(*panel));
     if (out.empty())
         faults.push_back(too_wide_fault(job));
     return out;

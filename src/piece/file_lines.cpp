@@ -71,6 +71,12 @@ bool has_a_seam_at(const DividedPanel& divided, std::size_t line) {
                        [&](const PanelSeam& seam) { return seam.line == line; });
 }
 
+Fault divides_nothing(const FileLines& lines, std::size_t line, const PanelJob& job) {
+    return {Severity::file, lines.always_at[line], job.panel->name,
+            "the seam line divides nothing that the lines before it leave",
+            "check its points, or leave it out"};
+}
+
 void check_always(const FileLines& lines, DividedPanel divided, const PanelJob& job,
                   Faults& faults) {
     const DividedPanel before = divided;
@@ -85,9 +91,7 @@ void check_always(const FileLines& lines, DividedPanel divided, const PanelJob& 
     };
     for (std::size_t line = 0; line < lines.always.size(); ++line)
         if (!has_a_seam_at(before, line))
-            tell(Severity::file, line,
-                 "the seam line divides nothing that the lines before it leave",
-                 "check its points, or leave it out");
+            faults.push_back(divides_nothing(lines, line, job));
         else if (!has_a_seam_at(divided, line))
             tell(Severity::job, line,
                  "the seam line leaves a strip no wider than the overlap, " + overlap +
@@ -96,9 +100,8 @@ void check_always(const FileLines& lines, DividedPanel divided, const PanelJob& 
     for (const PanelSeam& seam : divided.seams)
         if (seam.line < lines.always.size() && lies_double_to_the_edge(divided, seam, job.outline))
             tell(Severity::warning, seam.line,
-                 "the seam line runs nearer to the edge than the overlap, " + overlap +
-                     ": the film lies double as far as the edge",
-                 farther);
+                 "its seam line runs within the overlap, " + overlap + ", of its edge",
+                 "draw it farther in");
 }
 
 } // namespace pelt::piece

@@ -31,6 +31,9 @@ FileLines file_lines(const PanelJob& job, Faults& faults);
 /// `line`: index among the lines that divide the panel.
 bool has_a_seam_at(const DividedPanel& divided, std::size_t line);
 
+/// The fault of such a line that divides nothing that the lines before it leave.
+Fault divides_nothing(const FileLines& lines, std::size_t line, const PanelJob& job);
+
 /// Every line that is always used must leave a seam in the panel divided at those alone; a warning
 /// where film lies double as far as the edge.
 void check_always(const FileLines& lines, DividedPanel divided, const PanelJob& job,

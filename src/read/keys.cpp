@@ -30,7 +30,7 @@ std::string_view name_of(In map) {
     case In::allowances:
         return "'allowances'";
     case In::handling:
-        return "'handling'";
+        return "'margin'";
     case In::seam_line:
         return "a seam line";
     case In::inlay:
@@ -104,7 +104,7 @@ std::vector<const Key*> keys_of(In map) {
 
 const Key* find_key(In map, std::string_view name) {
     for (const Key& key : all_keys())
-        if (key.in == map && key.name == name)
+        if (key.in == map && key.goes_by(name))
             return &key;
     return nullptr;
 }
@@ -179,7 +179,7 @@ In file_of(In map) {
 std::string home_of(std::string_view name, In map) {
     std::vector<std::string> homes;
     for (const Key& key : all_keys()) {
-        if (key.name != name || key.in == map || file_of(key.in) != file_of(map))
+        if (!key.goes_by(name) || key.in == map || file_of(key.in) != file_of(map))
             continue;
         for (std::string& opener : openers_of(key.in))
             if (std::find(homes.begin(), homes.end(), opener) == homes.end())

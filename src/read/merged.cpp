@@ -15,9 +15,10 @@ namespace {
 constexpr std::array<std::string_view, 4> forms{"outline", "size", "girths", "surface"};
 
 /// What belongs to a form, and goes with it.
-constexpr std::array<std::string_view, 13> of_a_form{
-    "outline", "size",     "girths", "surface",    "through stations", "surface units", "up",
-    "outside", "openings", "inlays", "seam lines", "edges",            "diagonal"};
+constexpr std::array<std::string_view, 15> of_a_form{
+    "outline",         "size",          "girths", "surface", "through stations", "rise over spine",
+    "rise over girth", "surface units", "up",     "outside", "openings",         "inlays",
+    "seam lines",      "edges",         "diagonal"};
 
 template <std::size_t N>
 bool is_one_of(std::string_view key, const std::array<std::string_view, N>& keys) {
@@ -103,6 +104,22 @@ Node merged_entries(const Node* own, const Node* other, Inherited& inherited, bo
     return out;
 }
 
+/// Parts that belong to a panel which this vehicle has not, belong to the others they name.
+void forget_left_out(Node& hardware, const Node& panels) {
+    const auto is_left_out = [&](const Node& name) {
+        const Entry* panel = panels.entry(name.text.substr(0, name.text.find('/')));
+        return panel != nullptr && is_no(panel->value);
+    };
+    for (Entry& part : hardware.entries)
+        std::erase_if(part.value.entries, [&](Entry& key) {
+            if (key.key != "with")
+                return false;
+            std::erase_if(key.value.items, is_left_out);
+            return key.value.kind == Node::Kind::scalar ? is_left_out(key.value)
+                                                        : key.value.items.empty();
+        });
+}
+
 bool is_map(const Entry* entry) {
     return entry != nullptr && entry->value.kind == Node::Kind::map;
 }
@@ -128,6 +145,10 @@ Node merged(const Node& own, const Node& other, Inherited& inherited, Context& c
                                                  key == "panels" ? inherited : unheard,
                                                  key == "panels", context);
     }
+    if (const Entry* panels = own.entry("panels"))
+        for (Entry& entry : out.entries)
+            if (entry.key == "hardware")
+                forget_left_out(entry.value, panels->value);
     return out;
 }
 

@@ -54,10 +54,11 @@ void read_panels(const Fields& fields, const Names& names, const Likeness& liken
     const std::vector<Entry>* panels = fields.named("panels");
     if (panels == nullptr)
         return;
-    const bool doors_in_the_rear = has_doors_in_the_rear(vehicle.body, *panels);
+    const RearDoors rear_doors = where_rear_doors_are(vehicle.body, *panels);
     for (const Entry& entry : *panels)
         vehicle.panels.push_back(
-            read_panel(entry, names, doors_in_the_rear, likeness.change_of(entry.key), context));
+            read_panel(entry, names, rear_doors, likeness.change_of(entry.key), context));
+    check_with(vehicle.hardware, vehicle.panels, context);
 }
 
 /// `root` may hold what another vehicle says, as `likeness` tells.

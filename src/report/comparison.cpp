@@ -20,9 +20,9 @@ std::size_t pieces_of(const Sheet& sheet) {
 }
 
 std::string price(const ComparisonRow& row) {
-    const Order& order = *row.order();
-    return order.total ? money(*order.total, row.job()->film.money_digits, order.currency)
-                       : "not known";
+    const auto price = price_of(row);
+    return price ? money(*price, row.job()->film.money_digits, row.order()->currency)
+                 : "not known";
 }
 
 /// "13.2 m to 15.4 m".
@@ -123,10 +123,11 @@ Json order_of(const ComparisonRow& row) {
     const Order& order = *row.order();
     if (order.lines.empty() && row.estimate)
         return json_null;
+    const auto price = price_of(row);
     const int digits = row.job()->film.money_digits;
     return JsonObject()
         .add("length_mm", json_mm(order.length()))
-        .add("total", order.total ? json_text(to_string(*order.total, digits)) : json_null)
+        .add("total", price ? json_text(to_string(*price, digits)) : json_null)
         .add("currency", json_text_or_null(order.currency))
         .on_one_line();
 }
@@ -200,14 +201,14 @@ std::string row_as_csv(const Comparison& comparison, const Ranked& ranked) {
     }
     const Order& order = *row.order();
     const int digits = row.job()->film.money_digits;
+    const auto price = price_of(row);
     for (std::string& figure : lengths_as_csv(row))
         fields.push_back(std::move(figure));
     fields.insert(fields.end(),
                   {order.lines.empty() && row.estimate ? "" : decimal(order.length().pm(), 9, 0),
-                   order.total ? to_string(*order.total, digits) : std::string(),
-                   csv_text(order.currency), seams(row),
-                   row.sheet ? std::to_string(pieces_of(*row.sheet)) : "", std::string(),
-                   ranked.rank ? std::to_string(*ranked.rank) : std::string(),
+                   price ? to_string(*price, digits) : std::string(), csv_text(order.currency),
+                   seams(row), row.sheet ? std::to_string(pieces_of(*row.sheet)) : "",
+                   std::string(), ranked.rank ? std::to_string(*ranked.rank) : std::string(),
                    ranked.more ? to_string(*ranked.more, digits) : std::string()});
     for (std::string& figure : guess_as_csv(row))
         fields.push_back(std::move(figure));

@@ -219,15 +219,24 @@ Json stopped(const Sheet& sheet) {
 }
 
 Json warnings(const Sheet& sheet) {
-    const Measures measures(Unit::mm);
     std::vector<Json> items;
-    for (const auto& findings :
-         {added_seams(sheet, measures), other_findings(sheet, measures, false)})
-        for (const Finding& finding : findings)
-            items.push_back(JsonObject()
-                                .add("panel", json_text_or_null(finding.panel))
-                                .add("text", json_text(finding.text))
-                                .on_one_line());
+    for (const GatheredMark& mark : gathered(marks_of(sheet, Measures(Unit::mm)))) {
+        std::vector<Json> panels;
+        for (const std::string& panel : mark.panels)
+            panels.push_back(json_text(panel));
+        items.push_back(JsonObject()
+                            .add("panel", mark.panels.size() == 1 ? panels.front() : json_null)
+                            .add("panels", json_array(panels))
+                            .add("text", json_text(mark.text()))
+                            .on_one_line());
+    }
+    return json_lines(items);
+}
+
+Json notes(const Sheet& sheet) {
+    std::vector<Json> items;
+    for (const std::string& text : notes_of(sheet, Measures(Unit::mm)))
+        items.push_back(json_text(text));
     return json_lines(items);
 }
 
@@ -303,6 +312,7 @@ std::string to_json(const Sheet& sheet) {
         .add("seams", seams(job))
         .add("offcuts", offcuts(sheet))
         .add("warnings", warnings(sheet))
+        .add("notes", notes(sheet))
         .add("guess", json_null);
     return out.on_lines().text + "\n";
 }

@@ -10,11 +10,12 @@
 #include <tuple>
 
 namespace pelt::report {
-namespace {
 
 std::optional<Money> price_of(const ComparisonRow& row) {
-    return row.order() != nullptr ? row.order()->total : std::nullopt;
+    return row.order() != nullptr && !row.priced_width ? row.order()->total : std::nullopt;
 }
+
+namespace {
 
 /// The place of the row's currency among those of the comparison.
 std::size_t currency_of(const Comparison& comparison, const ComparisonRow& row) {
@@ -118,10 +119,11 @@ std::vector<std::string> about_the_prices(const Comparison& comparison) {
         out.push_back("The prices are in several currencies: those of each are ranked by "
                       "themselves, and not compared with the others.");
     for (const ComparisonRow& row : comparison.rows)
-        if (price_of(row) && row.priced_width)
+        if (row.sheet && row.sheet->order.total && row.priced_width)
             out.push_back(row.film + ", " + measures.size_with_unit(row.width) +
-                          ": priced like its roll " + measures.size_with_unit(*row.priced_width) +
-                          " wide, the only one in the film's file. Ask the price for this width.");
+                          ": no price, since the film's file has only that of its roll " +
+                          measures.size_with_unit(*row.priced_width) +
+                          " wide; ask for that of this width.");
     return out;
 }
 

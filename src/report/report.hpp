@@ -16,6 +16,7 @@
 
 #include <optional>
 #include <string>
+#include <utility>
 #include <vector>
 
 namespace pelt::report {
@@ -28,16 +29,23 @@ struct Sheet {
     Unit unit = Unit::mm;        ///< for people's formats
     std::string check_code = {}; ///< of all files read; empty: of the vehicles' and the film's text
     std::string date = {};       ///< as the user gave it; empty: a blank to write in
+    std::vector<std::pair<std::string, std::string>> filled = {}; ///< other blanks: word and text
     std::string stopped_by = {}; ///< what ended the search early ("time"), for programs; people are
                                  ///< told by a warning
     RulesCost rules_cost = {};   ///< not asked for: nothing is said
     Binding binding = {};        ///< what the length hangs on; not asked for: nothing is said
 };
 
+/// The words of the blanks on a sheet, in small letters.
+const std::vector<std::string>& names_of_blanks();
+
 /// Which pieces the length hangs on, in words; empty: not asked for.
 std::string what_binds(const Sheet& sheet);
 /// What a sheet that was planned otherwise takes of new film, and how much less that is.
 std::string what_it_saves(const Sheet& other, const Sheet& than);
+
+/// "4.35 m", in the sheet's unit.
+std::string length_of_new_film(const Sheet& sheet);
 
 /// Exact areas over a plan, in doubled square micrometres.
 struct Areas {
@@ -110,8 +118,8 @@ struct ComparisonRow {
     Um width = 0; ///< of the roll
     std::optional<Sheet> sheet;
     std::string problem;
-    std::optional<Um> priced_width = std::nullopt; ///< of the roll that the prices are for; none:
-                                                   ///< this one
+    /// Of the roll that the film's prices are for; none: of this one. Else the row has no price.
+    std::optional<Um> priced_width = std::nullopt;
     std::optional<Estimate> estimate = std::nullopt; ///< in place of a sheet: not all was measured
 
     /// Of the sheet or the estimate; none where there is neither.

@@ -26,7 +26,8 @@ Document strip_report(const StripSheet& sheet);
 
 /// Schema pelt.strip/1: "parts" in the order of taking off, each with "part", "count", "tool",
 /// "minutes_each" (null where not known), "clips_each", "after", "panels"; "stay",
-/// "not_needed"; "guessed" where the parts are another vehicle's; "total" with "minutes" (of the parts that have them), "parts_without_minutes",
+/// "not_needed"; "guessed" where the parts are another vehicle's; "used_up" with "name", "unit"
+/// (null: pieces), "low", "high"; "total" with "minutes" (of the parts that have them), "parts_without_minutes",
 /// "clips", "pieces", "edge_mm".
 std::string to_json(const StripSheet& sheet);
 

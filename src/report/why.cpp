@@ -17,6 +17,10 @@ std::string what_binds(const Sheet& sheet) {
     return text;
 }
 
+std::string length_of_new_film(const Sheet& sheet) {
+    return Measures(sheet.unit).film(new_length_of(sheet.plan));
+}
+
 std::string what_it_saves(const Sheet& other, const Sheet& than) {
     const Measures measures(than.unit);
     const Um length = new_length_of(other.plan);

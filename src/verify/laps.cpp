@@ -15,6 +15,9 @@ namespace {
 /// A drawn line may end a little beside its place: its points are snapped, its ends are far away.
 constexpr double slack = hair + 2;
 
+/// Stretches of less than a twentieth of a millimetre are not there, give or take a rounded end.
+constexpr Um shortest_seen = 60;
+
 Point minus(Point a, Point b) {
     return {a.x - b.x, a.y - b.y};
 }
@@ -131,13 +134,19 @@ public:
                 faults_.push_back(covering_.who +
                                   ": not divided at a seam line that is always used");
         for (std::size_t i = 0; i < covering_.seams.size(); ++i)
-            if (seen_.count({i, true}) == 0 || (overlap() > 0 && seen_.count({i, false}) == 0))
+            if (covering_.seams[i].length > shortest_seen && !is_seen(i))
                 faults_.push_back(covering_.who + ": a seam is told of that is not there");
     }
 
 private:
     Um overlap() const {
         return covering_.panel.allowances.overlap.value_or(covering_.job.film.allowances.overlap);
+    }
+
+    /// One part ends there over the other one, or, where a lap reaches past the rim of the panel,
+    /// only beneath it.
+    bool is_seen(std::size_t seam) const {
+        return seen_.count({seam, true}) > 0 || seen_.count({seam, false}) > 0;
     }
 
     void add_end(const Stretch& stretch) {
@@ -191,10 +200,23 @@ private:
                               " of its drawing as no seam tells");
     }
 
+    /// As far as the overlap, or as film is wanted, another one lies beneath.
+    bool goes_on_below(const End& end) const {
+        const GridPoint last = end.stretch->off(beside - overlap());
+        if (!covering_.wanted.stays_on(last) || covering_.near_a_rim(last))
+            return true;
+        for (std::size_t part = 0; part < covering_.parts.size(); ++part)
+            if (part != end.part && covering_.holds(part, last))
+                return true;
+        return false;
+    }
+
     /// The upper part ends along the line, and the under part goes on beneath it.
     bool ends_on_top(const End& end, const Seam& seam) {
         const auto under = static_cast<std::size_t>(seam.under_part) - 1;
         if (overlap() > 2 * beside && !covering_.holds(under, end.stretch->inside()))
+            return false;
+        if (overlap() > 2 * beside && !goes_on_below(end))
             return false;
         const Point at = as_point(end.stretch->middle);
         const Point film{-end.stretch->out.x, -end.stretch->out.y};
@@ -202,6 +224,7 @@ private:
             const Point way{-end.stretch->out.y, end.stretch->out.x};
             return straight_axis(end.stretch->edge) && lies_on_top(way, film, covering_.forward);
         }
+        bool right = false; // two lines may be one
         for (std::size_t i = 0; i < lines_.size(); ++i) {
             const Line& line = lines_[i];
             if (line.distance(at) > slack)
@@ -214,10 +237,10 @@ private:
             const Point side = on_left ? square : Point{-square.x, -square.y};
             if (lies_on_top(line.chord, side, covering_.forward)) {
                 used_lines_.insert(i);
-                return true;
+                right = true;
             }
         }
-        return false;
+        return right;
     }
 
     /// The under part ends the overlap past the line where the upper one ends.

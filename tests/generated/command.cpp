@@ -15,10 +15,19 @@ struct Side {
 };
 using Sides = std::vector<Side>;
 
+/// By name, or by name and side.
+bool calls(const std::string& word, const Side& side) {
+    return word == side.panel->name || word == side.panel->name + "/" + side.side;
+}
+
+bool is_named_in(const std::vector<std::string>& words, const Side& side) {
+    return std::any_of(words.begin(), words.end(),
+                       [&](const std::string& word) { return calls(word, side); });
+}
+
 /// By name, by name and side, or by group.
 bool names(const std::string& word, const Side& side) {
-    return word == side.panel->name || word == side.panel->name + "/" + side.side ||
-           word == side.panel->group;
+    return calls(word, side) || word == side.panel->group;
 }
 
 bool named_by(const std::vector<std::string>& words, const Side& side) {
@@ -67,7 +76,12 @@ void draw_selection(Draw& draw, const DrawnVehicle& vehicle, Sides& sides, Job& 
                 extra = panel.extra;
     if (draw.one_in(6)) {
         const auto only = drawn_names(draw, sides, 3);
-        keep(sides, [&](const Side& side) { return named_by(only, side); });
+        // A group brings in no extra, --with brings in its own.
+        keep(sides, [&](const Side& side) {
+            if (side.panel->extra.empty())
+                return named_by(only, side);
+            return (with && side.panel->extra == extra) || is_named_in(only, side);
+        });
         add(job, {"--only", listed(only, ",")});
     } else {
         keep(sides, [&](const Side& side) {
@@ -87,13 +101,10 @@ void draw_selection(Draw& draw, const DrawnVehicle& vehicle, Sides& sides, Job& 
     add(job, {"--without", without[0]});
 }
 
-/// --done, --spoiled: what of it is still to be cut.
+/// --done, --spoiled: what of it is still to be cut. What --only and --without leave out stays out.
 void draw_half_done(Draw& draw, Sides& sides, Job& job) {
     const bool done = sides.size() > 1 && draw.one_in(14);
-    // Of a panel that is left out by --without, --spoiled still cuts what it names.
-    const bool leaves_out =
-        std::find(job.words.begin(), job.words.end(), "--without") != job.words.end();
-    const bool spoiled = draw.one_in(done ? 2 : 16) && !leaves_out;
+    const bool spoiled = draw.one_in(done ? 2 : 16);
     const auto done_words = done ? drawn_names(draw, sides, 2) : std::vector<std::string>{};
     const auto spoiled_words = spoiled ? drawn_names(draw, sides, 2) : std::vector<std::string>{};
     Sides left = sides;

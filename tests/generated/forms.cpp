@@ -76,9 +76,9 @@ Form size(Draw& draw, Pen& pen) {
     form.right = wide;
     form.high = high;
     form.edges = {"1-2", "2-3", "3-4", "4-1"};
-    form.middle_x = wide / 2;
-    form.middle_y = high / 2;
-    form.room = std::min(wide, high) * 2 / 5;
+    form.middle.x = wide / 2;
+    form.middle.y = high / 2;
+    form.middle.room = std::min(wide, high) * 2 / 5;
     form.may_bulge = true;
     return form;
 }
@@ -100,9 +100,9 @@ Form star(Draw& draw, Pen& pen) {
     }
     Form form;
     write_outline(draw, pen, ring, 4, form);
-    form.middle_x = at_x;
-    form.middle_y = at_y;
-    form.room = std::min(wide, high) * least / 1'000 * 2 / 5;
+    form.middle.x = at_x;
+    form.middle.y = at_y;
+    form.middle.room = std::min(wide, high) * least / 1'000 * 2 / 5;
     form.may_bulge = true;
     return form;
 }
@@ -128,9 +128,9 @@ Form stepped(Draw& draw, Pen& pen) {
     }
     Form form;
     write_outline(draw, pen, ring, 8, form);
-    form.middle_x = wide / 2;
-    form.middle_y = high / 2;
-    form.room = std::min(wide, high) / 8;
+    form.middle.x = wide / 2;
+    form.middle.y = high / 2;
+    form.middle.room = std::min(wide, high) / 8;
     form.may_bulge = true;
     return form;
 }
@@ -156,8 +156,8 @@ Form girths(Draw& draw, Pen& pen) {
     form.text = "girths: [" + listed(texts) + "]";
     if (draw.one_in(2))
         form.text += ", through stations: smooth";
-    form.middle_x = (form.left + form.right) / 2;
-    form.room = std::min(least, (form.right - form.left) / 2) * 2 / 5;
+    form.middle.x = (form.left + form.right) / 2;
+    form.middle.room = std::min(least, (form.right - form.left) / 2) * 2 / 5;
     form.edges = {"top", "bottom"};
     return form;
 }

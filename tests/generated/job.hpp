@@ -32,7 +32,8 @@ struct DrawnFilm {
     std::string text;
     std::string name;
     std::string direction;
-    int width = 0; ///< tenths of a millimetre
+    int width = 0;       ///< tenths of a millimetre
+    int roll_length = 0; ///< the same; 0: without end
 };
 
 struct DrawnStretch {

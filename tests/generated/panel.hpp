@@ -6,12 +6,17 @@
 
 namespace pelt::generated {
 
+/// A square that surely lies inside a form, `room` to each side of its middle.
+struct Spot {
+    int x = 0, y = 0; ///< its middle
+    int room = 0;
+};
+
 /// A form and what else may be placed on it. Tenths of a millimetre, the panel's drawing.
 struct Form {
     std::string text;
     int left = 0, right = 0, low = 0, high = 0; ///< the box around it
-    int middle_x = 0, middle_y = 0;
-    int room = 0;                   ///< half a square around the middle that surely lies inside
+    Spot middle;
     std::vector<std::string> edges; ///< names of edges, "2-3" and by names of their own
     bool is_scan = false;
     bool has_hole = false;
@@ -25,10 +30,12 @@ Form draw_scan(Draw& draw, const std::string& scan_name);
 
 std::string draw_edges(Draw& draw, Pen& pen, const Form& form,
                        const std::vector<std::string>& hardware);
-std::string draw_openings(Draw& draw, Pen& pen, const Form& form,
+/// In the spot, which is the form's or a part of it.
+std::string draw_openings(Draw& draw, Pen& pen, const Form& form, const Spot& spot,
                           const std::vector<std::string>& hardware);
 std::string draw_seams(Draw& draw, Pen& pen, const Form& form);
-std::string draw_inlays(Draw& draw, Pen& pen, const Form& form, DrawnPanel& panel);
+/// In the spot, where no opening may lie.
+std::string draw_inlays(Draw& draw, Pen& pen, const Spot& spot, DrawnPanel& panel);
 std::string draw_allowances(Draw& draw, Pen& pen);
 
 } // namespace pelt::generated

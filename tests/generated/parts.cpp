@@ -68,25 +68,25 @@ std::string draw_edges(Draw& draw, Pen& pen, const Form& form,
     return texts.empty() ? "" : ", edges: {" + listed(texts) + "}";
 }
 
-std::string draw_openings(Draw& draw, Pen& pen, const Form& form,
+std::string draw_openings(Draw& draw, Pen& pen, const Form& form, const Spot& spot,
                           const std::vector<std::string>& hardware) {
     if (form.is_scan)
         return form.has_hole && draw.one_in(2)
                    ? joined({", openings: {lamp: {hole: 1",
                              opening_extras(draw, pen, 100, hardware), "}}"})
                    : "";
-    if (form.room < 300 || !draw.one_in(4))
+    if (spot.room < 300 || !draw.one_in(4))
         return "";
     const int count = draw.within(1, 3);
-    const int share = form.room * 2 / count;
+    const int share = spot.room * 2 / count;
     std::vector<std::string> texts;
     for (int i = 0; i < count; ++i) {
         const int half = draw.within(share / 6, share * 2 / 5);
-        const int x = form.middle_x - form.room + share * i + share / 2;
-        const int y = form.middle_y + draw.within(-form.room / 4, form.room / 4);
-        const int half_high = draw.within(half / 2, std::max(half / 2, form.room / 2));
+        const int x = spot.x - spot.room + share * i + share / 2;
+        const int y = spot.y + draw.within(-spot.room / 4, spot.room / 4);
+        const int half_high = draw.within(half / 2, std::max(half / 2, spot.room / 2));
         texts.push_back(joined({"hole ", std::to_string(i + 1), ": {outline: ",
-                                draw.one_in(3) ? circle(pen, x, y, std::min(half, form.room / 2))
+                                draw.one_in(3) ? circle(pen, x, y, std::min(half, spot.room / 2))
                                                : rectangle(pen, x, y, half, half_high),
                                 opening_extras(draw, pen, half, hardware), "}"}));
     }
@@ -95,8 +95,9 @@ std::string draw_openings(Draw& draw, Pen& pen, const Form& form,
 
 std::string draw_seams(Draw& draw, Pen& pen, const Form& form) {
     std::string text;
-    if (draw.one_in(8))
-        text += ", seam: " + draw.of({"never", "anywhere"});
+    const bool never = draw.one_in(16);
+    if (never || draw.one_in(16))
+        text += never ? ", seam: never" : ", seam: anywhere";
     if (form.is_scan || !draw.one_in(5))
         return text;
     const int wide = form.right - form.left;
@@ -118,7 +119,7 @@ std::string draw_seams(Draw& draw, Pen& pen, const Form& form) {
                            pen.point(form.right + 2'000, y + high / 100 * slant)});
         }
         lines.push_back(joined({"{line: [", line, "]",
-                                draw.one_in(2)   ? ", use: always"
+                                draw.one_in(2)   ? (never ? "" : ", use: always")
                                 : draw.one_in(2) ? ", use: needed"
                                                  : "",
                                 "}"}));
@@ -128,22 +129,20 @@ std::string draw_seams(Draw& draw, Pen& pen, const Form& form) {
     return text + ", seam lines: [" + listed(lines) + "]";
 }
 
-std::string draw_inlays(Draw& draw, Pen& pen, const Form& form, DrawnPanel& panel) {
+std::string draw_inlays(Draw& draw, Pen& pen, const Spot& spot, DrawnPanel& panel) {
     std::string text;
-    if (form.is_scan)
-        return text;
-    if (form.room >= 400 && draw.one_in(10)) {
-        const int wide = draw.within(form.room / 8, form.room / 2);
-        const int high = draw.within(form.room / 8, form.room / 2);
+    if (spot.room >= 400 && draw.one_in(10)) {
+        const int wide = draw.within(spot.room / 8, spot.room / 2);
+        const int high = draw.within(spot.room / 8, spot.room / 2);
         text +=
-            joined({", inlays: {plate: {at: ", pen.point(form.middle_x, form.middle_y),
+            joined({", inlays: {plate: {at: ", pen.point(spot.x, spot.y),
                     ", size: ", pen.point(wide, high),
                     draw.one_in(2) ? ", overlap: " + pen.rough(draw.within(0, 120)) : "", "}}"});
         panel.inlays.emplace_back("plate");
     }
-    if (form.room >= 400 && draw.one_in(10))
-        text += joined({", recesses: {cup: {at: ", pen.point(form.middle_x, form.middle_y),
-                        ", size: ", pen.point(form.room / 2, form.room / 3),
+    if (spot.room >= 400 && draw.one_in(10))
+        text += joined({", recesses: {cup: {at: ", pen.point(spot.x, spot.y),
+                        ", size: ", pen.point(spot.room / 2, spot.room / 3),
                         ", depth: ", pen.length(draw.within(50, 600)), "}}"});
     return text;
 }

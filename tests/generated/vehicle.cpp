@@ -62,6 +62,20 @@ void draw_remarks(Draw& draw, Pen& pen, const DrawnFilm& film, DrawnPanel& panel
         text += ", batch free: yes";
 }
 
+/// Openings, seam lines, inlays; no inlay lies across an opening.
+std::string draw_insides(Draw& draw, Pen& pen, const Form& form,
+                         const std::vector<std::string>& hardware, DrawnPanel& panel) {
+    const Spot whole = form.middle;
+    const int half = whole.room / 2;
+    const bool beside = draw.one_in(3);
+    const Spot left = beside ? Spot{whole.x - half, whole.y, half * 9 / 10} : whole;
+    const Spot right = beside ? Spot{whole.x + half, whole.y, half * 9 / 10} : whole;
+    const std::string openings = draw_openings(draw, pen, form, left, hardware);
+    const std::string seams = draw_seams(draw, pen, form);
+    const bool has_room = !form.is_scan && (beside || openings.empty());
+    return joined({openings, seams, has_room ? draw_inlays(draw, pen, right, panel) : ""});
+}
+
 std::string draw_panel(Draw& draw, Pen& pen, const DrawnFilm& film, DrawnVehicle& vehicle,
                        DrawnPanel& panel) {
     const std::string scan_name = "scan-" + std::to_string(vehicle.panels.size() + 1) + ".obj";
@@ -72,9 +86,7 @@ std::string draw_panel(Draw& draw, Pen& pen, const DrawnFilm& film, DrawnVehicle
     draw_sides(draw, film, form, panel, text);
     draw_number(draw, panel, text);
     text += draw_edges(draw, pen, form, vehicle.hardware);
-    text += draw_openings(draw, pen, form, vehicle.hardware);
-    text += draw_seams(draw, pen, form);
-    text += draw_inlays(draw, pen, form, panel);
+    text += draw_insides(draw, pen, form, vehicle.hardware, panel);
     if (draw.one_in(5))
         text += draw_allowances(draw, pen);
     draw_remarks(draw, pen, film, panel, text);

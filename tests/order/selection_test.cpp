@@ -91,6 +91,33 @@ TEST_CASE("selection: where only what was spoilt is named all else is done, extr
     CHECK(faults.empty());
 }
 
+TEST_CASE("selection: what is no part of the job is not cut again") {
+    Faults faults;
+    order::Selection chosen;
+    chosen.without = {"front door/left"};
+    chosen.spoiled = {"front door"};
+    CHECK(cut_of(chosen, faults) == Words{"front door/right"});
+    const HalfDone half = order::half_done_by(chosen, a_small_car());
+    CHECK(half.done == std::vector<LeftOut>{{0, 0, Side::centre}});
+    CHECK(half.cut_again == std::vector<LeftOut>{{0, 1, Side::right}});
+    chosen.without = {"roof"};
+    chosen.only = {"sides", "roof"};
+    CHECK(cut_of(chosen, faults) == Words{"front door/left", "front door/right"});
+    CHECK(faults.empty());
+    chosen.spoiled = {"roof", "front door"};
+    cut_of(chosen, faults);
+    REQUIRE(faults.size() == 1);
+    CHECK(faults[0].severity == Severity::usage);
+    CHECK(faults[0].what == "--spoiled 'roof' names nothing of this job");
+    faults.clear();
+    chosen = {};
+    chosen.only = {"roof"};
+    chosen.spoiled = {"front door"};
+    cut_of(chosen, faults);
+    REQUIRE(faults.size() == 1);
+    CHECK(faults[0].what == "--spoiled 'front door' names nothing of this job");
+}
+
 TEST_CASE("selection: done and spoiled must name panels, and something must be left to cut") {
     Faults faults;
     order::Selection chosen;

@@ -346,10 +346,10 @@ private:
     }
 
     /// What holds for all edges stands first, so that the others override it.
-    void add_tuck(Node& panel, const Column& column, Node wrap) {
-        const Place place = wrap.place;
+    void add_tuck(Node& panel, const Column& column, Node tuck) {
+        const Place place = tuck.place;
         Node rule = map_node(place);
-        put(rule, "wrap", std::move(wrap));
+        put(rule, "tuck", std::move(tuck));
         Node& edges = map_under(panel, "edges", place);
         put(edges, column.key, std::move(rule));
         if (column.key == "all")
@@ -374,7 +374,7 @@ private:
 };
 
 /// What readers of single values call them, and so how their sentences begin.
-constexpr std::array<std::string_view, 5> labels{"size: x ", "size: y ", "wide ", "high ", "wrap "};
+constexpr std::array<std::string_view, 5> labels{"size: x ", "size: y ", "wide ", "high ", "tuck "};
 
 } // namespace
 
