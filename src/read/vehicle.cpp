@@ -34,6 +34,7 @@ struct Likeness {
         growth = growth_to(vehicle.overall, other->vehicle,
                            (stated != nullptr ? stated : root.entry("like"))->place, context);
         vehicle.demonstration = vehicle.demonstration || other->vehicle.demonstration;
+        vehicle.like = other->vehicle.name;
         vehicle.also_read.push_back(other->source);
     }
     PanelChange change_of(const std::string& panel) const {

@@ -85,7 +85,7 @@ TEST_CASE("panels are scaled along the axes of the vehicle") {
     CHECK(is_guessed(v));
     CHECK(v.demonstration);
     CHECK(v.body == "hatchback");
-    CHECK(v.like == "other");
+    CHECK(v.like == "Other");
     CHECK(v.also_read.size() == 1);
     REQUIRE(v.panels.size() == 5);
     REQUIRE(v.hardware.size() == 1);
@@ -205,6 +205,31 @@ TEST_CASE("a vehicle scaled without a file of its own") {
     Vehicle bare = *other.value;
     bare.overall = {};
     CHECK(stops(read::scaled_to(bare, {4400, 1800, 1400}).faults));
+}
+
+TEST_CASE("a table does not make measured panels of guessed ones") {
+    const Vehicle v = vehicle_like("overall: {length: 4400}\npanels:\n"
+                                   "  hood: {size: [990, 780], forward: up}\n");
+    const std::string text = read::table_of(v).text;
+    CHECK(text.find("\nhood,,,990,780,") != std::string::npos);
+    CHECK(text.find("\nfront door,both,,,,") != std::string::npos);
+}
+
+TEST_CASE("a part that belongs to a panel which this vehicle has not is none of its mistakes") {
+    const auto folder = std::filesystem::temp_directory_path() / "pelt-like-test";
+    std::filesystem::create_directories(folder);
+    std::ofstream(folder / "with.yaml")
+        << "vehicle: W\noverall: {length: 4000}\npanels:\n"
+           "  hood: {size: [990, 780], forward: up}\n  bars: {size: [990, 78], forward: up}\n"
+           "hardware:\n  feet: {with: [bars, hood]}\n  caps: {with: bars}\n";
+    const auto reading =
+        read::vehicle(file("vehicle: V\nlike: with.yaml\npanels: {bars: no}\n",
+                           (folder / "v.yaml").string()));
+    for (const std::string& line : told(reading))
+        FAIL_CHECK(line);
+    REQUIRE(reading.value.has_value());
+    CHECK(reading.value->hardware[0].with == std::vector<std::string>{"hood"});
+    CHECK(reading.value->hardware[1].with.empty());
 }
 
 TEST_CASE("a diagonal must agree with the corners") {

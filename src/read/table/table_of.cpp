@@ -76,6 +76,19 @@ public:
 
     RowOf made() {
         set_words();
+        if (panel_.guessed)
+            note("guesses: width, height and rises are to be measured");
+        else
+            set_readings();
+        set_tucks();
+        note_the_rest();
+        return std::move(row_);
+    }
+
+private:
+    void note(const std::string& what) { left_out_.note(what, panel_.name); }
+
+    void set_readings() {
         if (const auto* outline = std::get_if<OutlineForm>(&panel_.form))
             set_outline(*outline);
         else if (const auto* girths = std::get_if<GirthsForm>(&panel_.form))
@@ -84,13 +97,7 @@ public:
             note("scans, of which width, height and rises are to be measured");
         if (panel_.crown)
             set_crown(*panel_.crown);
-        set_tucks();
-        note_the_rest();
-        return std::move(row_);
     }
-
-private:
-    void note(const std::string& what) { left_out_.note(what, panel_.name); }
 
     void set_words() {
         row_["panel"] = panel_.name;

@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: MIT
+#include "read/table/cells.hpp"
 #include "read/table/table_of.hpp"
-
-#include <csv.h>
 
 #include <algorithm>
 #include <array>
@@ -10,12 +9,6 @@
 
 namespace pelt::read {
 namespace {
-
-std::string quoted_cell(const std::string& cell) {
-    std::string out(2 * cell.size() + 2, '\0');
-    out.resize(csv_write(out.data(), out.size(), cell.data(), cell.size()));
-    return out;
-}
 
 bool is_formula(const std::string& cell) {
     const bool number = cell.size() > 1 && cell[0] == '-' && cell[1] >= '0' && cell[1] <= '9';
