@@ -40,6 +40,11 @@ std::string line_for(const Vehicle& vehicle) {
                        counted(vehicle.panels.size(), "panel");
     if (all_of(vehicle) != vehicle.panels.size())
         text += " (" + std::to_string(all_of(vehicle)) + " with both sides and all copies)";
+    const auto guessed = static_cast<std::size_t>(
+        std::count_if(vehicle.panels.begin(), vehicle.panels.end(),
+                      [](const Panel& panel) { return panel.guessed; }));
+    if (guessed > 0)
+        text += ", " + counted(guessed, "panel") + " guessed from " + in_quotes(vehicle.like);
     return text + (vehicle.demonstration ? ", demonstration\n" : "\n");
 }
 
@@ -82,7 +87,7 @@ public:
         const bool draws = context_.arguments.count(Opt::out) > 0;
         Faults wishes;
         const std::vector<Target> targets =
-            draws ? targets_in(Format::svg, "a drawing of what was measured", context_.arguments,
+            draws ? targets_in({Format::svg}, "a drawing of what was measured", context_.arguments,
                                wishes)
                   : std::vector<Target>{};
         files_.tell(wishes);

@@ -131,6 +131,7 @@ CommandRow list_row() {
                 {"pelt list", "what there is"},
                 {"pelt list town-hatchback > mine.yaml", "a start for a file of your own"},
                 {"pelt list --form -o form.pdf", "a form to measure by"},
+                {"pelt list town-hatchback -o mine.csv", "a vehicle as a spreadsheet"},
             },
             true};
 }

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "cli/complaints.hpp"
 #include "cli/context.hpp"
+#include "cli/estimated.hpp"
 #include "cli/files.hpp"
 #include "cli/formats.hpp"
 #include "cli/interrupt.hpp"
@@ -152,10 +153,17 @@ int run_cut(const Context& context) {
         return files.status();
     order::Request request = wishes_of(context.arguments);
     request.weigh_the_rules = true;
+    if (context.arguments.count(Opt::like_size) > 0 && context.arguments.operands.size() > 2) {
+        files.tell({usage("--like-size is for one vehicle, and several are named",
+                          "write a file with 'like' for each of the others")});
+        return files.status();
+    }
     const bool operands = read_operands(files, context.arguments.operands, request);
     if (!read_stock(files, context.arguments, request) || !operands ||
         !files.spared_by(paths_of(targets)))
         return files.status();
+    if (order::is_guessed(request))
+        return cut_estimate(request, targets, files, context);
     const bool says_why =
         context.messages.loudness().verbose > 0 && !context.messages.loudness().quiet;
     request.find_binding = says_why || allows_for_errors(request);

@@ -40,7 +40,9 @@ std::string place_of(const Fault& fault) {
     if (!fault.place.source)
         return "pelt: ";
     std::string text = fault.place.source->name + ":";
-    if (fault.place.line > 0)
+    if (fault.place.line > 0 && fault.place.source->is_table)
+        text += cell_name(fault.place.line, fault.place.column) + ":";
+    else if (fault.place.line > 0)
         text += std::to_string(fault.place.line) + ":" + std::to_string(fault.place.column) + ":";
     return text + " ";
 }

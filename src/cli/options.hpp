@@ -18,6 +18,7 @@ enum class Opt {
     without,
     with,
     leave,
+    like_size,
     times,
     width,
     seams,
@@ -66,6 +67,7 @@ enum class Kind {
     percent, ///< a decimal number and its sign
     length,  ///< a number and its unit
     span,    ///< two lengths: FROM..TO
+    sizes,   ///< three lengths between commas
     file,    ///< a path, or `-`
     date,
     filling, ///< WORD=TEXT

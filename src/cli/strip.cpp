@@ -41,6 +41,8 @@ report::StripSheet sheet_of(const Vehicle& vehicle, std::optional<Film> film, St
     sheet.film = std::move(film);
     sheet.list = std::move(list);
     sheet.unit = unit;
+    if (is_guessed(vehicle))
+        sheet.like = vehicle.like;
     return sheet;
 }
 

@@ -119,6 +119,17 @@ std::optional<Complaint> about_span(const OptionRow& option, const std::string& 
     return std::nullopt;
 }
 
+std::optional<Complaint> about_sizes(const OptionRow& option, const std::string& value) {
+    const auto parts = names_in(value);
+    if (!parts || parts->size() != 3)
+        return Complaint{spelled(option) + " " + in_quotes(value) + " is not three lengths",
+                         "write length, width and height over all, such as 4710,1830,1480"};
+    for (const std::string& part : *parts)
+        if (const auto parsed = read::parse_length(part, Unit::mm); !parsed.value)
+            return Complaint{spelled(option) + " " + parsed.refusal.what, parsed.refusal.remedy};
+    return std::nullopt;
+}
+
 std::optional<Complaint> about_percent(const OptionRow& option, const std::string& value) {
     const auto parsed = read::parse_percent(value);
     if (!parsed.value)
@@ -223,6 +234,8 @@ std::optional<Complaint> complaint_about(const OptionRow& option, const std::str
         return about_length(option, value);
     case Kind::span:
         return about_span(option, value);
+    case Kind::sizes:
+        return about_sizes(option, value);
     case Kind::percent:
         return about_percent(option, value);
     case Kind::date:

@@ -16,9 +16,11 @@ namespace pelt {
 struct Source {
     std::string name;
     std::string text;
+    bool is_table = false; ///< a spreadsheet's: places in it are cells
 };
 
-/// A place in a file. Lines and columns count from 1, columns in characters; line 0: no place.
+/// A place in a file. Lines and columns count from 1, columns in characters; line 0: no place. In a
+/// table they are the row and the column of a cell.
 struct Place {
     std::shared_ptr<const Source> source;
     int line = 0;
@@ -61,8 +63,11 @@ Faults told_together(const Faults& faults);
 /// The sentence alone: "what; remedy", lengths in the unit.
 std::string sentence_of(const Fault& fault, Unit unit = Unit::mm);
 
+/// "C5": the cell of a table, as spreadsheets call it.
+std::string cell_name(int row, int column);
+
 /// `file:line:column: panel 'NAME': what; remedy`, then the source line and a caret when
-/// `with_source`. Without a place the text begins at the panel.
+/// `with_source`. Without a place the text begins at the panel; in a table the place is `file:C5:`.
 std::string to_string(const Fault& fault, bool with_source = true, Unit unit = Unit::mm);
 
 } // namespace pelt

@@ -39,6 +39,10 @@ std::string_view name_of(In map) {
         return "a recess";
     case In::hardware:
         return "a piece of hardware";
+    case In::overall:
+        return "'overall'";
+    case In::diagonal:
+        return "'diagonal'";
     case In::film:
         return "a film file";
     case In::roll:
@@ -82,7 +86,8 @@ std::string_view name_of(In map) {
 std::span<const Key> all_keys() {
     static const std::vector<Key> all = [] {
         std::vector<Key> keys = vehicle_keys();
-        for (const std::vector<Key>& more : {film_keys(), stock_keys(), shop_keys(), jobs_keys()})
+        for (const std::vector<Key>& more :
+             {like_keys_of_vehicles(), film_keys(), stock_keys(), shop_keys(), jobs_keys()})
             keys.insert(keys.end(), more.begin(), more.end());
         return keys;
     }();

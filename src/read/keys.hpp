@@ -26,6 +26,8 @@ enum class In {
     inlay,
     recess,
     hardware,
+    overall,
+    diagonal,
     film,
     roll,
     stretch,

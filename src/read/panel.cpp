@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "read/panel.hpp"
 
+#include "read/diagonal.hpp"
 #include "read/edges.hpp"
 #include "read/flat_ring.hpp"
 #include "read/outline.hpp"
@@ -218,7 +219,7 @@ void read_words(const Fields& fields, RearDoors rear_doors, Panel& panel, Contex
 } // namespace
 
 Panel read_panel(const Entry& entry, const Names& hardware, RearDoors rear_doors,
-                 Context& context) {
+                 const PanelChange& change, Context& context) {
     context.panel = entry.key;
     Panel panel;
     panel.name = entry.key;
@@ -236,6 +237,9 @@ Panel read_panel(const Entry& entry, const Names& hardware, RearDoors rear_doors
         read_allowances(fields, panel, context);
         read_edges(fields, hardware, panel, context);
         read_parts(fields, hardware, panel, context);
+        read_diagonal(fields, panel, context);
+        if (change)
+            change(panel);
         check_shapes(panel, context);
     }
     context.panel.clear();

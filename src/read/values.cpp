@@ -87,7 +87,7 @@ std::optional<WrittenLength> length_value(const Node& node, const Key& key, std:
     const std::string* text = plain_text(node, label, owner, context);
     if (text == nullptr)
         return std::nullopt;
-    const auto length = told(parse_length(*text, context.unit), node, label, context);
+    const auto length = told(parse_length(*text, context.unit_at(node.place)), node, label, context);
     if (!length ||
         !within_bounds(length->length.mm(), node, key, ValueKind::length, label, context))
         return std::nullopt;
@@ -248,11 +248,9 @@ std::optional<Point> size_value(const Node& node, const Key& key, std::string_vi
     const auto high = length_value(y, key, std::string(label) + ": y", owner, context);
     if (!high)
         return std::nullopt;
-    const Unit of_file = context.unit;
     if (!has_a_unit(x.text) && has_a_unit(y.text))
-        context.unit = high->unit;
+        x.text += " " + std::string(name_of(high->unit));
     const auto wide = length_value(x, key, std::string(label) + ": x", owner, context);
-    context.unit = of_file;
     return wide ? std::optional(Point{wide->length.mm(), high->length.mm()}) : std::nullopt;
 }
 

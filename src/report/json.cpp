@@ -3,7 +3,7 @@
 #include "report/facts.hpp"
 #include "report/findings.hpp"
 #include "report/half_done.hpp"
-#include "report/json_text.hpp"
+#include "report/json_parts.hpp"
 #include "report/measuring.hpp"
 #include "report/offcuts.hpp"
 #include "report/words.hpp"
@@ -164,7 +164,9 @@ Json short_of_stock(const std::optional<ShortStock>& stock) {
         .on_one_line();
 }
 
-Json order(const Job& job, const Order& order) {
+} // namespace
+
+Json json_order(const Job& job, const Order& order) {
     const int digits = job.film.money_digits;
     return JsonObject()
         .add("length_mm", json_mm(order.length()))
@@ -179,6 +181,8 @@ Json order(const Job& job, const Order& order) {
         .add("short_of_stock", short_of_stock(order.short_stock))
         .on_one_line();
 }
+
+namespace {
 
 Json areas(const Plan& plan) {
     const Areas a = areas_of(plan);
@@ -301,14 +305,15 @@ std::string to_json(const Sheet& sheet) {
         .add("straight", straight(sheet))
         .add("area_mm2", areas(sheet.plan))
         .add("waste_percent", json_number(decimal(waste_micropercent(areas_of(sheet.plan)), 6, 4)))
-        .add("order", order(job, sheet.order))
+        .add("order", json_order(job, sheet.order))
         .add("half_done", half_done(sheet))
         .add("measuring", measuring(sheet))
         .add("rolls", rolls(sheet))
         .add("seams", seams(job))
         .add("offcuts", offcuts(sheet))
         .add("warnings", warnings(sheet))
-        .add("notes", notes(sheet));
+        .add("notes", notes(sheet))
+        .add("guess", json_null);
     return out.on_lines().text + "\n";
 }
 

@@ -8,6 +8,7 @@
 #include "model/plan.hpp"
 #include "report/area.hpp"
 #include "report/document.hpp"
+#include "report/estimate.hpp"
 #include "report/measured.hpp"
 #include "report/paper_size.hpp"
 #include "report/quote.hpp"
@@ -119,6 +120,11 @@ struct ComparisonRow {
     std::string problem;
     /// Of the roll that the film's prices are for; none: of this one. Else the row has no price.
     std::optional<Um> priced_width = std::nullopt;
+    std::optional<Estimate> estimate = std::nullopt; ///< in place of a sheet: not all was measured
+
+    /// Of the sheet or the estimate; none where there is neither.
+    const Job* job() const;
+    const Order* order() const;
 };
 
 struct Comparison {
@@ -136,8 +142,9 @@ std::string to_markdown(const Comparison& comparison);
 std::string to_json(const Comparison& comparison);
 
 /// A head and one row a film and width: vehicle film roll_width_mm length_mm bound_mm
-/// waste_percent order_mm total currency seams pieces problem rank more, the last two by what is
-/// bought, 1 for the cheapest of its currency. New columns may be added at the end.
+/// waste_percent order_mm total currency seams pieces problem rank more guessed_panels low_mm
+/// high_mm; rank and more by what is bought, 1 for the cheapest of its currency; the last two only
+/// of vehicles that were not measured. New columns may be added at the end.
 std::string to_csv(const Comparison& comparison);
 
 /// The film that stays on one vehicle, against what is usual for its body.

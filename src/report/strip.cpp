@@ -4,6 +4,7 @@
 #include "report/cautions.hpp"
 #include "report/csv_text.hpp"
 #include "report/decimal.hpp"
+#include "report/estimate.hpp"
 #include "report/json_text.hpp"
 #include "report/words.hpp"
 #include "trade/consumables.hpp"
@@ -220,7 +221,14 @@ std::string in_one_field(const std::vector<std::string>& names) {
 
 Document strip_report(const StripSheet& sheet) {
     const Measures measures(sheet.unit);
-    Document out{Title{sheet.vehicle, sheet.demonstration ? "DEMONSTRATION: INVENTED DATA" : ""}};
+    const std::string invented = sheet.demonstration ? "DEMONSTRATION: INVENTED DATA" : "";
+    const bool guessed = !sheet.like.empty();
+    Document out{Title{sheet.vehicle, guessed ? not_measured : invented}};
+    if (guessed && !invented.empty())
+        out.push_back(Line{invented});
+    if (guessed)
+        out.push_back(Line{"The parts are those of " + sheet.like +
+                           ", which this vehicle is like: look what it has before you begin."});
     if (sheet.film)
         out.push_back(Line{"Film: " + sheet.film->name});
     out.push_back(Heading{"PARTS TO TAKE OFF, IN THIS ORDER"});
@@ -257,6 +265,7 @@ std::string to_json(const StripSheet& sheet) {
                .add("not_needed", json_names(sheet.list.not_needed))
                .add("used_up", json_used_up(sheet.list))
                .add("total", json_total(sheet.list))
+               .add("guessed", json_bool(!sheet.like.empty()))
                .on_lines()
                .text +
            "\n";
@@ -264,7 +273,8 @@ std::string to_json(const StripSheet& sheet) {
 
 std::string to_csv(const StripSheet& sheet) {
     std::string text = csv_line(
-        {"step", "part", "count", "tool", "minutes_each", "clips_each", "after", "panels"});
+        {"step", "part", "count", "tool", "minutes_each", "clips_each", "after", "panels",
+                  "guessed"});
     const auto number = [](const std::optional<double>& value) {
         return value ? decimal(thousandths(*value), 3, 0) : "";
     };
@@ -273,7 +283,8 @@ std::string to_csv(const StripSheet& sheet) {
         text += csv_line({std::to_string(++step), csv_text(row.part.name),
                           std::to_string(row.part.count), csv_text(row.part.tool),
                           number(row.part.minutes_each), std::to_string(row.part.clips_each),
-                          in_one_field(row.part.after), in_one_field(row.panels)});
+                          in_one_field(row.part.after), in_one_field(row.panels),
+                          sheet.like.empty() ? "no" : "yes"});
     return text;
 }
 

@@ -62,7 +62,7 @@ TEST_CASE("keys that are unknown, not known yet, or elsewhere at home") {
          "5:16: tolerance '2 m' is more than 1 m; give 0 mm to 1 m"},
         {"size: [1, 1]\nxyzzyplugh: 5", "5:5: 'xyzzyplugh' is not a key of a panel; its keys are "
                                         "'outline', 'size', 'girths', 'through stations', 'rise over "
-                                        "spine', 'rise over girth', 'crown', 'measured' and 24 more"},
+                                        "spine', 'rise over girth', 'crown', 'measured' and 25 more"},
         {"size: [1, 1]\nedges: {all: {wrap:12}}",
          "5:19: after the colon of 'wrap:12' a blank is missing; put one between the key and its "
          "value"},

@@ -34,7 +34,7 @@ TEST_CASE("the top of the file") {
           "options list them\n");
     CHECK(faults_of_vehicle("vehicle: T\ncurrency: EUR\npanels: {a: {size: [9, 9]}}\n") ==
           "t.yaml:2:1: 'currency' is not a key of a vehicle file; its keys are 'vehicle', "
-          "'demonstration', 'body', 'units', 'panels' and 'hardware'\n");
+          "'demonstration', 'body', 'units', 'panels', 'hardware', 'overall' and 'like'\n");
 }
 
 TEST_CASE("what is behind must be listed") {
@@ -80,7 +80,7 @@ TEST_CASE("all faults of a file come at once, by place") {
         "23 1/2 in or 5 ft 3 in\n"
         "t.yaml:4:24: panel 'hood': 'colour' is not a key of a panel; its keys are 'outline', "
         "'size', 'girths', 'through stations', 'rise over spine', 'rise over girth', 'crown', "
-        "'measured' and 24 more\n"
+        "'measured' and 25 more\n"
         "t.yaml:5:3: 'hood' stands here again, after line 4; keep one of the two\n"
         "t.yaml:6:3: panel 'roof': it has no shape; give 'outline', 'size', 'girths' or 'surface'\n"
         "t.yaml:7:16: 'tol' is not a key of a piece of hardware; did you mean 'tool'?\n");
