@@ -49,6 +49,7 @@ enum class Opt {
     form,
     date,
     fill,
+    schema,
     help,
     version,
     quiet,
