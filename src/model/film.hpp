@@ -55,6 +55,7 @@ struct Film {
     std::optional<double> stretch_panel_percent;
     Allowances allowances;
     WorthKeeping worth_keeping;
+    Um least_piece = 0; ///< pieces of a divided panel are no narrower where that can be
     std::vector<Offer> sold; ///< empty: prices unknown
     std::string currency;    ///< ISO 4217, empty where there is none
     int money_digits = 2;    ///< decimals to print

@@ -18,8 +18,8 @@ struct Wishes {
     CutBy by = CutBy::straight;
     int times = 1;
     std::vector<std::string> left_on; ///< hardware that stays on (see staying_on)
-    bool split = true;                ///< `--seams auto`: panels that are too wide may be split
-    bool free_turns = false;          ///< `--turns any`: film of any direction may lie askew
+    Seams seams = Seams::fitter;
+    bool free_turns = false; ///< `--turns any`: film of any direction may lie askew
 };
 
 /// The hardware that stays on when `leave` does: also what can only come off after it (`after`).
@@ -32,16 +32,16 @@ std::vector<std::string> staying_on(const std::vector<Hardware>& hardware,
 Panel allowing_for_errors(Panel panel, const Film& film, const Wishes& wishes, Um tolerance);
 
 /// One way to cut a panel: the pieces of all its sides and faces, inlays last, and the seams
-/// between them. Of two parts the one with the lower number is never under the other by the rule of
-/// seams; parts are laid from the last to the first, inlays before all.
+/// between them. Of two parts the one with the lower number never lies over the other; parts are
+/// laid from the first to the last, inlays before all.
 struct Way {
     std::vector<Piece> pieces;
     std::vector<Seam> seams;
 };
 
-/// Every way worth trying to cut one panel; a few at most. One way where the panel fits the film,
-/// whole or along the seam lines that are always used; else one for every choice of the fewest seam
-/// lines that do, or of the strips in which it could be cut. Equal panels give equal ways whatever
+/// How to cut one panel: one way; with `Seams::thrifty` every one that is worth trying, a few at
+/// most. Whole where it fits the film, or along the seam lines that are always used; else along the
+/// fewest seam lines that do, or in strips (fitter.hpp). Equal panels give equal ways whatever
 /// they are called. Empty when there is none: then `faults` says why (severity job where the film
 /// is too narrow). Copies are 1 … count × faces × times; with two faces the odd ones are the outer
 /// face, the even ones the mirrored inner one.
