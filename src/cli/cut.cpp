@@ -117,6 +117,7 @@ int run_cut(const Context& context) {
         return files.status();
     order::Request request = wishes_of(context.arguments);
     request.weigh_the_rules = true;
+    request.weigh_the_seams = true;
     const bool operands = read_operands(files, context.arguments.operands, request);
     if (!read_stock(files, context.arguments, request) || !operands ||
         !files.spared_by(paths_of(targets)))
@@ -137,7 +138,8 @@ int run_cut(const Context& context) {
                               .date = context.arguments.value(Opt::date).value_or(""),
                               .stopped_by = found.stopped_by,
                               .rules_cost = found.outcome.rules_cost,
-                              .binding = found.outcome.binding};
+                              .binding = found.outcome.binding,
+                              .seams_weighed = found.outcome.seams_weighed};
     const int written = write_results(
         targets, [&](const Target& target) { return rendered(target, sheet, context); },
         context.messages);

@@ -20,6 +20,7 @@ enum class Opt {
     leave,
     times,
     width,
+    margin,
     seams,
     split,
     turns,
@@ -65,6 +66,7 @@ enum class Kind {
     percent, ///< a decimal number and its sign
     length,  ///< a number and its unit
     span,    ///< two lengths: FROM..TO
+    margin,  ///< one length, or two with a comma between them
     file,    ///< a path, or `-`
     date,
 };

@@ -40,6 +40,15 @@ struct WorthKeeping {
     Um across = 0;
 };
 
+/// A margin asked for in place of a film's: without `least` the smaller of `want` and the film's.
+struct MarginWish {
+    Um want = 0;
+    std::optional<Um> least;
+    Handling in_place_of(const Handling& films) const {
+        return {want, least.value_or(want < films.least ? want : films.least)};
+    }
+};
+
 struct Film {
     std::string name;
     std::string file;

@@ -128,10 +128,12 @@ std::optional<std::size_t> divide(Dividing& dividing, const std::vector<Divide>&
     return last;
 }
 
-/// Those places at which the film takes the cell's strips.
-Places that_fit(const Cell& cell, const Places& places, const PanelJob& job) {
+/// The first so many of the places at which the film takes the cell's strips.
+Places that_fit(const Cell& cell, const Places& places, std::size_t most, const PanelJob& job) {
     Places out;
     for (const std::vector<Divide>& lines : places) {
+        if (out.size() == most)
+            break;
         Dividing alone{{cell}, {}};
         if (divide(alone, lines, 0, job) && fits(alone, job))
             out.push_back(lines);
@@ -148,8 +150,8 @@ std::optional<Dividing> in_strips(const Dividing& start, std::size_t way, const 
     for (std::size_t i = 0; i < dividing.cells.size(); ++i) {
         if (fits(dividing.cells[i], job))
             continue;
-        const Places places =
-            that_fit(dividing.cells[i], places_of(too_wide(dividing.cells[i], job)), job);
+        const Places places = that_fit(
+            dividing.cells[i], places_of(too_wide(dividing.cells[i], job)), way + 1, job);
         if (places.empty())
             return std::nullopt;
         any_new = any_new || way < places.size();
@@ -161,7 +163,9 @@ std::optional<Dividing> in_strips(const Dividing& start, std::size_t way, const 
     return any_new ? std::optional(std::move(dividing)) : std::nullopt;
 }
 
+/// Up to a few ways, the last of them the first one that will do.
 std::vector<Dividing> all_in_strips(const Dividing& start, const PlacesOf& places_of,
+                                    const std::function<bool(const Dividing&)>& will_do,
                                     const PanelJob& job) {
     constexpr std::size_t most_ways = 8;
     std::vector<Dividing> out;
@@ -170,6 +174,8 @@ std::vector<Dividing> all_in_strips(const Dividing& start, const PlacesOf& place
         if (!dividing)
             break;
         out.push_back(std::move(*dividing));
+        if (will_do(out.back()))
+            break;
     }
     return out;
 }
@@ -181,9 +187,14 @@ Places every_place(const TooWide& cell, const PanelJob& job) {
         return !std::all_of(lines.begin(), lines.end(),
                             [&](const Divide& line) { return keeps_clear(line, job); });
     });
-    const Places fitters = fitters_places(cell, job);
-    if (!fitters.empty())
-        out.push_back(fitters.front());
+    const auto same = [](const Divide& a, const Divide& b) { return a.points == b.points; };
+    for (std::vector<Divide>& lines : fitters_places(cell, job))
+        if (std::none_of(out.begin(), out.end(), [&](const std::vector<Divide>& known) {
+                return std::equal(known.begin(), known.end(), lines.begin(), lines.end(), same);
+            })) {
+            out.push_back(std::move(lines));
+            break;
+        }
     return out;
 }
 
@@ -274,6 +285,9 @@ std::vector<Dividing> where_needed(Dividing start, const FileLines& lines, const
         start,
         [&](const TooWide& cell) {
             return job.weighs_every_way ? every_place(cell, job) : fitters_places(cell, job);
+        },
+        [&](const Dividing& way) {
+            return !job.weighs_every_way && finished(way, lines, job).has_value();
         },
         job);
 }

@@ -54,6 +54,10 @@ std::vector<Way> ways_to_cut(const Panel& panel, const DevelopedPanel& developed
 /// in any direction; none where the file has to say and does not.
 std::optional<Heading> forward_of(const Panel& panel, const Film& film);
 
+/// How an end of a panel is called on the vehicle: "front", "upper", "left"; of the piece frame's x
+/// axis or its y axis, the high end or the low one, of a piece that is not mirrored.
+std::string end_called(const Panel& panel, const Film& film, bool of_x, bool high);
+
 /// What is done at the edges and openings that one piece of a panel covers, wholly or in part; what
 /// lies on it only through the lap at a seam is the other part's. Only film that stays on counts:
 /// margins and bleed do not. `piece` is one of the panel's main pieces, `id` one of its ids. Empty

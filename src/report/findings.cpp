@@ -167,9 +167,8 @@ std::vector<Finding> added_seams(const Sheet& sheet, const Measures& measures) {
         if (seam.added)
             out.push_back({panel_label(job, seam.vehicle, seam.panel, seam.side),
                            "seam added, " + measures.size_with_unit(seam.length) + " long, " +
-                               place_text(seam.place, measures) + "; part " +
-                               std::to_string(seam.upper_part) +
-                               " is laid second and lies on top of part " +
+                               place_text(seam.place, measures) + "; piece " +
+                               std::to_string(seam.upper_part) + " laps over piece " +
                                std::to_string(seam.under_part)});
     return out;
 }

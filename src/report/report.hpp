@@ -31,6 +31,7 @@ struct Sheet {
                                  ///< told by a warning
     RulesCost rules_cost = {};   ///< not asked for: nothing is said
     Binding binding = {};        ///< what the length hangs on; not asked for: nothing is said
+    SeamsWeighed seams_weighed = {}; ///< not asked for: nothing is said
 };
 
 /// Which pieces the length hangs on, in words; empty: not asked for.

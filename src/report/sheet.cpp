@@ -8,6 +8,7 @@
 #include "report/lists.hpp"
 #include "report/offcuts.hpp"
 #include "report/roll_sketch.hpp"
+#include "report/seams_told.hpp"
 #include "report/sections.hpp"
 #include "report/words.hpp"
 
@@ -51,6 +52,7 @@ public:
         order();
         add(Heading{"WHAT THIS ASSUMES"});
         add(Items{"-", assumptions(sheet_, measures_)});
+        how_it_is_divided();
         decisions();
         film();
     }
@@ -133,6 +135,19 @@ private:
             return;
         add(Heading{"DECIDE OR MIND BEFORE CUTTING"});
         add(Items{"!", texts});
+    }
+
+    void how_it_is_divided() {
+        std::vector<std::string> texts = divided_otherwise(sheet_, measures_);
+        for (const std::string& text : seam_lines_to_copy(sheet_))
+            texts.push_back(text);
+        if (texts.empty())
+            return;
+        add(Heading{"SEAMS"});
+        add(Items{"-", texts});
+        if (!seam_lines_to_copy(sheet_).empty())
+            line("To keep these seams whatever changes, copy the lines into the vehicle file, "
+                 "pelt-vehicle(5).");
     }
 
     void film() {

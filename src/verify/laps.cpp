@@ -245,7 +245,7 @@ private:
             }
         }
         if (!right)
-            faults_.push_back(covering_.who + ": part " + std::to_string(end.part + 1) +
+            faults_.push_back(covering_.who + ": piece " + std::to_string(end.part + 1) +
                               " ends at " + in_mm(end.stretch->middle) +
                               " of its drawing as no seam tells");
     }
