@@ -32,6 +32,25 @@ Ways ways_of(const Job& job, const WhichPanel& which, const piece::Wishes& wishe
                               which.panel, faults);
 }
 
+/// Divided at the same places.
+bool are_alike(const piece::Way& a, const piece::Way& b) {
+    return std::equal(a.seams.begin(), a.seams.end(), b.seams.begin(), b.seams.end(),
+                      [](const Seam& x, const Seam& y) { return x.place == y.place; });
+}
+
+/// Every way worth trying, and last the fitter's; one way where the panel is not divided.
+Ways ways_where_film_decides(const Job& job, const WhichPanel& which, Faults& faults) {
+    Ways ways = ways_of(job, which, wishes_of(job, Seams::thrifty), faults);
+    if (ways.empty() || ways.front().seams.empty())
+        return ways;
+    Faults told_already;
+    Ways fitters = ways_of(job, which, wishes_of(job, Seams::fitter), told_already);
+    const piece::Way last = fitters.empty() ? ways.front() : std::move(fitters.front());
+    if (ways.size() > 1 || !are_alike(ways.front(), last))
+        ways.push_back(last);
+    return ways;
+}
+
 std::vector<WhichPanel> panels_to_cut(const Job& job) {
     std::vector<WhichPanel> out;
     for (int v = 0; v < static_cast<int>(job.vehicles.size()); ++v)
@@ -42,7 +61,8 @@ std::vector<WhichPanel> panels_to_cut(const Job& job) {
     return out;
 }
 
-/// Where the film of one vehicle is shortest: which way each of its panels is divided.
+/// Where the film of one vehicle is shortest: which way each of its panels is divided. The last way
+/// of each is the fitter's.
 class Thrift {
 public:
     Thrift(const Job& job, const Request& request, int vehicle)
@@ -55,39 +75,51 @@ public:
     }
 
     /// Extras are settled one by one, each beside the whole vehicle without other extras.
-    std::size_t choice_of(const WaysOfPanel& panel) {
-        const auto same = [&](const WaysOfPanel& other) { return other.which == panel.which; };
-        const auto known = std::find_if(panels_.begin(), panels_.end(), same);
+    std::size_t choice_of(const WhichPanel& which) {
+        const auto known = std::find_if(panels_.begin(), panels_.end(), [&](const WaysOfPanel& of) {
+            return of.which == which;
+        });
         if (known != panels_.end())
             return choice_[static_cast<std::size_t>(known - panels_.begin())];
-        std::vector<Ways> ways;
+        std::vector<WaysOfPanel> panels;
         for (std::size_t i = 0; i < panels_.size(); ++i)
-            ways.push_back({panels_[i].ways[choice_[i]]});
-        ways.push_back(ways_alone(panel.which));
-        return best_choice(job_, ways, request_).back();
+            panels.push_back({panels_[i].which, {panels_[i].ways[choice_[i]]}});
+        Faults told_elsewhere;
+        panels.push_back({which, ways_where_film_decides(job_, which, told_elsewhere)});
+        return shortest(panels).back();
     }
 
 private:
-    Ways ways_alone(const WhichPanel& which) const {
-        Faults told_elsewhere;
-        return ways_of(job_, which, wishes_of(job_, Seams::thrifty), told_elsewhere);
-    }
-
     void settle_all_but_extras() {
         const auto& panels = job_.vehicles[static_cast<std::size_t>(vehicle_)].panels;
+        Faults told_elsewhere;
         for (int p = 0; p < static_cast<int>(panels.size()); ++p)
             if (panels[static_cast<std::size_t>(p)].extra.empty())
-                if (Ways ways = ways_alone({vehicle_, p}); !ways.empty())
+                if (Ways ways = ways_where_film_decides(job_, {vehicle_, p}, told_elsewhere);
+                    !ways.empty())
                     panels_.push_back({{vehicle_, p}, std::move(ways)});
         // Panels are settled one after the other: by shape, not by their place in the file.
         std::stable_sort(panels_.begin(), panels_.end(),
                          [](const WaysOfPanel& a, const WaysOfPanel& b) {
                              return come_before(a.ways.front().pieces, b.ways.front().pieces);
                          });
+        choice_ = shortest(panels_);
+    }
+
+    /// The best that trials find, or the fitter's places where those are as good.
+    Choice shortest(const std::vector<WaysOfPanel>& panels) const {
         std::vector<Ways> ways;
-        for (const WaysOfPanel& panel : panels_)
+        Choice fitters;
+        for (const WaysOfPanel& panel : panels) {
             ways.push_back(panel.ways);
-        choice_ = best_choice(job_, ways, request_);
+            fitters.push_back(panel.ways.size() - 1);
+            if (panel.ways.size() > 1)
+                ways.back().pop_back();
+        }
+        const Choice found = best_choice(job_, ways, request_);
+        for (std::size_t i = 0; i < panels.size(); ++i)
+            ways[i] = panels[i].ways;
+        return is_shorter(job_, ways, found, fitters, request_) ? found : fitters;
     }
 
     Job job_;
@@ -111,7 +143,10 @@ WhichPanel panel_of(const piece::Way& way) {
 std::vector<piece::Way> settled_ways(const Job& job, const Request& request, Faults& faults) {
     std::vector<WaysOfPanel> panels;
     for (const WhichPanel& which : panels_to_cut(job))
-        if (Ways ways = ways_of(job, which, wishes_of(job, request.seams), faults); !ways.empty())
+        if (Ways ways = request.seams == Seams::thrifty
+                            ? ways_where_film_decides(job, which, faults)
+                            : ways_of(job, which, wishes_of(job, request.seams), faults);
+            !ways.empty())
             panels.push_back({which, std::move(ways)});
     std::vector<piece::Way> out;
     std::optional<Thrift> thrift;
@@ -121,7 +156,7 @@ std::vector<piece::Way> settled_ways(const Job& job, const Request& request, Fau
         if (panel.ways.size() > 1 && !stops(faults)) {
             if (!thrift || vehicle != panel.which.vehicle)
                 thrift.emplace(job, request, vehicle = panel.which.vehicle);
-            choice = thrift->choice_of(panel);
+            choice = thrift->choice_of(panel.which);
         }
         out.push_back(panel.ways[choice]);
     }

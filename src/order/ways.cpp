@@ -16,11 +16,11 @@ using MaybeScore = std::optional<Score>;
 
 class Trials {
 public:
-    Trials(const Job& job, const std::vector<Ways>& panels, const Request& request)
+    Trials(const Job& job, const std::vector<Ways>& panels, const Request& request, bool quick)
         : job_(job), panels_(panels), effort_(request.effort), watch_(request.watch) {
         effort_.amount = 1;
         effort_.seed = 1;
-        effort_.trial = true;
+        effort_.trial = quick;
     }
 
     /// A score for each choice; none where no layout was found.
@@ -90,7 +90,7 @@ void set_rolls(Job& job) {
 }
 
 Choice best_choice(const Job& job, const std::vector<Ways>& panels, const Request& request) {
-    const Trials trials(job, panels, request);
+    const Trials trials(job, panels, request, true);
     Choice choice(panels.size(), 0);
     MaybeScore best;
     for (std::size_t i = 0; i < panels.size(); ++i) {
@@ -108,6 +108,15 @@ Choice best_choice(const Job& job, const std::vector<Ways>& panels, const Reques
             }
     }
     return choice;
+}
+
+bool is_shorter(const Job& job, const std::vector<Ways>& panels, const Choice& choice,
+                const Choice& than, const Request& request) {
+    if (choice == than)
+        return false;
+    const std::vector<MaybeScore> scores =
+        Trials(job, panels, request, request.by == CutBy::contour).of({choice, than});
+    return scores[0] && (!scores[1] || *scores[0] < *scores[1]);
 }
 
 } // namespace pelt::order

@@ -28,4 +28,8 @@ void set_rolls(Job& job);
 /// that never changes the choice.
 Choice best_choice(const Job& job, const std::vector<Ways>& panels, const Request& request);
 
+/// Whether one choice takes less than the other, laid out as at the least effort.
+bool is_shorter(const Job& job, const std::vector<Ways>& panels, const Choice& choice,
+                const Choice& than, const Request& request);
+
 } // namespace pelt::order

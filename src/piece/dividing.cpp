@@ -180,24 +180,6 @@ std::vector<Dividing> all_in_strips(const Dividing& start, const PlacesOf& place
     return out;
 }
 
-/// Wherever film may be saved, but never where a place must stay clear; then the fitter's.
-Places every_place(const TooWide& cell, const PanelJob& job) {
-    Places out = strips(cell, job.stand, job.allowed, job.by);
-    std::erase_if(out, [&](const std::vector<Divide>& lines) {
-        return !std::all_of(lines.begin(), lines.end(),
-                            [&](const Divide& line) { return keeps_clear(line, job); });
-    });
-    const auto same = [](const Divide& a, const Divide& b) { return a.points == b.points; };
-    for (std::vector<Divide>& lines : fitters_places(cell, job))
-        if (std::none_of(out.begin(), out.end(), [&](const std::vector<Divide>& known) {
-                return std::equal(known.begin(), known.end(), lines.begin(), lines.end(), same);
-            })) {
-            out.push_back(std::move(lines));
-            break;
-        }
-    return out;
-}
-
 /// The parts' own cores: where a line cut off several tongues each has a share of its cell's.
 struct NumberedPart {
     Part part;
@@ -284,7 +266,8 @@ std::vector<Dividing> where_needed(Dividing start, const FileLines& lines, const
     return all_in_strips(
         start,
         [&](const TooWide& cell) {
-            return job.weighs_every_way ? every_place(cell, job) : fitters_places(cell, job);
+            return job.weighs_every_way ? strips(cell, job.stand, job.allowed, job.by)
+                                        : fitters_places(cell, job);
         },
         [&](const Dividing& way) {
             return !job.weighs_every_way && finished(way, lines, job).has_value();

@@ -195,7 +195,9 @@ std::vector<std::vector<Divide>> fitters_places(const TooWide& cell, const Panel
     };
     if (axes.empty())
         return out;
-    for (const Um least : {job.least_piece, Um{1}})
+    // Beside the lap something of the panel must be left.
+    const Um narrowest = job.allowed.overlap + 10 * um_per_mm;
+    for (const Um least : {std::max(job.least_piece, narrowest), narrowest})
         for (std::size_t strips = fewest; strips <= fewest + more_tried; ++strips) {
             if (strips == 2 && whole && job.stand.faces_end &&
                 is_symmetric(job.outline.outer, 1 - job.stand.level))
@@ -207,18 +209,6 @@ std::vector<std::vector<Divide>> fitters_places(const TooWide& cell, const Panel
                     add(axis.lines(strips, least));
         }
     return out;
-}
-
-bool keeps_clear(const Divide& line, const PanelJob& job) {
-    const auto mm = [](Um um) { return static_cast<double>(um) / um_per_mm; };
-    return std::none_of(job.keep_clear.begin(), job.keep_clear.end(), [&](const Box& zone) {
-        const Point low{mm(zone.low.x - clear_of_zones), mm(zone.low.y - clear_of_zones)};
-        const Point high{mm(zone.high.x + clear_of_zones), mm(zone.high.y + clear_of_zones)};
-        const Point a = line.points.front();
-        const Point b = line.points.back();
-        return std::max(a.x, b.x) > low.x && std::min(a.x, b.x) < high.x &&
-               std::max(a.y, b.y) > low.y && std::min(a.y, b.y) < high.y;
-    });
 }
 
 } // namespace pelt::piece

@@ -22,7 +22,4 @@ inline constexpr Um clear_of_zones = 50 * um_per_mm;
 /// cover. Empty: no place does.
 std::vector<std::vector<Divide>> fitters_places(const TooWide& cell, const PanelJob& job);
 
-/// Whether no part of the line comes nearer than that to a place that must stay clear.
-bool keeps_clear(const Divide& line, const PanelJob& job);
-
 } // namespace pelt::piece

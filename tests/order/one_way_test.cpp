@@ -84,7 +84,7 @@ std::string random_panels(Chance& chance) {
         if (chance.below(4) == 0)
             text += ", seam lines: [{line: [[0, " + number(high / 3) + "], [" + number(wide) +
                     ", " + number(high / 3) + "]], use: needed}]";
-        text += ", edges: {all: 12}}\n";
+        text += ", edges: {all: {wrap: 12}}}\n";
     }
     return text;
 }

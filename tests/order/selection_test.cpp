@@ -103,7 +103,7 @@ TEST_CASE("selection: a name that is a panel's and a group's means the panel, an
           std::vector<LeftOut>{{0, 0, Side::centre}});
     REQUIRE(faults.size() == 1);
     CHECK(to_string(faults[0]) ==
-          "warning: --done 'roof' is the panel alone, not the group 'roof'; name the others too if "
+          "--done 'roof' is the panel alone, not the group 'roof'; name the others too if "
           "they are meant: spoiler");
     // A panel alone in its group is no matter.
     vehicles[0].panels[1].group = "";

@@ -24,7 +24,7 @@ Panel flat(double wide, double high, Heading forward = Heading::right) {
 /// "its seam line 1, across, from 200 to 600 mm from the front edge", to the nearest millimetre.
 std::string in_words(const SeamPlace& place) {
     const auto mm = [](Um um) { return std::to_string((um + 500) / 1000); };
-    return (place.line.empty() ? "" : place.line + ", ") + (place.across ? "across, " : "along, ") +
+    return (place.line.empty() ? "" : place.line + ", ") + place.run + ", " +
            (mm(place.nearer) == mm(place.farther)
                 ? mm(place.nearer)
                 : "from " + mm(place.nearer) + " to " + mm(place.farther)) +
@@ -358,7 +358,7 @@ TEST_CASE("strips of film that may be turned run whichever way needs fewer") {
     const Cutting out = cut(flat(1600, 4000), lapping(10, Direction::any), thrifty());
     for (const piece::Way& way : out.ways) {
         CHECK(way.pieces.size() == 2);
-        CHECK(way.seams.at(0).place.across);
+        CHECK(way.seams.at(0).place.run == "across");
         CHECK(parts_fit(way, 1512000));
     }
     const Cutting both = cut(flat(1600, 1700), lapping(10, Direction::any), thrifty());
