@@ -158,6 +158,7 @@ int run_cut(const Context& context) {
                           "write a file with 'like' for each of the others")});
         return files.status();
     }
+    request.weigh_the_seams = true;
     const bool operands = read_operands(files, context.arguments.operands, request);
     if (!read_stock(files, context.arguments, request) || !operands ||
         !files.spared_by(paths_of(targets)))
@@ -183,7 +184,8 @@ int run_cut(const Context& context) {
                               .filled = fillings,
                               .stopped_by = found.stopped_by,
                               .rules_cost = found.outcome.rules_cost,
-                              .binding = found.outcome.binding};
+                              .binding = found.outcome.binding,
+                              .seams_weighed = found.outcome.seams_weighed};
     const int written = write_results(
         targets, [&](const Target& target) { return rendered(target, sheet, context); },
         context.messages);

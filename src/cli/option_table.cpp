@@ -50,8 +50,10 @@ std::vector<OptionRow> job_options() {
          .commands = selecting(),
          .group = Group::job,
          .line = "only these panels",
-         .text = "Only these panels: by name, by name and side (\"front door/left\"), or by group. "
-                 "A panel that is an extra comes in when it is named here.",
+         .text = "Only these panels: by name, by name and side (\"front door/left\"), or by group; "
+                 "also one piece of a divided panel (\"front bumper/1\", \"side wall/left/2\"), or "
+                 "one of several that are alike (\"door handle/left/no 2\"). A name that is a "
+                 "panel's and a group's means the panel. An extra comes in when it is named here.",
          .repeats = true},
         {.id = Opt::without,
          .name = "without",
@@ -107,13 +109,18 @@ std::vector<OptionRow> job_options() {
         {.id = Opt::seams,
          .name = "seams",
          .kind = Kind::choice,
-         .choices = {{"auto"}, {"never"}},
-         .initial = "auto",
+         .choices = {{"fitter"}, {"thrifty"}, {"never"}, {"auto"}},
+         .initial = "fitter",
          .commands = planning(),
          .group = Group::job,
-         .line = "whether panels that are too wide may be split",
-         .text = "Whether a panel that fits the roll in no way may be made of two pieces with a "
-                 "lap. \"never\" stops the job instead."},
+         .line = "where panels that are too wide are divided",
+         .text = "Where a panel that fits the roll in no way is divided, unless its file has lines "
+                 "for it. \"fitter\" (also called \"auto\"): where a fitter would: the fewest "
+                 "pieces, none narrow, 50 mm clear of what must stay clear; along the vehicle "
+                 "before upright; the upper or forward piece on top. \"thrifty\": where the "
+                 "film is shortest. \"never\" stops the job instead. One vehicle is always divided "
+                 "alike, whichever panels are chosen, however many there are, and whatever lies in "
+                 "stock; the sheet lists the seams, to be copied into the vehicle file."},
         later(Opt::split, "split", Kind::choice, "warn|auto", Group::job),
         {.id = Opt::done,
          .name = "done",
@@ -160,6 +167,20 @@ std::vector<OptionRow> film_options() {
              "1.22 m, 48 in. A bare number is in millimetres. With compare it may be given several "
              "times: every film is planned on every width.",
          .repeats_with = {Command::compare}},
+        {.id = Opt::margin,
+         .name = "margin",
+         .kind = Kind::margin,
+         .value = "WANT[,LEAST]",
+         .least = 0,
+         .most = 1'000,
+         .commands = planning(),
+         .group = Group::film,
+         .line = "film to grip around a piece in straight cutting",
+         .text = "The margin to grip around every piece in straight cutting, instead of the film "
+                 "file's; a panel's own stands. LEAST is what it may shrink to across the roll "
+                 "before a panel is divided; left out, it is the film's, or WANT where that is "
+                 "less. Flat panels do with 25 mm; small curved pieces want 60 to 75. A bare number "
+                 "is in millimetres."},
         {.id = Opt::turns,
          .name = "turns",
          .kind = Kind::choice,
@@ -180,11 +201,11 @@ std::vector<OptionRow> film_options() {
          .initial = "3",
          .commands = planning(),
          .group = Group::film,
-         .line = "how often film is turned on the table",
+         .line = "in how many stages a strip is cut",
          .text =
-             "How often the cuts through one part of the film may change between across and "
-             "along in straight cutting. With 3 a strip is cut across the roll, slit along, and "
-             "its parts are cut across; 2 leaves out the last; \"any\" sets no end. One more cut "
+             "In how many stages one strip of film is cut in straight cutting: how often the cuts "
+             "change between across and along. With 3 a strip is cut across the roll, slit along, "
+             "and what is slit off is cut across; 2 leaves out the last; \"any\" sets no end. One more cut "
              "may always trim a single piece. The sheet says what \"any\" would save."},
         {.id = Opt::table,
          .name = "table",

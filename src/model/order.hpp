@@ -95,6 +95,28 @@ struct Binding {
     std::vector<Pull> panels;    ///< those that pull at all, the most first
 };
 
+/// Another way to cut a panel that is divided where seams are added, and what is then bought.
+struct CutOtherwise {
+    enum class Is {
+        where_film_is_shortest, ///< divided elsewhere
+        whole_with_less_margin, ///< in one piece, `margin` on either side across the roll
+        whole_across_the_arrow, ///< in one piece, turned by a quarter
+    };
+    int vehicle = 0; ///< index into the job's vehicles
+    int panel = 0;   ///< index into that vehicle's panels
+    Is is = Is::where_film_is_shortest;
+    Um margin = 0;
+    std::optional<Length> order; ///< all that is bought; none: not weighed
+};
+
+/// What other seams, none, or narrower margins would come to.
+struct SeamsWeighed {
+    std::vector<CutOtherwise> panels;
+    /// With `trade::comfortable_margin` on flat and nearly flat panels; none: not weighed, or they
+    /// have no more.
+    std::optional<Length> narrow_margins;
+};
+
 /// What rules of straight cutting cost: new film of the best layout found without them. None: not
 /// asked for, or not a rule of this job.
 struct RulesCost {

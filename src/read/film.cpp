@@ -184,6 +184,7 @@ Film read_film(const Node& root, Context& context) {
     read_currency(fields, film, context);
     read_sold(fields, film, context);
     read_worth_keeping(fields, film);
+    film.least_piece = fields.ceil_um("least piece").value_or(trade::least_piece);
     return film;
 }
 

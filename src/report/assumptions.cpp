@@ -46,8 +46,9 @@ std::string name_of_left_out(const Job& job, const LeftOut& left) {
     const bool whole = std::all_of(sides.begin(), sides.end(), [&](Side side) {
         return is_left_out(job, {left.vehicle, left.panel, side});
     });
-    return whole ? panel_label(job, left.vehicle, left.panel)
-                 : panel_label(job, left.vehicle, left.panel, left.side);
+    return (whole ? panel_label(job, left.vehicle, left.panel)
+                  : panel_label(job, left.vehicle, left.panel, left.side)) +
+           some_of_it(left);
 }
 
 bool is_done(const Job& job, const LeftOut& left) {
@@ -108,8 +109,8 @@ std::vector<std::string> seams_by_the_file(const Job& job) {
     std::vector<std::string> names;
     for (const Seam& seam : job.seams)
         if (!seam.added)
-            add_once(names, panel_label(job, seam.vehicle, seam.panel, seam.side) + " (part " +
-                                std::to_string(seam.upper_part) + " over part " +
+            add_once(names, panel_label(job, seam.vehicle, seam.panel, seam.side) + " (piece " +
+                                std::to_string(seam.upper_part) + " over piece " +
                                 std::to_string(seam.under_part) + ")");
     if (names.empty())
         return {};

@@ -16,12 +16,13 @@ std::vector<std::string> names_of(const Job& job, const std::vector<LeftOut>& pl
         const Panel& panel = job.vehicles.at(static_cast<std::size_t>(place.vehicle))
                                  .panels.at(static_cast<std::size_t>(place.panel));
         const std::vector<Side> sides = sides_of(panel.sides);
-        const bool whole = std::all_of(sides.begin(), sides.end(), [&](Side side) {
+        const bool whole = place.is_whole_side() && std::all_of(sides.begin(), sides.end(), [&](Side side) {
             return std::find(places.begin(), places.end(),
                              LeftOut{place.vehicle, place.panel, side}) != places.end();
         });
         const std::string side = whole ? "" : " (" + std::string(name_of(place.side)) + ")";
-        const std::string name = panel_label(job, place.vehicle, place.panel) + side;
+        const std::string name = panel_label(job, place.vehicle, place.panel) + side +
+                                 some_of_it(place);
         if (std::find(names.begin(), names.end(), name) == names.end())
             names.push_back(name);
     }
@@ -51,11 +52,15 @@ Json places(const Job& job, const std::vector<LeftOut>& all) {
     for (const LeftOut& place : all) {
         const Vehicle& vehicle = job.vehicles.at(static_cast<std::size_t>(place.vehicle));
         const Panel& panel = vehicle.panels.at(static_cast<std::size_t>(place.panel));
-        items.push_back(JsonObject()
-                            .add("vehicle", json_text(vehicle.name))
-                            .add("panel", json_text(panel.name))
-                            .add("side", json_text(name_of(place.side)))
-                            .on_one_line());
+        JsonObject item;
+        item.add("vehicle", json_text(vehicle.name))
+            .add("panel", json_text(panel.name))
+            .add("side", json_text(name_of(place.side)));
+        if (place.no != LeftOut::all)
+            item.add("no", json_whole(place.no));
+        if (place.piece > 0)
+            item.add("piece", json_whole(place.piece));
+        items.push_back(item.on_one_line());
     }
     return json_array(items);
 }

@@ -197,6 +197,47 @@ Json areas(const Plan& plan) {
         .on_one_line();
 }
 
+/// In the panel's drawing, as measured.
+std::vector<Json> line_of(const SeamPlace& place) {
+    std::vector<Json> points;
+    for (const Point& p : place.at)
+        points.push_back(json_array({json_number(decimal(thousandths(p.x), 3, 0)),
+                                     json_number(decimal(thousandths(p.y), 3, 0))}));
+    return points;
+}
+
+std::string_view name_of(CutOtherwise::Is is) {
+    switch (is) {
+    case CutOtherwise::Is::where_film_is_shortest:
+        return "thrifty";
+    case CutOtherwise::Is::whole_with_less_margin:
+        return "whole with less margin";
+    case CutOtherwise::Is::whole_across_the_arrow:
+        break;
+    }
+    return "whole across the arrow";
+}
+
+/// How divided panels could be cut otherwise, and what is then bought.
+Json cut_otherwise(const Sheet& sheet) {
+    const Job& job = sheet.plan.job();
+    std::vector<Json> items;
+    for (const CutOtherwise& other : sheet.seams_weighed.panels) {
+        const Vehicle& vehicle = job.vehicles.at(static_cast<std::size_t>(other.vehicle));
+        items.push_back(
+            JsonObject()
+                .add("vehicle", json_text(vehicle.name))
+                .add("panel", json_text(vehicle.panels.at(static_cast<std::size_t>(other.panel)).name))
+                .add("how", json_text(name_of(other.is)))
+                .add("margin_mm", other.is == CutOtherwise::Is::whole_with_less_margin
+                                      ? json_mm(other.margin)
+                                      : json_null)
+                .add("order_mm", other.order ? json_mm(*other.order) : json_null)
+                .on_one_line());
+    }
+    return json_lines(items);
+}
+
 Json seam(const Job& job, const Seam& s) {
     const Vehicle& vehicle = job.vehicles.at(static_cast<std::size_t>(s.vehicle));
     return JsonObject()
@@ -209,6 +250,7 @@ Json seam(const Job& job, const Seam& s) {
         .add("length_mm", json_mm(s.length))
         .add("added", json_bool(s.added))
         .add("where", json_text(place_text(s.place, Measures(Unit::mm))))
+        .add("line_mm", json_array(line_of(s.place)))
         .on_one_line();
 }
 
@@ -310,6 +352,7 @@ std::string to_json(const Sheet& sheet) {
         .add("measuring", measuring(sheet))
         .add("rolls", rolls(sheet))
         .add("seams", seams(job))
+        .add("cut_otherwise", cut_otherwise(sheet))
         .add("offcuts", offcuts(sheet))
         .add("warnings", warnings(sheet))
         .add("notes", notes(sheet))

@@ -92,7 +92,7 @@ std::string divided_text(const CutStep& step, const Measures& measures) {
     case CutStep::Divides::strip:
         return "strip with " + number_runs(step.divides);
     case CutStep::Divides::part:
-        return "part with " + number_runs(step.divides);
+        return "film in hand with " + number_runs(step.divides);
     }
     return "";
 }

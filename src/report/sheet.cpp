@@ -9,6 +9,7 @@
 #include "report/lists.hpp"
 #include "report/offcuts.hpp"
 #include "report/roll_sketch.hpp"
+#include "report/seams_told.hpp"
 #include "report/sections.hpp"
 #include "report/words.hpp"
 
@@ -108,11 +109,19 @@ private:
     }
 
     void seams() {
-        const std::vector<std::string> texts = added_seams(sheet_, measures_);
+        std::vector<std::string> texts = added_seams(sheet_, measures_);
+        for (const std::string& text : divided_otherwise(sheet_, measures_))
+            texts.push_back(text);
         if (texts.empty())
             return;
         add(Heading{"SEAMS"});
         add(Items{"-", texts});
+        const std::vector<std::string> lines = seam_lines_to_copy(sheet_);
+        if (lines.empty())
+            return;
+        line("To keep added seams whatever changes, copy them into the vehicle file, "
+             "pelt-vehicle(5):");
+        add(Items{"-", lines});
     }
 
     void film() {

@@ -112,7 +112,7 @@ private:
     }
 
     void laps(const PlacedPiece& p) {
-        for (const pelt::Ring& line : lap_lines(job_, all_, p))
+        for (const pelt::Ring& line : lap_lines(job_, p))
             out_.marks.push_back(Path{Look::lap, {ring(line)}, false});
     }
 
