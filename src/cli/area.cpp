@@ -3,6 +3,7 @@
 #include "cli/files.hpp"
 #include "cli/formats.hpp"
 #include "cli/request.hpp"
+#include "cli/seen.hpp"
 #include "model/error.hpp"
 #include "order/order.hpp"
 #include "report/report.hpp"
@@ -73,7 +74,9 @@ int run_area(const Context& context) {
     if (!request || !files.spared_by(paths_of(targets)))
         return files.status();
     order::AreaOutcome outcome = order::areas(*request);
-    files.tell(outcome.faults);
+    files.tell(stops(outcome.faults)
+                   ? outcome.faults
+                   : not_seen_on_the_page(outcome.faults, targets, context.world));
     if (stops(outcome.faults))
         return files.status();
     const report::AreaSheet sheet =

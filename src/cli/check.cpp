@@ -7,6 +7,7 @@
 #include "cli/formats.hpp"
 #include "cli/output.hpp"
 #include "cli/request.hpp"
+#include "cli/schema.hpp"
 #include "cli/statuses.hpp"
 #include "cli/values.hpp"
 #include "model/error.hpp"
@@ -40,6 +41,11 @@ std::string line_for(const Vehicle& vehicle) {
                        counted(vehicle.panels.size(), "panel");
     if (all_of(vehicle) != vehicle.panels.size())
         text += " (" + std::to_string(all_of(vehicle)) + " with both sides and all copies)";
+    const auto guessed = static_cast<std::size_t>(
+        std::count_if(vehicle.panels.begin(), vehicle.panels.end(),
+                      [](const Panel& panel) { return panel.guessed; }));
+    if (guessed > 0)
+        text += ", " + counted(guessed, "panel") + " guessed from " + in_quotes(vehicle.like);
     return text + (vehicle.demonstration ? ", demonstration\n" : "\n");
 }
 
@@ -74,6 +80,14 @@ std::string line_for(const Jobs& jobs) {
            (jobs.demonstration ? ", demonstration\n" : "\n");
 }
 
+read::FileKind kind_called(const std::string& word) {
+    using enum read::FileKind;
+    for (const read::FileKind kind : {vehicle, film, stock, shop, jobs})
+        if (read::name_of(kind) == word)
+            return kind;
+    throw ProgramError("no file is called " + word);
+}
+
 class Check {
 public:
     explicit Check(const Context& context) : context_(context), files_(context) {}
@@ -82,7 +96,7 @@ public:
         const bool draws = context_.arguments.count(Opt::out) > 0;
         Faults wishes;
         const std::vector<Target> targets =
-            draws ? targets_in(Format::svg, "a drawing of what was measured", context_.arguments,
+            draws ? targets_in({Format::svg}, "a drawing of what was measured", context_.arguments,
                                wishes)
                   : std::vector<Target>{};
         files_.tell(wishes);
@@ -216,6 +230,8 @@ private:
 } // namespace
 
 int run_check(const Context& context) {
+    if (const auto kind = context.arguments.value(Opt::schema))
+        return print(schema_of(kind_called(*kind)), context.messages);
     return Check(context).run();
 }
 

@@ -114,6 +114,7 @@ CommandRow check_row() {
         {
             {"pelt check van.yaml", "is the file right?"},
             {"pelt check van.yaml film.yaml", "and do its panels fit this film?"},
+            {"pelt check --schema vehicle", "what a vehicle file may say, for an editor"},
         },
         true};
 }
@@ -131,6 +132,7 @@ CommandRow list_row() {
                 {"pelt list", "what there is"},
                 {"pelt list town-hatchback > mine.yaml", "a start for a file of your own"},
                 {"pelt list --form -o form.pdf", "a form to measure by"},
+                {"pelt list town-hatchback -o mine.csv", "a vehicle as a spreadsheet"},
             },
             true};
 }

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MIT
 #include "cli/context.hpp"
+#include "cli/estimated.hpp"
 #include "cli/faults_of_films.hpp"
 #include "cli/files.hpp"
 #include "cli/formats.hpp"
@@ -86,6 +87,8 @@ private:
         request.film = choice.film;
         request.width = choice.width;
         request.scans = scans_;
+        if (order::is_guessed(request))
+            return guess(choice, request, told);
         Searched found = search(std::move(request), context_);
         told.add(found.outcome.faults, choice.name());
         report::ComparisonRow row{choice.film.name, choice.roll_width(), std::nullopt,
@@ -97,6 +100,19 @@ private:
                                       .order = found.outcome.order,
                                       .warnings = found.outcome.faults,
                                       .stopped_by = found.stopped_by};
+        rows_.push_back(std::move(row));
+        return !found.interrupted;
+    }
+
+    /// The same of a vehicle that was not measured.
+    bool guess(const Candidate& choice, const order::Request& request, FaultsOfFilms& told) {
+        Estimated found = estimate(request, context_);
+        told.add(found.outcome.faults, choice.name());
+        report::ComparisonRow row{choice.film.name, choice.roll_width(), std::nullopt,
+                                  first_problem(found.outcome.faults, unit_of(context_.arguments))};
+        if (choice.roll_width() != choice.film.width)
+            row.priced_width = choice.film.width;
+        row.estimate = std::move(found.outcome.estimate);
         rows_.push_back(std::move(row));
         return !found.interrupted;
     }

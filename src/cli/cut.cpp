@@ -1,10 +1,12 @@
 // SPDX-License-Identifier: MIT
 #include "cli/complaints.hpp"
 #include "cli/context.hpp"
+#include "cli/estimated.hpp"
 #include "cli/files.hpp"
 #include "cli/formats.hpp"
 #include "cli/interrupt.hpp"
 #include "cli/request.hpp"
+#include "cli/seen.hpp"
 #include "cli/statuses.hpp"
 #include "cli/values.hpp"
 #include "cli/why.hpp"
@@ -18,6 +20,14 @@
 
 namespace pelt::cli {
 namespace {
+
+using Fillings = std::vector<std::pair<std::string, std::string>>;
+
+std::string in_small_letters(std::string word) {
+    std::transform(word.begin(), word.end(), word.begin(),
+                   [](char c) { return c >= 'A' && c <= 'Z' ? static_cast<char>(c - 'A' + 'a') : c; });
+    return word;
+}
 
 /// Reads every operand, the film last, so that all faults of all files are told at once.
 bool read_operands(Files& files, const std::vector<std::string>& operands,
@@ -104,6 +114,31 @@ bool allows_for_errors(const order::Request& request) {
            });
 }
 
+/// What fills the blanks; a blank's word is the same in capitals. A blank that is filled twice is a
+/// fault of usage.
+Fillings fillings_of(const Arguments& arguments, Faults& faults) {
+    Fillings out;
+    const auto given = arguments.values.find(Opt::fill);
+    if (given == arguments.values.end())
+        return out;
+    const bool dated = arguments.count(Opt::date) > 0;
+    for (const std::string& value : given->second) {
+        auto [word, text] = *filling_in(value);
+        const std::string small = in_small_letters(word);
+        const std::vector<std::string>& blanks = report::names_of_blanks();
+        if (std::find(blanks.begin(), blanks.end(), small) != blanks.end())
+            word = small;
+        const bool twice = (word == "date" && dated) ||
+                           std::any_of(out.begin(), out.end(),
+                                       [&](const auto& other) { return other.first == word; });
+        if (twice)
+            faults.push_back(usage("the blank " + in_quotes(word) + " is filled twice",
+                                   "fill it once"));
+        out.emplace_back(std::move(word), std::move(text));
+    }
+    return out;
+}
+
 } // namespace
 
 int run_cut(const Context& context) {
@@ -112,20 +147,30 @@ int run_cut(const Context& context) {
     const std::vector<Target> targets = targets_of(context.arguments, faults);
     for (const Fault& fault : faults_of_paper(targets, context.world))
         faults.push_back(fault);
+    const Fillings fillings = fillings_of(context.arguments, faults);
     files.tell(faults);
     if (stops(faults))
         return files.status();
     order::Request request = wishes_of(context.arguments);
     request.weigh_the_rules = true;
+    if (context.arguments.count(Opt::like_size) > 0 && context.arguments.operands.size() > 2) {
+        files.tell({usage("--like-size is for one vehicle, and several are named",
+                          "write a file with 'like' for each of the others")});
+        return files.status();
+    }
     const bool operands = read_operands(files, context.arguments.operands, request);
     if (!read_stock(files, context.arguments, request) || !operands ||
         !files.spared_by(paths_of(targets)))
         return files.status();
+    if (order::is_guessed(request))
+        return cut_estimate(request, targets, files, context);
     const bool says_why =
         context.messages.loudness().verbose > 0 && !context.messages.loudness().quiet;
     request.find_binding = says_why || allows_for_errors(request);
     const Searched found = search(request, context);
-    files.tell(found.outcome.faults);
+    files.tell(found.outcome.plan
+                   ? not_seen_on_the_page(found.outcome.faults, targets, context.world)
+                   : found.outcome.faults);
     if (!found.outcome.plan && found.interrupted)
         die_by_interrupt();
     if (!found.outcome.plan)
@@ -135,6 +180,7 @@ int run_cut(const Context& context) {
                               .warnings = found.outcome.faults,
                               .unit = unit_of(context.arguments),
                               .date = context.arguments.value(Opt::date).value_or(""),
+                              .filled = fillings,
                               .stopped_by = found.stopped_by,
                               .rules_cost = found.outcome.rules_cost,
                               .binding = found.outcome.binding};

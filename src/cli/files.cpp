@@ -2,6 +2,7 @@
 #include "cli/files.hpp"
 
 #include "cli/complaints.hpp"
+#include "cli/like_size.hpp"
 #include "cli/output.hpp"
 #include "cli/statuses.hpp"
 #include "cli/values.hpp"
@@ -24,7 +25,13 @@ std::shared_ptr<const Source> Files::source(const std::string& operand, Wanted w
 
 std::optional<Vehicle> Files::vehicle(const std::string& operand) {
     const auto text = source(operand, Wanted::vehicle);
-    return text ? value_of(read::vehicle(text), text->name) : std::nullopt;
+    auto vehicle = text ? value_of(read::vehicle(text, installed_vehicles(context_.world)),
+                                   text->name)
+                        : std::nullopt;
+    const auto size = context_.arguments.value(Opt::like_size);
+    if (!vehicle || !size)
+        return vehicle;
+    return value_of(scaled_to(*std::move(vehicle), *size), text->name);
 }
 
 std::optional<Film> Files::film(const std::string& operand) {

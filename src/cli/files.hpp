@@ -25,6 +25,7 @@ public:
 
     /// The text of the file; none when it could not be had, which has then been told.
     std::shared_ptr<const Source> source(const std::string& operand, Wanted wanted);
+    /// As `--like-size` has it, where that is given.
     std::optional<Vehicle> vehicle(const std::string& operand);
     std::optional<Film> film(const std::string& operand);
     std::optional<Stock> stock(const std::string& path);

@@ -86,6 +86,16 @@ std::optional<Format> format_of_file(const std::string& path, const Arguments& a
     return std::nullopt;
 }
 
+/// "pdf or csv", or their endings.
+std::string joined(const std::vector<Format>& formats, bool endings) {
+    std::string text;
+    for (const Format format : formats)
+        for (const FormatRow& row : format_rows)
+            if (row.format == format)
+                text += (text.empty() ? "" : " or ") + std::string(endings ? row.ending : row.name);
+    return text;
+}
+
 Fault given_twice(const std::string& path) {
     return usage("--out " + in_quotes(path) + " is given twice", "give it once");
 }
@@ -184,13 +194,11 @@ std::vector<Target> targets_of(const Arguments& arguments, Faults& faults) {
     return targets;
 }
 
-std::vector<Target> targets_in(Format format, std::string_view what, const Arguments& arguments,
-                               Faults& faults) {
+std::vector<Target> targets_in(const std::vector<Format>& formats, std::string_view what,
+                               const Arguments& arguments, Faults& faults) {
     const auto outs = arguments.values.find(Opt::out);
     if (outs == arguments.values.end())
-        return {{"-", format}};
-    const auto row = std::find_if(format_rows.begin(), format_rows.end(),
-                                  [&](const FormatRow& r) { return r.format == format; });
+        return {{"-", formats.front()}};
     std::vector<Target> targets;
     std::set<std::string> seen;
     for (const std::string& path : outs->second) {
@@ -198,13 +206,16 @@ std::vector<Target> targets_in(Format format, std::string_view what, const Argum
             faults.push_back(given_twice(path));
             continue;
         }
-        targets.push_back({path, format});
+        const FormatRow* row = path == "-" ? nullptr : row_for_ending(path);
+        const bool made = row != nullptr && std::find(formats.begin(), formats.end(),
+                                                      row->format) != formats.end();
+        targets.push_back({path, made ? row->format : formats.front()});
         if (targets.back().is_standard_output())
             continue;
-        if (!path.ends_with(row->ending))
+        if (!made)
             faults.push_back(usage("--out " + in_quotes(path) + ": " + std::string(what) +
-                                       " is made as " + std::string(row->name) + " only",
-                                   "end the name in " + std::string(row->ending)));
+                                       " is made as " + joined(formats, false) + " only",
+                                   "end the name in " + joined(formats, true)));
         if (const auto fault = cannot_write(path))
             faults.push_back(*fault);
     }

@@ -33,9 +33,10 @@ std::vector<std::string> paths_of(const std::vector<Target>& targets);
 /// one file, and files that cannot be written, are faults.
 std::vector<Target> targets_of(const Arguments& arguments, Faults& faults);
 
-/// The same for what is made in one format only; `what` names it: "a form".
-std::vector<Target> targets_in(Format format, std::string_view what, const Arguments& arguments,
-                               Faults& faults);
+/// The same for what is made in these formats only, on standard output in the first; `what` names
+/// it: "a form".
+std::vector<Target> targets_in(const std::vector<Format>& formats, std::string_view what,
+                               const Arguments& arguments, Faults& faults);
 
 std::string_view name_of(Format format);
 

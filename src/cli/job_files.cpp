@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "cli/job_files.hpp"
 
+#include "cli/like_size.hpp"
 #include "cli/values.hpp"
 
 #include <sys/stat.h>
@@ -85,7 +86,7 @@ std::shared_ptr<const Source> JobFiles::source(const std::string& name, Kind kin
 std::optional<Vehicle> JobFiles::vehicle(const std::string& name, const Place& place,
                                          Faults& faults) {
     const auto text = source(name, Wanted::vehicle, place, faults);
-    return text ? value_of(read::vehicle(text), faults) : std::nullopt;
+    return text ? value_of(read::vehicle(text, installed_vehicles(world_)), faults) : std::nullopt;
 }
 
 std::optional<Film> JobFiles::film(const std::string& name, const Place& place, Faults& faults) {

@@ -58,6 +58,10 @@ std::string value_of(const Key& key) {
         return "Ar currency";
     case ValueKind::point:
         return "Ar [x, y]";
+    case ValueKind::size:
+        return "Ar [x, y]";
+    case ValueKind::corners:
+        return "Ar [[x, y], [x, y]]";
     case ValueKind::outline:
         return "Ar outline";
     case ValueKind::line:
@@ -93,8 +97,8 @@ std::string plain(double number) {
 }
 
 bool is_length(ValueKind kind) {
-    return kind == ValueKind::length || kind == ValueKind::point || kind == ValueKind::outline ||
-           kind == ValueKind::line || kind == ValueKind::map;
+    return kind == ValueKind::length || kind == ValueKind::point || kind == ValueKind::size ||
+           kind == ValueKind::corners || kind == ValueKind::outline || kind == ValueKind::line || kind == ValueKind::map;
 }
 
 bool is_duration(ValueKind kind) {
@@ -120,6 +124,8 @@ std::string bound(double number, ValueKind kind) {
 
 std::string remarks_on(const Key& key) {
     std::string text;
+    if (!key.also.empty())
+        text += "Also written " + std::string(key.also) + ".\n";
     if (!read::choices_of(key).empty() && !lists_words_behind_key(key))
         text += "One of " + words_of(key, ", ") + ".\n";
     if (key.bounded() && key.kind != ValueKind::map)

@@ -51,7 +51,7 @@ int make_form(const Context& context) {
     Files files(context);
     Faults faults;
     const std::vector<Target> targets =
-        targets_in(Format::pdf, "a form", context.arguments, faults);
+        targets_in({Format::pdf, Format::csv}, "a form", context.arguments, faults);
     for (const Fault& fault : faults_of_paper(targets, context.world))
         faults.push_back(fault);
     files.tell(faults);
@@ -64,20 +64,45 @@ int make_form(const Context& context) {
             return files.status();
     }
     const report::Paper paper = paper_of(context.arguments);
+    const Vehicle* known = vehicle ? &*vehicle : nullptr;
     return write_results(
         targets,
-        [&](const Target&) { return report::measuring_form(vehicle ? &*vehicle : nullptr, paper); },
+        [&](const Target& target) {
+            return target.format == Format::csv ? read::table_to_fill_in(known)
+                                                : report::measuring_form(known, paper);
+        },
         context.messages);
 }
 
 /// Options that mean nothing for a list.
 Faults wishes_without_form(const Arguments& arguments) {
     Faults faults;
-    for (const Opt option : {Opt::out, Opt::paper})
-        if (arguments.count(option) > 0)
-            faults.push_back(usage(spelled(row_of(option)) + " goes with --form only",
-                                   "add --form, or copy a file with 'pelt list NAME > FILE'"));
+    if (arguments.count(Opt::paper) > 0)
+        faults.push_back(usage("--paper goes with --form only", "add --form"));
+    if (arguments.count(Opt::out) > 0 && arguments.operands.empty())
+        faults.push_back(usage("--out goes with --form or a NAME only",
+                               "add --form, or name a vehicle: 'pelt list NAME -o NAME.csv'"));
     return faults;
+}
+
+/// What of a vehicle a spreadsheet can hold, and a line on everything that it cannot.
+int make_table(const Context& context) {
+    Files files(context);
+    Faults faults;
+    const std::vector<Target> targets =
+        targets_in({Format::csv}, "a vehicle", context.arguments, faults);
+    files.tell(faults);
+    if (stops(faults))
+        return files.status();
+    const auto vehicle = files.vehicle(context.arguments.operands.front());
+    if (!vehicle || !files.spared_by(paths_of(targets)))
+        return files.status();
+    const read::TableOfVehicle table = read::table_of(*vehicle);
+    const int written = write_results(
+        targets, [&](const Target&) { return table.text; }, context.messages);
+    for (const std::string& what : table.left_out)
+        context.messages.say("a table cannot hold " + what);
+    return written == 0 ? files.status() : written;
 }
 
 } // namespace
@@ -90,6 +115,8 @@ int run_list(const Context& context) {
         files.tell(faults);
         return files.status();
     }
+    if (context.arguments.count(Opt::out) > 0)
+        return make_table(context);
     if (context.arguments.operands.empty()) {
         const auto files = installed_files(context.world);
         return print(section(files, false) + "\n" + section(files, true), context.messages);

@@ -18,6 +18,7 @@ std::string_view word_for(Severity severity) {
     case Severity::warning:
         return "warning: ";
     case Severity::note:
+    case Severity::remark:
         return "note: ";
     case Severity::usage:
     case Severity::file:
@@ -39,7 +40,9 @@ std::string place_of(const Fault& fault) {
     if (!fault.place.source)
         return "pelt: ";
     std::string text = fault.place.source->name + ":";
-    if (fault.place.line > 0)
+    if (fault.place.line > 0 && fault.place.source->is_table)
+        text += cell_name(fault.place.line, fault.place.column) + ":";
+    else if (fault.place.line > 0)
         text += std::to_string(fault.place.line) + ":" + std::to_string(fault.place.column) + ":";
     return text + " ";
 }
@@ -63,7 +66,7 @@ Messages::Messages(Sink sink, Loudness loudness, bool colour, Unit unit)
     : sink_(std::move(sink)), loudness_(loudness), colour_(colour), unit_(unit) {}
 
 bool Messages::shows(Severity severity) const {
-    if (severity == Severity::note)
+    if (severity <= Severity::remark)
         return loudness_.verbose > 0 && !loudness_.quiet;
     return severity != Severity::warning || !loudness_.quiet;
 }

@@ -81,6 +81,18 @@ std::vector<OptionRow> job_options() {
          .text = "Parts of the vehicle's hardware that stay on while it is wrapped. The film then "
                  "ends flush at them; with the part off it is tucked behind or covers the hole.",
          .repeats = true},
+        {.id = Opt::like_size,
+         .name = "like-size",
+         .kind = Kind::sizes,
+         .value = "L,W,H",
+         .commands = selecting(),
+         .group = Group::job,
+         .line = "guess: the vehicle scaled to this length, width, height",
+         .text = "For a vehicle that was not measured but is like this one: scales every panel to "
+                 "these sizes over all, in the file's unit, the width without mirrors, the height "
+                 "without rails and aerial. The panels are guessed then, and what comes out is an "
+                 "estimate: a range of lengths, what to price by, and which panels to measure "
+                 "first, but no cuts. Needs 'overall' in the vehicle file, and one vehicle."},
         {.id = Opt::times,
          .name = "times",
          .kind = Kind::count,
@@ -366,7 +378,7 @@ std::vector<OptionRow> output_options() {
              "says. May be given several times; \"-\" is standard output. A file appears whole "
              "or not at all. A file that is read, under whatever name, is not written over: then "
              "nothing is done. With \"pelt check\" it is a drawing, in SVG, of the panels as they "
-             "were measured.",
+             "were measured; with \"pelt list\" a vehicle as a table, in CSV.",
          .repeats = true},
         {.id = Opt::units,
          .name = "units",
@@ -420,10 +432,11 @@ std::vector<OptionRow> output_options() {
          .name = "form",
          .commands = {Command::list},
          .group = Group::output,
-         .line = "a blank form for measuring, as PDF",
-         .text = "Makes a form to write measures on, as PDF: how to measure, a list of panels, and "
-                 "squared paper with a table of points. With NAME, a vehicle, its panels are "
-                 "listed, and each has its page. Give it a file with --out.",
+         .line = "a blank form for measuring, as PDF or CSV",
+         .text = "Makes a form to write measures on, as PDF: how to measure, a list of panels with "
+                 "width and height, and squared paper with a table of points. With NAME, a "
+                 "vehicle, its panels are listed, and each has its page. Give it a file with "
+                 "--out; one that ends in .csv is a table to fill in, which is then a vehicle.",
          .repeats = true},
         {.id = Opt::date,
          .name = "date",
@@ -434,52 +447,27 @@ std::vector<OptionRow> output_options() {
          .line = "a date to print on the sheet",
          .text = "Prints this date on the sheet, as it is written here. Without it the sheet has a "
                  "blank to write one in: the same files then give the same sheet on any day."},
-    };
-}
-
-std::vector<OptionRow> everywhere_options() {
-    return {
-        {.id = Opt::help,
-         .name = "help",
-         .letter = 'h',
-         .group = Group::everywhere,
-         .line = "this help",
-         .text = "Prints help; after a command, the help of that command.",
+        {.id = Opt::fill,
+         .name = "fill",
+         .kind = Kind::filling,
+         .value = "WORD=TEXT",
+         .commands = {Command::cut},
+         .group = Group::output,
+         .line = "fills a blank of the sheet: job, customer, plate, ...",
+         .text = "Fills a blank on the sheet: \"--fill job=1042 --fill 'customer=A. Miller'\". The "
+                 "blanks are job, customer, plate, color, batch, date and measured by. Any other "
+                 "word makes a line of its own. What is not filled stays blank to write on.",
          .repeats = true},
-        {.id = Opt::version,
-         .name = "version",
-         .letter = 'V',
-         .group = Group::everywhere,
-         .line = "the version",
-         .text = "Prints the version.",
-         .repeats = true},
-        {.id = Opt::quiet,
-         .name = "quiet",
-         .letter = 'q',
-         .group = Group::everywhere,
-         .line = "nothing on standard error but errors",
-         .text = "Nothing on standard error but errors. The sheet keeps its warnings.",
-         .repeats = true},
-        {.id = Opt::verbose,
-         .name = "verbose",
-         .letter = 'v',
-         .group = Group::everywhere,
-         .line = "also what was decided; -vv: for developers",
-         .text = "Also says what was decided and why. With \"pelt cut\" that is which pieces the "
-                 "length hangs on, and what a wider roll, a freer direction, a seam or fewer rules "
-                 "would save: the job is planned again for each, along outlines quickly. Twice: "
-                 "also a log for developers. "
-                 "All of it goes to standard error.",
-         .repeats = true},
-        {.id = Opt::color,
-         .name = "color",
+        {.id = Opt::schema,
+         .name = "schema",
          .kind = Kind::choice,
-         .choices = {{"auto"}, {"always"}, {"never"}},
-         .initial = "auto",
-         .group = Group::everywhere,
-         .line = "colour in messages and tables",
-         .text = "Whether text is coloured. \"auto\" colours what goes to a terminal, unless "
-                 "NO_COLOR is set or TERM is \"dumb\"."},
+         .choices = {{"vehicle"}, {"film"}, {"stock"}, {"shop"}, {"jobs"}},
+         .commands = {Command::check},
+         .group = Group::output,
+         .line = "what such a file may say, for editors",
+         .text = "Prints a JSON Schema (draft 2020-12) of that kind of file, by which editors "
+                 "suggest keys and mark what cannot stand. No FILE is read. The schema lets pass "
+                 "some of what 'pelt check FILE' refuses."},
     };
 }
 

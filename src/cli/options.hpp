@@ -18,6 +18,7 @@ enum class Opt {
     without,
     with,
     leave,
+    like_size,
     times,
     width,
     seams,
@@ -48,6 +49,8 @@ enum class Opt {
     paper,
     form,
     date,
+    fill,
+    schema,
     help,
     version,
     quiet,
@@ -65,8 +68,10 @@ enum class Kind {
     percent, ///< a decimal number and its sign
     length,  ///< a number and its unit
     span,    ///< two lengths: FROM..TO
+    sizes,   ///< three lengths between commas
     file,    ///< a path, or `-`
     date,
+    filling, ///< WORD=TEXT
 };
 
 enum class Group { job, film, search, output, everywhere };

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "cli/quote_job.hpp"
 
+#include "cli/like_size.hpp"
 #include "cli/statuses.hpp"
 #include "order/order.hpp"
 
@@ -13,7 +14,7 @@ namespace {
 std::vector<std::string> sentences(const Faults& faults) {
     std::vector<std::string> out;
     for (const Fault& fault : told_together(faults))
-        if (fault.severity != Severity::note) {
+        if (fault.severity > Severity::remark) {
             // A warning is about the sheet; only what is to be mended in a file needs its place.
             Fault told = fault;
             if (told.severity == Severity::warning)
@@ -49,7 +50,9 @@ public:
         : job_(job), files_(files), run_(run), row_(row) {}
 
     Faults plan() {
-        const auto vehicle = files_.vehicle(job_.vehicle, job_.place, faults_);
+        auto vehicle = files_.vehicle(job_.vehicle, job_.place, faults_);
+        if (vehicle && !job_.like_size.empty())
+            vehicle = scaled(*std::move(vehicle));
         std::vector<StockRoll> stock;
         bool invented_stock = false;
         if (!job_.stock.empty())
@@ -73,21 +76,40 @@ public:
                 request_of(job_, *vehicle, *std::move(films[i]), job_.films[i], run_);
             request.stock = stock;
             request.invented_stock = invented_stock;
-            outcomes_.push_back(order::run(std::move(request)));
-            const Faults& told = outcomes_.back().faults;
-            faults_.insert(faults_.end(), told.begin(), told.end());
+            plan_or_guess(std::move(request));
         }
         return std::move(faults_);
     }
 
-    bool is_planned() const {
-        return outcomes_.size() == job_.films.size() &&
-               std::all_of(outcomes_.begin(), outcomes_.end(),
-                           [](const order::Outcome& o) { return o.plan.has_value(); });
-    }
-    const std::vector<order::Outcome>& outcomes() const { return outcomes_; }
+    bool is_planned() const { return films_.size() == job_.films.size(); }
+    const std::vector<order::FilmToQuote>& films() const { return films_; }
 
 private:
+    void tell(const Faults& faults) {
+        faults_.insert(faults_.end(), faults.begin(), faults.end());
+    }
+
+    void plan_or_guess(order::Request request) {
+        if (order::is_guessed(request)) {
+            const order::EstimateOutcome guess = order::estimate(request);
+            tell(guess.faults);
+            if (guess.estimate)
+                films_.push_back(order::film_to_quote(*guess.estimate));
+            return;
+        }
+        const order::Outcome outcome = order::run(std::move(request));
+        tell(outcome.faults);
+        if (outcome.plan)
+            films_.push_back(order::film_to_quote(outcome));
+    }
+
+    /// As the job's `like size` has it.
+    std::optional<Vehicle> scaled(Vehicle vehicle) {
+        read::Reading<Vehicle> reading = scaled_to(std::move(vehicle), job_.like_size);
+        tell(reading.faults);
+        return std::move(reading.value);
+    }
+
     /// Money of two currencies cannot be added up.
     void check_currency(const Film& film) {
         const std::string& own = run_.shop.currency;
@@ -108,19 +130,26 @@ private:
     report::QuoteRow& row_;
     Faults faults_;
     std::string currency_;
-    std::vector<order::Outcome> outcomes_;
+    std::vector<order::FilmToQuote> films_;
 };
 
-void set_lengths(report::QuoteRow& row, const std::vector<order::Outcome>& outcomes) {
-    Um length = 0;
-    Length order;
-    for (const order::Outcome& outcome : outcomes) {
-        for (const UsedRoll& used : outcome.plan->layout().rolls)
-            length += used.length;
-        order = order + outcome.order.length();
+/// Lengths off the rolls, without what is spare; of an estimate the middle one.
+void set_lengths(report::QuoteRow& row, const std::vector<order::FilmToQuote>& films) {
+    if (row.quote->range) {
+        row.length = row.quote->range->middle;
+    } else {
+        Length length;
+        for (const order::FilmToQuote& film : films)
+            length = length + film.taken -
+                     Length::from_um(film.order.spare ? film.order.spare->needed : 0);
+        row.length = length;
     }
-    row.length = Length::from_um(length);
-    row.order = order;
+    row.order = Length{};
+    for (const order::FilmToQuote& film : films)
+        if (film.range && film.order.lines.empty())
+            row.order.reset(); // no length is sure enough
+        else if (row.order)
+            row.order = *row.order + film.order.length();
 }
 
 } // namespace
@@ -140,14 +169,14 @@ report::QuoteRow quoted(const ReadJob& read, JobFiles& files, const QuoteRun& ru
     row.warnings = sentences(faults);
     if (!planning.is_planned() || row.status == status::wrong_file)
         return row;
-    set_lengths(row, planning.outcomes());
     order::QuoteWishes wishes;
     wishes.old_film_everywhere = job.old_film_everywhere;
     wishes.old_film = job.old_film;
     wishes.start = job.start ? job.start : run.start;
     wishes.film_arrives = job.film_arrives;
-    row.quote = order::quote(planning.outcomes(), run.shop, wishes);
-    row.covered = order::what_is_covered(planning.outcomes());
+    row.quote = order::quote(planning.films(), run.shop, wishes);
+    row.covered = order::what_is_covered(planning.films());
+    set_lengths(row, planning.films());
     row.condition = job.condition;
     return row;
 }

@@ -24,12 +24,6 @@ std::int64_t number(const Arguments& arguments, Opt option) {
     return *value;
 }
 
-ProgressLine progress_line(const Context& context) {
-    const bool shows = context.world.errors_are_terminal && !context.messages.loudness().quiet;
-    return {shows ? ProgressLine::Sink(to_standard_error) : ProgressLine::Sink{},
-            terminal_columns(STDERR_FILENO)};
-}
-
 std::string text_of(SearchWatch::StoppedBy stopped) {
     switch (stopped) {
     case SearchWatch::StoppedBy::time:
@@ -52,6 +46,12 @@ Fault stop_warning(const std::string& stopped_by) {
 }
 
 } // namespace
+
+ProgressLine progress_line(const Context& context) {
+    const bool shows = context.world.errors_are_terminal && !context.messages.loudness().quiet;
+    return {shows ? ProgressLine::Sink(to_standard_error) : ProgressLine::Sink{},
+            terminal_columns(STDERR_FILENO)};
+}
 
 std::vector<Um> widths_asked(const Arguments& arguments) {
     std::vector<Um> out;

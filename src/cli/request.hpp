@@ -3,6 +3,7 @@
 #pragma once
 
 #include "cli/context.hpp"
+#include "cli/progress.hpp"
 #include "order/order.hpp"
 
 #include <optional>
@@ -25,6 +26,9 @@ int threads_of(const Arguments& arguments);
 
 /// The wishes of the command line, without the files; of several widths the first.
 order::Request wishes_of(const Arguments& arguments);
+
+/// Where the terminal may be told how far a search is.
+ProgressLine progress_line(const Context& context);
 
 struct Searched {
     order::Outcome outcome;

@@ -9,6 +9,7 @@ namespace {
 int status_of(Severity severity) {
     switch (severity) {
     case Severity::note:
+    case Severity::remark:
     case Severity::warning:
         return status::done;
     case Severity::usage:

@@ -41,6 +41,8 @@ report::StripSheet sheet_of(const Vehicle& vehicle, std::optional<Film> film, St
     sheet.film = std::move(film);
     sheet.list = std::move(list);
     sheet.unit = unit;
+    if (is_guessed(vehicle))
+        sheet.like = vehicle.like;
     return sheet;
 }
 
@@ -58,7 +60,7 @@ int run_strip(const Context& context) {
         return files.status();
     const Arguments& words = context.arguments;
     order::StripOutcome outcome =
-        order::strip({read->vehicle, selection_of(words), words.names(Opt::leave)});
+        order::strip({read->vehicle, selection_of(words), words.names(Opt::leave), read->film});
     files.tell(outcome.faults);
     if (stops(outcome.faults))
         return files.status();

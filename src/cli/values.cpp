@@ -88,6 +88,22 @@ std::optional<Complaint> about_date(const OptionRow& option, const std::string& 
                      "write it as it shall stand on the sheet, such as 2026-11-27"};
 }
 
+std::optional<Complaint> about_filling(const OptionRow& option, const std::string& value) {
+    constexpr int longest = 60;
+    const auto filling = filling_in(value);
+    if (!filling)
+        return Complaint{spelled(option) + " " + in_quotes(value) +
+                             " does not say what to write where",
+                         "write a word, an equals sign and the text, such as job=1042"};
+    const std::u32string letters = code_points(value);
+    const bool prints = std::none_of(letters.begin(), letters.end(),
+                                     [](char32_t c) { return is_control(c) || c == 0xFFFD; });
+    if (prints && display_width(value) <= longest)
+        return std::nullopt;
+    return Complaint{spelled(option) + " " + in_quotes(value) + " does not fit on a line",
+                     "write at most " + std::to_string(longest) + " plain characters"};
+}
+
 std::optional<Complaint> about_span(const OptionRow& option, const std::string& value) {
     const std::size_t at = value.find(dots);
     if (at == std::string::npos)
@@ -100,6 +116,17 @@ std::optional<Complaint> about_span(const OptionRow& option, const std::string& 
     if (!span_in(value))
         return Complaint{spelled(option) + " " + in_quotes(value) + " ends before it begins",
                          "write the smaller length first"};
+    return std::nullopt;
+}
+
+std::optional<Complaint> about_sizes(const OptionRow& option, const std::string& value) {
+    const auto parts = names_in(value);
+    if (!parts || parts->size() != 3)
+        return Complaint{spelled(option) + " " + in_quotes(value) + " is not three lengths",
+                         "write length, width and height over all, such as 4710,1830,1480"};
+    for (const std::string& part : *parts)
+        if (const auto parsed = read::parse_length(part, Unit::mm); !parsed.value)
+            return Complaint{spelled(option) + " " + parsed.refusal.what, parsed.refusal.remedy};
     return std::nullopt;
 }
 
@@ -120,6 +147,17 @@ std::optional<double> chance_percent(std::string_view text) {
     constexpr double most = 99.99;
     const auto parsed = read::parse_percent(text);
     return parsed.value && *parsed.value > 0 && *parsed.value <= most ? parsed.value : std::nullopt;
+}
+
+std::optional<std::pair<std::string, std::string>> filling_in(std::string_view text) {
+    const std::size_t at = text.find('=');
+    if (at == std::string_view::npos)
+        return std::nullopt;
+    const std::string_view word = without_blanks(text.substr(0, at));
+    const std::string_view words = without_blanks(text.substr(at + 1));
+    if (word.empty() || words.empty())
+        return std::nullopt;
+    return std::pair(std::string(word), std::string(words));
 }
 
 std::optional<std::pair<Length, Length>> span_in(std::string_view text) {
@@ -196,10 +234,14 @@ std::optional<Complaint> complaint_about(const OptionRow& option, const std::str
         return about_length(option, value);
     case Kind::span:
         return about_span(option, value);
+    case Kind::sizes:
+        return about_sizes(option, value);
     case Kind::percent:
         return about_percent(option, value);
     case Kind::date:
         return about_date(option, value);
+    case Kind::filling:
+        return about_filling(option, value);
     case Kind::flag:
     case Kind::file:
         return std::nullopt;

@@ -31,6 +31,9 @@ std::optional<std::pair<Length, Length>> span_in(std::string_view text);
 /// A percentage with its sign, above 0 and at most 99.99: what can be sure at all.
 std::optional<double> chance_percent(std::string_view text);
 
+/// WORD=TEXT, without the blanks around either. None where one of the two is empty.
+std::optional<std::pair<std::string, std::string>> filling_in(std::string_view text);
+
 /// What is wrong with the value of an option, or none.
 struct Complaint {
     std::string what;

@@ -90,7 +90,10 @@ void develop_girths(const GirthsForm& form, const Panel& panel, DevelopedPanel& 
         faults.push_back({Severity::file, panel.place, panel.name,
                           "has both 'girths' and 'crown', but girths are true lengths already",
                           "leave one of them out"});
+    const std::size_t before = faults.size();
     out.blanks.push_back(blank_of(form, panel, faults));
+    if (faults.size() == before)
+        out.stretch = stretch_of(form, panel, faults);
 }
 
 } // namespace

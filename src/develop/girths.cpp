@@ -2,10 +2,13 @@
 #include "develop/girths.hpp"
 
 #include "develop/arc.hpp"
+#include "develop/crown.hpp"
+#include "model/marked_length.hpp"
 #include "model/monotone_cubic.hpp"
 
 #include <algorithm>
 #include <cmath>
+#include <optional>
 #include <string>
 #include <string_view>
 
@@ -128,6 +131,46 @@ Blank blank_of(const GirthsForm& form, const Panel& panel, Faults& faults) {
     add_edge(blank, "top", top, {{-high.ends.x, -high.ends.y}, {-high.begins.x, -high.begins.y}});
     add_edge(blank, "start", {top.back(), bottom.front()});
     return blank;
+}
+
+namespace {
+
+double girth_at_the_middle(const Profile& profile) {
+    const double middle = (profile.at.front() + profile.at.back()) / 2;
+    std::size_t i = 1;
+    while (i + 1 < profile.at.size() && profile.at[i] < middle)
+        ++i;
+    const double share = (middle - profile.at[i - 1]) / (profile.at[i] - profile.at[i - 1]);
+    const auto between = [&](const std::vector<double>& edge) {
+        return edge[i - 1] + share * (edge[i] - edge[i - 1]);
+    };
+    return between(profile.high) - between(profile.low);
+}
+
+/// The bow of a length along the surface; a fault where none of it rises so far.
+std::optional<Bow> bow_of(double length, double rise, const std::string& over, const Panel& panel,
+                          Faults& faults) {
+    const std::optional<Bow> bow = bow_along(length, rise);
+    if (!bow)
+        faults.push_back({Severity::file, panel.place, panel.name,
+                          "a rise of " + marked_mm(std::abs(rise), Told::nearest) + " over its " +
+                              over + " is more than " + marked_mm(length, Told::nearest) +
+                              " along the surface can rise",
+                          "check 'rise over " + over + "'"});
+    return bow;
+}
+
+} // namespace
+
+StretchAsked stretch_of(const GirthsForm& form, const Panel& panel, Faults& faults) {
+    if (!form.rise_over_spine_mm || !form.rise_over_girth_mm)
+        return {};
+    const Profile profile = form.smooth ? smooth(form) : straight(form);
+    const double spine = profile.at.back() - profile.at.front();
+    const auto wide = bow_of(spine, *form.rise_over_spine_mm, "spine", panel, faults);
+    const auto high =
+        bow_of(girth_at_the_middle(profile), *form.rise_over_girth_mm, "girth", panel, faults);
+    return wide && high ? stretch_of(*wide, *high, Rim::any) : StretchAsked{};
 }
 
 } // namespace pelt::develop

@@ -50,7 +50,9 @@ std::string prefix_of(const Fault& fault) {
     std::string text;
     if (fault.place.source) {
         text += fault.place.source->name + ":";
-        if (fault.place.line > 0)
+        if (fault.place.line > 0 && fault.place.source->is_table)
+            text += cell_name(fault.place.line, fault.place.column) + ":";
+        else if (fault.place.line > 0)
             text +=
                 std::to_string(fault.place.line) + ":" + std::to_string(fault.place.column) + ":";
         text += " ";
@@ -69,7 +71,9 @@ bool stops(const Faults& faults) {
 
 Faults told_together(const Faults& faults) {
     const auto own = [](const Fault& fault) {
-        return fault.panel + " " + fault.what.substr(fault.common.size() + 2);
+        const std::size_t begin = fault.common.size() + 2;
+        return begin < fault.what.size() ? fault.panel + " " + fault.what.substr(begin)
+                                         : fault.panel;
     };
     Faults out;
     for (const Fault& fault : faults) {
@@ -100,9 +104,18 @@ std::string sentence_of(const Fault& fault, Unit unit) {
     return in_unit(fault.remedy.empty() ? fault.what : fault.what + "; " + fault.remedy, unit);
 }
 
+std::string cell_name(int row, int column) {
+    constexpr int letters = 26;
+    std::string name;
+    for (int rest = column; rest > 0; rest = (rest - 1) / letters)
+        name.insert(name.begin(), static_cast<char>('A' + (rest - 1) % letters));
+    return name + std::to_string(row);
+}
+
 std::string to_string(const Fault& fault, bool with_source, Unit unit) {
     const std::string text = printable(prefix_of(fault) + sentence_of(fault, unit));
-    if (!with_source || !fault.place.source || fault.place.line == 0)
+    if (!with_source || !fault.place.source || fault.place.line == 0 ||
+        fault.place.source->is_table)
         return text;
     const std::string line = line_of(*fault.place.source, fault.place.line);
     if (line.empty())

@@ -16,9 +16,11 @@ namespace pelt {
 struct Source {
     std::string name;
     std::string text;
+    bool is_table = false; ///< a spreadsheet's: places in it are cells
 };
 
-/// A place in a file. Lines and columns count from 1, columns in characters; line 0: no place.
+/// A place in a file. Lines and columns count from 1, columns in characters; line 0: no place. In a
+/// table they are the row and the column of a cell.
 struct Place {
     std::shared_ptr<const Source> source;
     int line = 0;
@@ -28,7 +30,8 @@ struct Place {
 /// What a fault stops, from the mildest. Decides the exit status (cli/).
 enum class Severity {
     note,    ///< shown at -v only
-    warning, ///< top of the sheet and standard error; the job goes on
+    remark,  ///< among what the sheet assumes; elsewhere as a note
+    warning, ///< a mark on the sheet, and standard error; the job goes on
     usage,   ///< the command line is wrong: exit 2
     file,    ///< an input file is wrong: exit 3
     access,  ///< a file could not be opened, read or written: exit 4
@@ -43,8 +46,8 @@ struct Fault {
     std::string panel; ///< empty: not about one panel
     std::string what;
     std::string remedy; ///< empty: none to give
-    /// What several panels may have in common: `what` then is this, ": " and what is the panel's
-    /// own. Empty: nothing.
+    /// What several panels may have in common: `what` then is this alone, or this, ": " and what is
+    /// the panel's own. Empty: nothing.
     std::string common = {};
 };
 
@@ -60,8 +63,11 @@ Faults told_together(const Faults& faults);
 /// The sentence alone: "what; remedy", lengths in the unit.
 std::string sentence_of(const Fault& fault, Unit unit = Unit::mm);
 
+/// "C5": the cell of a table, as spreadsheets call it.
+std::string cell_name(int row, int column);
+
 /// `file:line:column: panel 'NAME': what; remedy`, then the source line and a caret when
-/// `with_source`. Without a place the text begins at the panel.
+/// `with_source`. Without a place the text begins at the panel; in a table the place is `file:C5:`.
 std::string to_string(const Fault& fault, bool with_source = true, Unit unit = Unit::mm);
 
 } // namespace pelt

@@ -29,10 +29,17 @@ struct OpeningFinish {
     Um flush = 0;
 };
 
+/// An opening that film runs over while its part is off. It is cut open when the part goes back.
+struct CoveredOpening {
+    std::string name;
+    std::string part;
+};
+
 /// Of one piece of a panel.
 struct PieceFinish {
     std::vector<EdgeFinish> edges; ///< in the order of the outline
     std::vector<OpeningFinish> openings;
+    std::vector<CoveredOpening> covered;
 };
 
 } // namespace pelt

@@ -45,6 +45,7 @@ struct QuoteJob {
     std::string stock; ///< a file; empty: none
     std::optional<double> sure_percent;
     Um tolerance = 0;
+    std::string like_size; ///< "L,W,H", checked; empty: as the vehicle file is
 
     ForCustomer for_customer;
     std::optional<Day> start;

@@ -41,7 +41,10 @@ struct RedoChance {
 struct Spare {
     double sure_percent = 0; ///< asked for
     Um needed = 0;           ///< the least spare that suffices so often
-    double bare_percent = 0; ///< how often the length without any spare suffices
+    /// How often an order without any spare suffices: what is bought beyond the length needed, since
+    /// film is sold by whole lengths, is spare all the same.
+    double bare_percent = 0;
+    Length bare_order = {}; ///< what that order is; 0: nothing is bought
     /// How often what is there suffices if what is left on several rolls is one length, and how
     /// often however remakes fall on those rolls. The same where it is on one roll.
     double enough_percent = 0;

@@ -25,6 +25,7 @@ struct PanelArea {
     std::optional<double> surface_mm2 = {};     ///< of a scan, in space
     std::shared_ptr<const StretchMap> map = {}; ///< of a scan
     std::optional<Heading> forward = {};        ///< none: the film lies any way
+    bool guessed = false;                       ///< not measured, scaled from another vehicle
 };
 
 } // namespace pelt

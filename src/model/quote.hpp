@@ -3,6 +3,7 @@
 #pragma once
 
 #include "model/calendar.hpp"
+#include "model/length.hpp"
 #include "model/money.hpp"
 
 #include <cstdint>
@@ -114,6 +115,16 @@ struct Covered {
     std::vector<std::string> parts_on;  ///< stay on
 };
 
+/// Of a vehicle that was not measured, in place of one price. None: not known, or longer than any
+/// roll takes.
+struct QuoteRange {
+    std::optional<Length> low; ///< of film: 5 of 100 such vehicles take no more
+    std::optional<Length> middle;
+    std::optional<Length> high;      ///< 95 of 100
+    std::optional<Money> low_total;  ///< to pay, with the least film and hours
+    std::optional<Money> high_total; ///< with the most
+};
+
 struct Quote {
     Minutes hours; ///< of the whole job, in minutes
     std::vector<StageTime> stages;
@@ -122,6 +133,7 @@ struct Quote {
     Days days;
     Price price;
     std::vector<std::string> left_out; ///< what the price does not hold, a sentence each
+    std::optional<QuoteRange> range = std::nullopt; ///< none: all was measured
 };
 
 } // namespace pelt

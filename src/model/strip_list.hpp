@@ -2,6 +2,7 @@
 // What comes off a vehicle before it is wrapped, in the order of taking it off.
 #pragma once
 
+#include "model/quote.hpp"
 #include "model/vehicle.hpp"
 
 #include <set>
@@ -11,9 +12,15 @@
 namespace pelt {
 
 struct PartOff {
-    Hardware part;
+    Hardware part; ///< its count is what these panels call for, of all that the vehicle has
     /// Wanted panels whose film tucks behind it or covers its place; empty: the file ties none.
     std::vector<std::string> panels;
+};
+
+/// Openings of a panel that film runs over while a part is off.
+struct CoveredOf {
+    std::string panel;
+    std::vector<std::string> openings;
 };
 
 struct StripList {
@@ -23,6 +30,8 @@ struct StripList {
     std::set<std::string> zones;         ///< kinds of zones to keep clear on the wanted panels
     int pieces = 0;                      ///< wanted panels, every side and copy
     double edge_mm = 0;                  ///< round all of them, laid flat, openings not counted
+    std::vector<CoveredOf> covered;      ///< to be cut open when their parts go back
+    std::vector<ConsumableNeed> used_up; ///< by these panels and parts; tucks by film only with one
 };
 
 } // namespace pelt

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: MIT
 #include "model/vehicle.hpp"
 
+#include <algorithm>
+
 namespace pelt {
 
 std::string_view name_of(Side side) {
@@ -39,6 +41,11 @@ std::string_view name_of(Direction direction) {
         return "any";
     }
     return "any";
+}
+
+bool is_guessed(const Vehicle& vehicle) {
+    return std::any_of(vehicle.panels.begin(), vehicle.panels.end(),
+                       [](const Panel& panel) { return panel.guessed; });
 }
 
 } // namespace pelt

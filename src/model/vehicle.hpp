@@ -56,12 +56,22 @@ struct OutlineSegment {
     Place place;
 };
 
+/// A taped distance between two corners of an outline, straight across: the others are checked by
+/// it.
+struct Diagonal {
+    int from = 1; ///< corners as the file counts them
+    int to = 3;
+    double length_mm = 0;
+    Place place;
+};
+
 /// Corners in the order typed: corner i+1 is the end of segment i (0-based) except that segment 0
 /// ends at corner 1, that is: segment 0 is the closing edge n-1 and segment i the edge i-(i+1).
 /// The corners may run clockwise; `develop` turns them round and keeps the numbers.
 struct OutlineForm {
     std::vector<OutlineSegment> segments;
     bool from_size = false; ///< typed as `size`
+    std::optional<Diagonal> diagonal = std::nullopt;
 };
 
 /// Girths along a spine: how far up and down at each station.
@@ -74,10 +84,15 @@ struct GirthStation {
 struct GirthsForm {
     std::vector<GirthStation> stations; ///< at least two, `at` rising
     bool smooth = false;                ///< `through stations: smooth`
+    /// Rise of the surface over a straightedge across the whole spine, and across the girth at its
+    /// middle; below 0 where it is hollow. Stretch is checked where both were read.
+    std::optional<double> rise_over_spine_mm = {};
+    std::optional<double> rise_over_girth_mm = {};
 };
 
 /// A scanned surface. `across` and `upward` are the drawing's x and y in the scan's frame, square
-/// to one another and to the way that the panel faces on the whole.
+/// to one another and to the way that the panel faces on the whole. `times_x` and `times_y` scale it
+/// along them once it is laid flat.
 struct SurfaceForm {
     std::string file;   ///< as the vehicle file names it
     std::string digest; ///< of the scan's bytes: tells one state of the file from another
@@ -86,6 +101,8 @@ struct SurfaceForm {
     Point3 across{};
     Point3 upward{};
     Place place;
+    double times_x = 1;
+    double times_y = 1;
 };
 
 /// Rise over the full extent along x (`wide`) and y (`high`); signs matter to the stretch only.
@@ -151,6 +168,7 @@ struct Hardware {
     std::optional<double> minutes_each;
     int clips_each = 0;
     std::vector<std::string> after;
+    std::vector<std::string> with; ///< panels that it belongs to, beside those by `behind`
     Place place;
 };
 
@@ -159,6 +177,7 @@ struct Panel {
     Place place;
     std::optional<PanelKind> is; ///< none: not known by its name; reckoned as a plain panel
     std::optional<LiesOn> lies;  ///< none: not known
+    bool lies_in_doubt = false;  ///< nothing in the file tells a side door from a van's rear one
     std::variant<OutlineForm, GirthsForm, SurfaceForm> form;
     Sides sides = Sides::centre;
     int faces = 1; ///< 2 adds the mirrored inner face
@@ -180,6 +199,14 @@ struct Panel {
     std::optional<Um> tolerance; ///< how far its readings may be off; none: as the job's
     std::string keep_clear;
     bool batch_free = false;
+    bool guessed = false; ///< scaled from another vehicle, not measured
+};
+
+/// Sizes over all in mm: the width without mirrors, the height without rails and aerial.
+struct Overall {
+    std::optional<double> length_mm;
+    std::optional<double> width_mm;
+    std::optional<double> height_mm;
 };
 
 struct Vehicle {
@@ -191,6 +218,12 @@ struct Vehicle {
     Unit unit = Unit::mm;
     std::vector<Panel> panels; ///< in the file's order
     std::vector<Hardware> hardware;
+    Overall overall;
+    std::string like; ///< the vehicle from which its guessed panels are scaled; empty: none
+    std::vector<std::shared_ptr<const Source>> also_read; ///< other files that belong to it
 };
+
+/// True where a panel is scaled from another vehicle.
+bool is_guessed(const Vehicle& vehicle);
 
 } // namespace pelt

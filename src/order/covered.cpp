@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 // What a job covers, for those who pay for it.
 #include "order/order.hpp"
+#include "order/parts_off.hpp"
 
 #include <algorithm>
 #include <map>
@@ -45,12 +46,22 @@ SidesOfPanels covered_by(const Job& job) {
 
 } // namespace
 
-Covered what_is_covered(const std::vector<Outcome>& films) {
+std::vector<LeftOut> left_out_of_all(const std::vector<FilmToQuote>& films) {
+    std::vector<LeftOut> out = films.front().job->left_out;
+    for (const FilmToQuote& film : films)
+        std::erase_if(out, [&](const LeftOut& place) {
+            const std::vector<LeftOut>& others = film.job->left_out;
+            return !std::binary_search(others.begin(), others.end(), place);
+        });
+    return out;
+}
+
+Covered what_is_covered(const std::vector<FilmToQuote>& films) {
     Covered out;
     SidesOfPanels covered;
     SidesOfPanels left_out;
-    for (const Outcome& planned : films) {
-        const Job& job = planned.plan->job();
+    for (const FilmToQuote& film : films) {
+        const Job& job = *film.job;
         for (const auto& [place, sides] : covered_by(job))
             covered[place].insert(sides.begin(), sides.end());
         for (const LeftOut& left : job.left_out)
@@ -59,8 +70,6 @@ Covered what_is_covered(const std::vector<Outcome>& films) {
             add_once(out.seams, job.vehicles[static_cast<std::size_t>(seam.vehicle)]
                                     .panels[static_cast<std::size_t>(seam.panel)]
                                     .name);
-        for (const std::string& part : job.comes_off)
-            add_once(out.parts_off, part);
         for (const std::string& part : job.left_on)
             add_once(out.parts_on, part);
     }
@@ -73,7 +82,8 @@ Covered what_is_covered(const std::vector<Outcome>& films) {
         if (left->second.empty())
             left_out.erase(left);
     }
-    const Job& job = films.front().plan->job();
+    const Job& job = *films.front().job;
+    out.parts_off = coming_off(job.vehicles, left_out_of_all(films), out.parts_on);
     out.panels = names_of(job, covered);
     out.left_out = names_of(job, left_out);
     return out;

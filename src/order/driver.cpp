@@ -7,6 +7,7 @@
 #include "order/develop_all.hpp"
 #include "order/fill.hpp"
 #include "order/idle_options.hpp"
+#include "order/job_of.hpp"
 #include "order/order.hpp"
 #include "order/parts_off.hpp"
 #include "order/selection.hpp"
@@ -42,6 +43,8 @@ piece::Wishes wishes_of(const Job& job) {
     return {job.by, job.times, job.left_on, true, job.free_turns};
 }
 
+} // namespace
+
 std::vector<Ways> ways_of_all(const Job& job, bool split, Faults& faults) {
     piece::Wishes wishes = wishes_of(job);
     wishes.split = split;
@@ -67,6 +70,8 @@ std::vector<Ways> ways_of_all(const Job& job, bool split, Faults& faults) {
     });
     return out;
 }
+
+namespace {
 
 bool all_new(const Job& job, const Layout& layout) {
     return std::all_of(layout.rolls.begin(), layout.rolls.end(),
@@ -140,6 +145,8 @@ Fault nothing_found() {
             "give it more time (--time) or effort (--effort), or cut straight"};
 }
 
+} // namespace
+
 Job job_from(Request& request, Faults& faults) {
     Job job;
     job.film = request.film;
@@ -172,8 +179,6 @@ Job job_from(Request& request, Faults& faults) {
     job.comes_off = coming_off(job.vehicles, job.left_out, job.left_on);
     return job;
 }
-
-} // namespace
 
 Faults examine(Request request) {
     Faults faults;

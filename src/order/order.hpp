@@ -4,6 +4,7 @@
 #pragma once
 
 #include "develop/develop.hpp"
+#include "model/estimate.hpp"
 #include "model/finish.hpp"
 #include "model/order.hpp"
 #include "model/panel_area.hpp"
@@ -69,6 +70,20 @@ struct Outcome {
 /// Plans one job. Throws ProgramError when the layout fails its check.
 Outcome run(Request request);
 
+/// Whether the job is about a panel that was not measured. It then can only be estimated.
+bool is_guessed(Request request);
+
+/// Without an estimate `faults` says why.
+struct EstimateOutcome {
+    std::optional<Estimate> estimate;
+    Faults faults;
+};
+
+/// How much film a job with guessed panels takes, from new film alone: 200 vehicles drawn by what
+/// is assumed of their sizes (trade/likeness.hpp) are laid out straight; by contour their lengths
+/// are taken in the proportion of the two as scaled.
+EstimateOutcome estimate(const Request& request);
+
 /// Another way to do a job that might take less film, to be planned like any other.
 struct WhatIf {
     std::string what; ///< "with any number of turns of the film"
@@ -131,6 +146,7 @@ struct StripRequest {
     Vehicle vehicle;
     Selection selection;
     std::vector<std::string> leave;
+    std::optional<Film> film = std::nullopt; ///< none: no edge is called too much for it
 };
 
 /// The list is meaningless when `faults` stop.
@@ -148,10 +164,26 @@ struct QuoteWishes {
     std::optional<Day> film_arrives; ///< nothing is laid before
 };
 
-/// What the plans of one job cover. Each outcome has a plan.
-Covered what_is_covered(const std::vector<Outcome>& films);
+/// One film of a job to quote: planned, or estimated where not all was measured.
+struct FilmToQuote {
+    std::shared_ptr<const Job> job; ///< its pieces
+    Length taken;                   ///< off all rolls, with what is spare
+    Order order;
+    std::optional<LengthRange> range = std::nullopt; ///< none: it was planned
+};
 
-/// Hours, days, consumables and price of one job in one film or more; each outcome has a plan.
-Quote quote(const std::vector<Outcome>& films, const Shop& shop, const QuoteWishes& wishes);
+/// Of an outcome with a plan; of an estimate.
+FilmToQuote film_to_quote(const Outcome& planned);
+FilmToQuote film_to_quote(const Estimate& estimate);
+
+/// What none of the films of one job covers, sorted.
+std::vector<LeftOut> left_out_of_all(const std::vector<FilmToQuote>& films);
+
+/// What the films of one job cover.
+Covered what_is_covered(const std::vector<FilmToQuote>& films);
+
+/// Hours, days, consumables and price of one job in one film or more; a range besides where one of
+/// them is estimated.
+Quote quote(const std::vector<FilmToQuote>& films, const Shop& shop, const QuoteWishes& wishes);
 
 } // namespace pelt::order

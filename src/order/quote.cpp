@@ -4,9 +4,11 @@
 #include "order/days.hpp"
 #include "order/order.hpp"
 #include "order/price.hpp"
+#include "order/purchase.hpp"
 #include "order/work.hpp"
 
 #include <algorithm>
+#include <utility>
 
 namespace pelt::order {
 namespace {
@@ -23,20 +25,22 @@ std::optional<Money> by_the_metre(const Film& film, Length length) {
         static_cast<std::int64_t>((product + offer.by.pm() / 2) / offer.by.pm()));
 }
 
-/// What the job takes off all rolls, and its spare.
-Length film_taken(const Outcome& planned) {
-    Um length = planned.order.spare ? planned.order.spare->needed : 0;
-    for (const UsedRoll& used : planned.plan->layout().rolls)
-        length += used.length;
-    return Length::from_um(length);
+std::optional<Money> film_cost(const FilmToQuote& film, FilmBy by) {
+    if (by == FilmBy::metre)
+        return by_the_metre(film.job->film, film.taken);
+    if (film.order.lines.empty() && !film.range)
+        return Money{}; // all of it comes from the shelf
+    return film.order.total;
 }
 
-std::optional<Money> film_cost(const Outcome& planned, FilmBy by) {
-    if (by == FilmBy::metre)
-        return by_the_metre(planned.plan->job().film, film_taken(planned));
-    if (planned.order.lines.empty())
-        return Money{}; // all of it comes from the shelf
-    return planned.order.total;
+/// Of all films together; none where one has no price.
+std::optional<Money> films_cost(const std::vector<FilmToQuote>& films, FilmBy by) {
+    std::optional<Money> sum = Money{};
+    for (const FilmToQuote& film : films) {
+        const auto cost = film_cost(film, by);
+        sum = sum && cost ? std::optional(*sum + *cost) : std::nullopt;
+    }
+    return sum;
 }
 
 void set_hours(Quote& quote, const JobWork& work) {
@@ -85,32 +89,102 @@ void say_what_is_left_out(Quote& quote, const Shop& shop, const JobWork& work) {
                                  "time here.");
 }
 
+/// What films and hours cost in the shop's money.
+class Pricing {
+public:
+    Pricing(const Film& film, const Shop& shop)
+        : shop_(shop), currency_(shop.currency.empty() ? film.currency : shop.currency),
+          digits_(film.money_digits) {}
+
+    Price of(const Costs& costs) const { return price_of(costs, shop_, currency_, digits_); }
+    const Shop& shop() const { return shop_; }
+
+private:
+    const Shop& shop_;
+    std::string currency_;
+    int digits_;
+};
+
+/// Of all films together, those that are planned as they are. Lengths of several estimates are
+/// added up, though they hardly all come out long: the range is rather too wide than too narrow.
+std::optional<Length> sum_of(const std::vector<FilmToQuote>& films,
+                             std::optional<Um> LengthRange::*end) {
+    Length sum;
+    for (const FilmToQuote& film : films) {
+        if (film.range && !((*film.range).*end))
+            return std::nullopt;
+        sum = sum + (film.range ? Length::from_um(*((*film.range).*end)) : film.taken);
+    }
+    return sum;
+}
+
+/// To pay where every estimated film takes so much, and the work so long.
+std::optional<Money> total_with(std::vector<FilmToQuote> films, std::optional<Um> LengthRange::*end,
+                                double minutes, const Quote& quote, const Pricing& pricing) {
+    for (FilmToQuote& film : films) {
+        if (!film.range)
+            continue;
+        const auto length = (*film.range).*end;
+        if (!length)
+            return std::nullopt;
+        film.taken = Length::from_um(*length);
+        const auto bought = cheapest_purchase(film.job->film, *length);
+        film.order.total = bought && bought->price ? std::optional(bought->count * *bought->price)
+                                                   : std::nullopt;
+    }
+    const Costs costs{films_cost(films, pricing.shop().film_by), cost_of(quote.consumables),
+                      minutes};
+    return pricing.of(costs).total;
+}
+
+std::optional<QuoteRange> range_of(const std::vector<FilmToQuote>& films, const Quote& quote,
+                                   const Pricing& pricing) {
+    if (std::none_of(films.begin(), films.end(),
+                     [](const FilmToQuote& film) { return film.range.has_value(); }))
+        return std::nullopt;
+    return QuoteRange{
+        sum_of(films, &LengthRange::low),
+        sum_of(films, &LengthRange::middle),
+        sum_of(films, &LengthRange::high),
+        total_with(films, &LengthRange::low, quote.hours.low, quote, pricing),
+        total_with(films, &LengthRange::high, quote.hours.high, quote, pricing)};
+}
+
 } // namespace
 
-Quote quote(const std::vector<Outcome>& films, const Shop& shop, const QuoteWishes& wishes) {
+FilmToQuote film_to_quote(const Outcome& planned) {
+    const Plan& plan = *planned.plan;
+    Um length = planned.order.spare ? planned.order.spare->needed : 0;
+    for (const UsedRoll& used : plan.layout().rolls)
+        length += used.length;
+    return {std::make_shared<const Job>(plan.job()), Length::from_um(length), planned.order};
+}
+
+FilmToQuote film_to_quote(const Estimate& estimate) {
+    return {estimate.as_scaled,
+            Length::from_um(estimate.sure_length.value_or(estimate.as_scaled_length)),
+            estimate.order, estimate.length};
+}
+
+Quote quote(const std::vector<FilmToQuote>& films, const Shop& shop, const QuoteWishes& wishes) {
     const OldFilm old_film{wishes.old_film_everywhere, wishes.old_film};
-    JobWork work = work_of(films.front().plan->job(), shop, old_film);
-    Costs costs;
-    costs.film = film_cost(films.front(), shop.film_by);
+    const std::vector<LeftOut> left_out = left_out_of_all(films);
+    JobWork work = work_of(*films.front().job, shop, old_film, &left_out);
     std::int64_t rest = 0;
     for (std::size_t i = 0; i < films.size(); ++i) {
-        const Job& job = films[i].plan->job();
+        const Job& job = *films[i].job;
         rest = std::max(rest, shop.rest_minutes.value_or(trade::rest_of(job.film.kind)));
-        if (i == 0)
-            continue;
-        work = together(std::move(work), work_of(job, shop, old_film));
-        const auto more = film_cost(films[i], shop.film_by);
-        costs.film = costs.film && more ? std::optional(*costs.film + *more) : std::nullopt;
+        if (i > 0)
+            work = together(std::move(work), work_of(job, shop, old_film, nullptr));
     }
     Quote out;
     set_hours(out, work);
     out.consumables = consumables_of(work.drivers, shop);
-    costs.consumables = cost_of(out.consumables);
-    costs.minutes = out.hours.taken;
     out.days = days_of(work, shop, {wishes.start, wishes.film_arrives, rest});
-    const Film& film = films.front().plan->job().film;
-    out.price = price_of(costs, shop, shop.currency.empty() ? film.currency : shop.currency,
-                         film.money_digits);
+    const Costs costs{films_cost(films, shop.film_by), cost_of(out.consumables), out.hours.taken};
+    const Pricing pricing(films.front().job->film, shop);
+    out.price = pricing.of(costs);
+    out.range = range_of(films, out, pricing);
     say_what_is_left_out(out, shop, work);
     return out;
 }

@@ -279,8 +279,9 @@ private:
         short_stock_ = how_short(job_, most_, *on_most_);
         if (short_stock_->more == 0 && !job_.film.sold.empty())
             short_stock_->cost = cost_on_most_;
-        faults.push_back(what_forces_new_film(job_, most_, *on_most_, short_stock_->cost,
-                                              Money::from_micros(score_[0])));
+        for (Fault& fault : what_forces_new_film(job_, most_, *on_most_, short_stock_->cost,
+                                                 Money::from_micros(score_[0])))
+            faults.push_back(std::move(fault));
     }
 
     /// Where pieces are few, all ways to divide them among rolls.

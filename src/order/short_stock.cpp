@@ -70,26 +70,25 @@ Fault what_is_missing(const Job& job, const Layout& layout, const std::string& b
                                : "of the same batch (" + batch + ") would do")};
 }
 
-Fault what_forces_new_film(const Job& job, const Batch& batch, const Layout& layout,
+Faults what_forces_new_film(const Job& job, const Batch& batch, const Layout& layout,
                            std::optional<Money> cost, Money planned) {
     const auto [pieces, more] = on_new_rolls(job, layout);
     const std::string which = name_of(job, batch);
     if (pieces.empty())
-        return {Severity::warning,
-                {},
-                "",
-                which + " would hold what must be of one batch; " +
-                    why_new_film(job, cost, planned),
-                ""};
+        return {{Severity::note,
+                 {},
+                 "",
+                 which + " would hold what must be of one batch; " +
+                     why_new_film(job, cost, planned),
+                 ""}};
     const std::string wanted =
-        batch.name.empty() ? "film of its batch" : "film of batch " + batch.name;
-    return {Severity::warning,
-            {},
-            "",
-            which + " does not hold all that must be of one batch: " + shortened(pieces) +
-                (pieces.size() == 1 ? " forces" : " force") +
-                " a new roll, and with it the whole job",
-            "with about " + in_metres(more) + " more of " + wanted + " it would suffice"};
+        batch.name.empty() ? "its batch" : "batch " + batch.name;
+    return {{Severity::warning,
+             {},
+             "",
+             which + " is too short for one batch",
+             "find " + in_metres(more) + " more of " + wanted + ", or take new film"},
+            {Severity::remark, {}, "", "pieces that force new film: " + shortened(pieces), ""}};
 }
 
 } // namespace pelt::order

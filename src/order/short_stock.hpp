@@ -18,8 +18,8 @@ ShortStock how_short(const Job& job, const Batch& batch, const Layout& layout);
 
 /// `layout`: what must be of one batch, laid on this one and, where it does not suffice, on new
 /// film. Where it suffices: what the whole job costs with it (none: new film has no known price),
-/// and what it costs as it is planned.
-Fault what_forces_new_film(const Job& job, const Batch& batch, const Layout& layout,
+/// and what it costs as it is planned, at -v only; else a warning and a remark on the pieces.
+Faults what_forces_new_film(const Job& job, const Batch& batch, const Layout& layout,
                            std::optional<Money> cost, Money planned);
 
 } // namespace pelt::order

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "order/spare.hpp"
 
+#include "order/buying.hpp"
 #include "order/names.hpp"
 #include "order/redo.hpp"
 
@@ -228,10 +229,18 @@ Spare with_what_is_there(Spare spare, const Job& job, const Layout& layout, cons
     const Um left = std::accumulate(left_on_rolls.begin(), left_on_rolls.end(), Um{0});
     const Um step = job.film.allowances.ruler;
     const std::vector<Remakes> remakes = remakes_of(job);
-    spare.bare_percent = 100 * enough_with(remakes, step, 0);
+    if (!order.lines.empty()) {
+        const Order bare = buy(job.film, new_lengths(job, layout), SpareToBuy{});
+        spare.bare_order = bare.length();
+        spare.bare_percent =
+            100 *
+            enough_with(remakes, step, surely_enough(remakes, film_left(job, layout, bare), step));
+    }
     spare.enough_percent = 100 * enough_with(remakes, step, left);
     spare.surely_percent =
         100 * enough_with(remakes, step, surely_enough(remakes, left_on_rolls, step));
+    if (order.lines.empty())
+        spare.bare_percent = spare.surely_percent;
     if (left < spare.needed)
         faults.push_back({Severity::warning,
                           {},

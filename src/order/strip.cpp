@@ -1,8 +1,11 @@
 // SPDX-License-Identifier: MIT
 #include "develop/develop.hpp"
+#include "order/consumables.hpp"
 #include "order/order.hpp"
 #include "order/parts_off.hpp"
 #include "order/selection.hpp"
+#include "piece/piece.hpp"
+#include "trade/names.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -16,6 +19,7 @@ using Names = std::vector<std::string>;
 /// A panel that is wrapped, with its flat shape.
 struct WantedPanel {
     const Panel* panel;
+    int index;
     DevelopedPanel developed;
     int copies;
 };
@@ -26,27 +30,30 @@ public:
 
     void run() {
         const std::vector<Vehicle> vehicles{request_.vehicle};
-        const std::vector<LeftOut> left_out =
-            left_out_by(request_.selection, vehicles, out_.faults);
+        left_out_ = left_out_by(request_.selection, vehicles, out_.faults);
         out_.list.stay = left_on_by(request_.leave, vehicles, out_.faults);
         if (stops(out_.faults))
             return;
-        develop_wanted(left_out);
-        const PartsOff parts = parts_off(request_.vehicle, 0, left_out, out_.list.stay);
-        for (const std::string& name : parts.not_needed)
-            out_.list.not_needed.push_back(name);
-        for (const Hardware* part : in_order_of_taking_off(request_.vehicle, parts.off))
-            out_.list.off.push_back({*part, panels_of(*part)});
+        develop_wanted();
+        const PartsOff parts = parts_off(request_.vehicle, 0, left_out_, out_.list.stay);
+        out_.list.not_needed = parts.not_needed;
+        for (const PartNeeded& needed : in_order_of_taking_off(parts.off))
+            take_off(needed);
+        for (const WantedPanel& wanted : wanted_)
+            reckon(wanted);
+        out_.list.used_up = consumables_of(drivers_, Shop{});
     }
 
 private:
-    void develop_wanted(const std::vector<LeftOut>& left_out) {
+    void develop_wanted() {
         for (std::size_t i = 0; i < request_.vehicle.panels.size(); ++i) {
             const Panel& panel = request_.vehicle.panels[i];
-            const int sides = sides_in(request_.vehicle, 0, static_cast<int>(i), left_out);
+            const int index = static_cast<int>(i);
+            const int sides = sides_in(request_.vehicle, 0, index, left_out_);
             if (sides == 0)
                 continue;
-            wanted_.push_back({&panel, developed(panel), sides * panel.count * panel.faces});
+            wanted_.push_back(
+                {&panel, index, developed(panel), sides * panel.count * panel.faces});
             note_zones(panel);
             out_.list.pieces += wanted_.back().copies;
             out_.list.edge_mm += wanted_.back().copies * edge_of(wanted_.back().developed);
@@ -58,7 +65,10 @@ private:
         Faults faults;
         DevelopedPanel flat = develop::develop(panel, faults, {std::nullopt, false, nullptr});
         std::copy_if(faults.begin(), faults.end(), std::back_inserter(out_.faults),
-                     [](const Fault& fault) { return fault.severity != Severity::warning; });
+                     [](const Fault& fault) {
+                         return fault.severity != Severity::warning &&
+                                fault.severity != Severity::remark;
+                     });
         return flat;
     }
 
@@ -83,17 +93,54 @@ private:
         return length;
     }
 
+    void take_off(const PartNeeded& needed) {
+        Hardware part = *needed.part;
+        part.count = needed.count;
+        drivers_.clips += part.count * part.clips_each;
+        drivers_.badges += trade::is_badge(part.name) ? part.count : 0;
+        out_.list.off.push_back({std::move(part), panels_of(*needed.part)});
+    }
+
     Names panels_of(const Hardware& part) const {
         Names names;
         for (const WantedPanel& wanted : wanted_)
-            if (tied_to(*wanted.panel, part.name))
+            if (is_tied(wanted, part))
                 names.push_back(wanted.panel->name);
         return names;
     }
 
+    bool is_tied(const WantedPanel& wanted, const Hardware& part) const {
+        const std::vector<Side> sides = sides_of(wanted.panel->sides);
+        return std::any_of(sides.begin(), sides.end(), [&](Side side) {
+            return !std::binary_search(left_out_.begin(), left_out_.end(),
+                                       LeftOut{0, wanted.index, side}) &&
+                   tied_to(*wanted.panel, side, part);
+        });
+    }
+
+    /// What the panel uses up, and what film runs over on it.
+    void reckon(const WantedPanel& wanted) {
+        if (stops(out_.faults))
+            return;
+        const Film film = request_.film.value_or(Film{});
+        const Names& stay = out_.list.stay;
+        const piece::RimLengths rims =
+            piece::rims_of(*wanted.panel, wanted.developed, film, stay);
+        Names covered = piece::openings_covered(*wanted.panel, wanted.developed, film, stay);
+        const double copies = wanted.copies;
+        drivers_.pieces += wanted.copies;
+        drivers_.covered_m2 += copies * wanted.developed.visible_mm2 / 1e6;
+        drivers_.over_the_limit_m += copies * rims.over_the_limit / 1'000;
+        drivers_.cut_out_m += copies * rims.cut_out / 1'000;
+        if (!covered.empty())
+            out_.list.covered.push_back({wanted.panel->name, std::move(covered)});
+    }
+
     const StripRequest& request_;
     StripOutcome& out_;
+    std::vector<LeftOut> left_out_;
     std::vector<WantedPanel> wanted_;
+    Drivers drivers_;
 };
 
 } // namespace

@@ -52,8 +52,9 @@ bool needs_two_people(const DevelopedPanel& developed) {
 
 class Work {
 public:
-    Work(const Job& job, const Shop& shop, const OldFilm& old_film)
-        : job_(job), shop_(shop), old_film_(old_film) {}
+    Work(const Job& job, const Shop& shop, const OldFilm& old_film,
+         const std::vector<LeftOut>* left_out)
+        : job_(job), shop_(shop), old_film_(old_film), left_out_(left_out) {}
 
     JobWork all() {
         for (const PieceId& id : laid_in_order())
@@ -96,7 +97,8 @@ private:
         if (id.side != Side::centre)
             work.label += ", " + std::string(name_of(id.side));
         std::tie(work.time, work.from) = time_on(panel, area, rims.tucked / mm_a_metre);
-        work.time = factor_on(panel) * work.time;
+        work.time =
+            factor_on(job_.vehicles[static_cast<std::size_t>(id.vehicle)], panel) * work.time;
         work.with_help = needs_two_people(developed);
         out_.panels.push_back(std::move(work));
         Drivers& drivers = out_.drivers;
@@ -128,10 +130,8 @@ private:
         return {trade::time_by_shape(is, area, tucked), TimeFrom::shape};
     }
 
-    double factor_on(const Panel& panel) const {
-        const bool left_on =
-            std::any_of(job_.left_on.begin(), job_.left_on.end(),
-                        [&](const std::string& part) { return tied_to(panel, part); });
+    double factor_on(const Vehicle& vehicle, const Panel& panel) const {
+        const bool left_on = tied_to_any(vehicle, panel, job_.left_on);
         return trade::factor_of(job_.film.kind, is_crowned(panel)) *
                (left_on ? trade::factor_own_part_left_on : 1) * shop_.pace;
     }
@@ -143,25 +143,19 @@ private:
     }
 
     void take_parts_off() {
-        for (const Vehicle& vehicle : job_.vehicles) {
+        for (std::size_t v = 0; v < job_.vehicles.size() && left_out_ != nullptr; ++v) {
             const std::size_t first = out_.parts.size();
-            for (const Hardware* part : in_order_of_taking_off(vehicle, coming_off(vehicle)))
-                take_off(*part, first);
+            const PartsOff parts =
+                parts_off(job_.vehicles[v], static_cast<int>(v), *left_out_, job_.left_on);
+            for (const PartNeeded& needed : in_order_of_taking_off(parts.off))
+                take_off(*needed.part, needed.count, first);
         }
         out_.drivers.vehicles = static_cast<int>(job_.vehicles.size()) * job_.times;
     }
 
-    std::vector<std::string> coming_off(const Vehicle& vehicle) const {
-        std::vector<std::string> names;
-        for (const Hardware& part : vehicle.hardware)
-            if (holds(job_.comes_off, part.name))
-                names.push_back(part.name);
-        return names;
-    }
-
     /// `first`: where the parts of its vehicle begin.
-    void take_off(const Hardware& part, std::size_t first) {
-        const int count = part.count * job_.times;
+    void take_off(const Hardware& part, int of_one_vehicle, std::size_t first) {
+        const int count = of_one_vehicle * job_.times;
         PartWork work;
         work.name = part.name;
         work.off = shop_.pace * trade::about(count * part.minutes_each.value_or(0));
@@ -201,6 +195,7 @@ private:
     const Job& job_;
     const Shop& shop_;
     const OldFilm& old_film_;
+    const std::vector<LeftOut>* left_out_;
     JobWork out_;
     std::set<std::tuple<int, int, Side, int>> seen_;
     std::map<std::pair<int, int>, piece::RimLengths> rims_;
@@ -208,8 +203,9 @@ private:
 
 } // namespace
 
-JobWork work_of(const Job& job, const Shop& shop, const OldFilm& old_film) {
-    return Work(job, shop, old_film).all();
+JobWork work_of(const Job& job, const Shop& shop, const OldFilm& old_film,
+                const std::vector<LeftOut>* left_out) {
+    return Work(job, shop, old_film, left_out).all();
 }
 
 JobWork together(JobWork first, const JobWork& second) {

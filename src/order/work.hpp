@@ -62,8 +62,10 @@ struct OldFilm {
     std::vector<std::string> panels;
 };
 
-/// Minutes are those of the shop, its pace included.
-JobWork work_of(const Job& job, const Shop& shop, const OldFilm& old_film);
+/// Minutes are those of the shop, its pace included. `left_out`, sorted, is what no film of the whole
+/// job covers: by it parts come off. None: without parts, which another film's job takes off.
+JobWork work_of(const Job& job, const Shop& shop, const OldFilm& old_film,
+                const std::vector<LeftOut>* left_out);
 
 /// Both jobs of one vehicle, as one: its stages of the whole vehicle count once.
 JobWork together(JobWork first, const JobWork& second);

@@ -8,6 +8,8 @@ Allowed allowed_for(const Panel& panel, const Film& film) {
     const Allowances& general = film.allowances;
     Allowed out;
     out.wrap = own.wrap ? own.wrap : general.wrap;
+    out.wrap_of_film = !own.wrap && general.wrap;
+    out.holds_no_metal = film.holds_metal == HoldsMetal::no;
     out.bleed = own.bleed.value_or(general.bleed);
     out.handling = own.handling.value_or(general.handling);
     out.overlap = own.overlap.value_or(general.overlap);

@@ -20,6 +20,8 @@ struct Allowed {
     Um usable = 0; ///< width of the film less its trims
     Direction direction = Direction::one_way;
     bool free_turns = false; ///< may also lie askew
+    bool wrap_of_film = false;   ///< the panel gives none
+    bool holds_no_metal = false;   ///< the film's file says so
 };
 
 Allowed allowed_for(const Panel& panel, const Film& film);

@@ -2,6 +2,7 @@
 #include "piece/edge_work.hpp"
 
 #include "develop/develop.hpp"
+#include "trade/cautions.hpp"
 
 #include <algorithm>
 #include <optional>
@@ -42,7 +43,7 @@ bool stays_on(const std::string& part, const std::vector<std::string>& left_on) 
 }
 
 EdgeWork work_at(const Asked& asked, const Panel& panel, const Allowed& allowed,
-                 const std::vector<std::string>& left_on, bool& tuck_missing) {
+                 const std::vector<std::string>& left_on, Work& work) {
     if (stays_on(asked.behind, left_on))
         return {allowed.flush, 0, true};
     if (asked.stop)
@@ -51,23 +52,29 @@ EdgeWork work_at(const Asked& asked, const Panel& panel, const Allowed& allowed,
         return {*asked.wrap, 0};
     if (panel.edges_none)
         return {0, 0};
-    tuck_missing = tuck_missing || !allowed.wrap;
+    work.tuck_missing = work.tuck_missing || !allowed.wrap;
+    work.tuck_of_film = work.tuck_of_film || (allowed.wrap_of_film && *allowed.wrap > 0);
     return {allowed.wrap.value_or(0), 0};
 }
 
 OpeningWork work_in(const Opening& opening, const Panel& panel, const Allowed& allowed,
-                    const std::vector<std::string>& left_on, bool& tuck_missing) {
+                    const std::vector<std::string>& left_on, Work& work) {
     const bool at_table = opening.cut == OpeningCut::at_table;
     if (stays_on(opening.behind, left_on))
         return {false, allowed.flush, at_table, true};
-    if (!opening.behind.empty() && opening.keep_clear.empty())
+    const bool through_film = trade::works_through_film(opening.keep_clear);
+    if (!opening.behind.empty() &&
+        (opening.keep_clear.empty() || (through_film && allowed.holds_no_metal)))
         return {true, 0, false};
+    if (!opening.behind.empty() && through_film)
+        work.bare_openings.push_back(opening.name);
     if (opening.wrap)
         return {false, *opening.wrap, at_table};
     // What has to stay clear is no edge to turn film around.
     if (!opening.keep_clear.empty())
         return {false, 0, at_table};
-    tuck_missing = tuck_missing || (!allowed.wrap && !panel.edges_none);
+    if (!allowed.wrap && !panel.edges_none)
+        work.openings_without_tuck.push_back(opening.name);
     return {false, allowed.wrap.value_or(0), at_table};
 }
 
@@ -77,9 +84,9 @@ Work work_on(const Panel& panel, const Blank& blank, const Allowed& allowed,
              const std::vector<std::string>& left_on) {
     Work work;
     for (const Asked& asked : asked_of(panel, blank))
-        work.edges.push_back(work_at(asked, panel, allowed, left_on, work.tuck_missing));
+        work.edges.push_back(work_at(asked, panel, allowed, left_on, work));
     for (const Opening& opening : panel.openings)
-        work.openings.push_back(work_in(opening, panel, allowed, left_on, work.tuck_missing));
+        work.openings.push_back(work_in(opening, panel, allowed, left_on, work));
     return work;
 }
 

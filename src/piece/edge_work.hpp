@@ -28,7 +28,10 @@ struct OpeningWork {
 struct Work {
     std::vector<EdgeWork> edges;       ///< as the blank's edges
     std::vector<OpeningWork> openings; ///< as the panel's openings
-    bool tuck_missing = false;         ///< somewhere neither panel nor film says how much
+    bool tuck_missing = false;         ///< at an edge neither panel nor film says how much
+    bool tuck_of_film = false;         ///< at an edge the panel says nothing, and the film does
+    std::vector<std::string> openings_without_tuck; ///< where neither says how much
+    std::vector<std::string> bare_openings; ///< film that may hold metal must not cover them
 };
 
 /// Later entries override earlier ones, wrap and stop clearing each other; an edge without either

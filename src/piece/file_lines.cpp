@@ -100,9 +100,8 @@ void check_always(const FileLines& lines, DividedPanel divided, const PanelJob& 
     for (const PanelSeam& seam : divided.seams)
         if (seam.line < lines.always.size() && lies_double_to_the_edge(divided, seam, job.outline))
             tell(Severity::warning, seam.line,
-                 "the seam line runs nearer to the edge than the overlap, " + overlap +
-                     ": the film lies double as far as the edge",
-                 farther);
+                 "its seam line runs within the overlap, " + overlap + ", of its edge",
+                 "draw it farther in");
 }
 
 } // namespace pelt::piece

@@ -117,7 +117,11 @@ PieceFinish finish_of(const Panel& panel, const DevelopedPanel& developed, const
             finish.edges.push_back(finish_at(blank.edges[i], work.edges[i]));
     for (std::size_t i = 0; i < blank.openings.size(); ++i) {
         const OpeningWork& done = work.openings[i];
-        if (!done.covered && coverage.has(blank.openings[i]))
+        if (!coverage.has(blank.openings[i]))
+            continue;
+        if (done.covered)
+            finish.covered.push_back({blank.openings[i].name, panel.openings[i].behind});
+        else
             finish.openings.push_back({blank.openings[i].name, done.at_table,
                                        done.flush ? 0 : done.move, done.flush ? done.move : 0});
     }

@@ -2,6 +2,7 @@
 #include "piece/panel_job.hpp"
 
 #include "geometry/geometry.hpp"
+#include "model/marked_length.hpp"
 #include "piece/cover.hpp"
 #include "piece/edge_work.hpp"
 #include "piece/frame.hpp"
@@ -13,19 +14,31 @@
 namespace pelt::piece {
 namespace {
 
+std::string tuck_of(const Film& film) {
+    return "tuck of " + marked(film.allowances.wrap.value_or(0), Told::nearest) +
+           " by the film file, where the vehicle file gives none";
+}
+
 void warn(const Panel& panel, const Film& film, const Work& work, Faults& faults) {
+    const auto tell = [&](Severity severity, const std::string& what, std::string remedy) {
+        faults.push_back({severity, panel.place, panel.name, what, std::move(remedy)});
+    };
+    const std::string metal = film.holds_metal == HoldsMetal::yes ? "this film holds metal"
+                                                                  : "this film may hold metal";
     if (work.tuck_missing)
-        faults.push_back(
-            {Severity::warning, panel.place, panel.name,
-             "no tuck given: its film ends at the edges",
-             "give its edges a 'wrap', the film an allowance, or write 'edges: none'"});
+        tell(Severity::warning, "no tuck given, so film ends at its edges",
+             "give edges or film a 'tuck', or write 'edges: none'");
+    for (const std::string& opening : work.openings_without_tuck)
+        tell(Severity::remark, "no tuck given into its opening '" + opening + "'", "");
+    if (work.tuck_of_film)
+        faults.push_back({Severity::remark, panel.place, panel.name, tuck_of(film), "",
+                          tuck_of(film)});
     if (!panel.keep_clear.empty() && film.holds_metal != HoldsMetal::no)
-        faults.push_back({Severity::warning, panel.place, panel.name,
-                          "film that holds metal must not lie over its " + panel.keep_clear +
-                              (film.holds_metal == HoldsMetal::yes
-                                   ? ", and this film does"
-                                   : ", and whether this film does is not known"),
-                          "leave the panel out, or take another film for it"});
+        tell(Severity::warning, metal + " and covers its " + panel.keep_clear,
+             "leave it out, or take another film");
+    for (const std::string& opening : work.bare_openings)
+        tell(Severity::warning, "its '" + opening + "' stays bare, since " + metal,
+             "take another film to cover it");
 }
 
 Polygon turned(const Polygon& polygon, Heading heading) {

@@ -75,6 +75,11 @@ struct RimLengths {
 RimLengths rims_of(const Panel& panel, const DevelopedPanel& developed, const Film& film,
                    const std::vector<std::string>& left_on);
 
+/// The openings that film runs over while their parts are off, by name.
+std::vector<std::string> openings_covered(const Panel& panel, const DevelopedPanel& developed,
+                                          const Film& film,
+                                          const std::vector<std::string>& left_on);
+
 /// What `pelt area` tells of a panel: its film in one piece however wide the roll, without seams
 /// and inlays.
 struct PanelFilm {

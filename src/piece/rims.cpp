@@ -45,6 +45,20 @@ void add_openings(const Blank& blank, const Work& work, RimLengths& rims) {
 
 } // namespace
 
+std::vector<std::string> openings_covered(const Panel& panel, const DevelopedPanel& developed,
+                                          const Film& film,
+                                          const std::vector<std::string>& left_on) {
+    std::vector<std::string> out;
+    if (developed.blanks.empty())
+        return out;
+    const Work work =
+        work_on(panel, developed.blanks.front(), allowed_for(panel, film), left_on);
+    for (std::size_t i = 0; i < panel.openings.size() && i < work.openings.size(); ++i)
+        if (work.openings[i].covered)
+            out.push_back(panel.openings[i].name);
+    return out;
+}
+
 RimLengths rims_of(const Panel& panel, const DevelopedPanel& developed, const Film& film,
                    const std::vector<std::string>& left_on) {
     RimLengths rims;

@@ -98,21 +98,44 @@ public:
     }
 
     void tell(const Panel& panel, double limit, Faults& faults) const {
-        const std::string film = " than it may on an edge (" + in_percent(100 * limit) + ")";
-        tell(panel, hollow_, "turned round a hollow edge the film stretches by more" + film,
-             faults);
-        tell(panel, bulging_, "turned round a bulging edge the film gathers by more" + film,
-             faults);
+        const std::string film = " beyond the film's " + in_percent(100 * limit) + " on an edge";
+        mark(panel, hollow_, (1 + marked_above) * limit, "hollow edge, tuck too wide",
+             "tuck less, or cut the film in", faults);
+        if (panel.is != PanelKind::door_handle)
+            mark(panel, bulging_, gathers_too_much, "bulging edge, tuck too wide",
+                 "tuck less, or fold it", faults);
+        remark(panel, hollow_, in_words(hollow_), "stretched round hollow edges" + film, faults);
+        remark(panel, bulging_, names_of(bulging_, 0),
+               "gathered round bulging edges, to be worked in with heat", faults);
     }
 
 private:
-    static void tell(const Panel& panel, const std::vector<Stretch>& all, const std::string& common,
-                     Faults& faults) {
-        if (all.empty())
-            return;
-        faults.push_back({Severity::warning, panel.place, panel.name, common + ": " + in_words(all),
-                          "take a tuck that holds there, or cut the film in along the edge",
-                          common});
+    /// A hollow edge is marked where its tuck asks so much more than the film gives, a bulging one
+    /// where film gathers by so much (common practice, no source).
+    static constexpr double marked_above = .25;
+    static constexpr double gathers_too_much = .20;
+
+    static std::string names_of(const std::vector<Stretch>& all, double above) {
+        std::string names;
+        for (const Stretch& stretch : all)
+            if (stretch.worst.asked > above)
+                names += (names.empty() ? "" : ", ") + place_of(stretch);
+        return names;
+    }
+
+    static void mark(const Panel& panel, const std::vector<Stretch>& all, double above,
+                     const std::string& common, const std::string& remedy, Faults& faults) {
+        const std::string names = names_of(all, above);
+        if (!names.empty())
+            faults.push_back({Severity::warning, panel.place, panel.name, common + ": " + names,
+                              remedy, common});
+    }
+
+    static void remark(const Panel& panel, const std::vector<Stretch>& all,
+                       const std::string& own, const std::string& common, Faults& faults) {
+        if (!all.empty())
+            faults.push_back({Severity::remark, panel.place, panel.name, common + ": " + own, "",
+                              common});
     }
 
     std::vector<Stretch> hollow_;
@@ -187,12 +210,10 @@ void check_recesses(const Panel& panel, const Film& film, Faults& faults) {
         const double asked = 200 * recess.depth_mm / std::min(recess.wide_mm, recess.high_mm);
         if (asked > *film.stretch_panel_percent)
             faults.push_back({Severity::warning, recess.place, panel.name,
-                              "film laid into the recess '" + recess.name + "' stretches by " +
-                                  in_percent(asked) +
-                                  " (film: " + in_percent(*film.stretch_panel_percent) + ")",
-                              "lay an inlay of " + marked_mm(recess.wide_mm, Told::nearest) +
-                                  " × " + marked_mm(recess.high_mm, Told::nearest) +
-                                  " into it first: give it under 'inlays'"});
+                              "recess '" + recess.name + "' asks " + in_percent(asked) +
+                                  " stretch (film: " + in_percent(*film.stretch_panel_percent) +
+                                  ")",
+                              "give it an inlay"});
     }
 }
 

@@ -11,13 +11,14 @@
 
 namespace pelt::piece {
 
-/// Warns where a tuck of width w asks more than the film gives on an edge: on a hollow edge of
+/// Looks for where a tuck of width w asks more than the film gives on an edge: on a hollow edge of
 /// radius r the film is stretched by w / (r - w), on a bulging one gathered by w / (r + w) (trade
 /// rule: the film's rim has the length of the circle on which it started). Radii are those of arcs,
 /// of finely divided edges from the turning over the tuck's width. Sharp corners are not looked at:
-/// there the film is cut in. Names every such edge and the longest tuck that holds on it, in one
-/// fault for hollow edges and one for bulging ones. Nothing is said when the film's file
-/// gives no limit.
+/// there the film is cut in. Remarks on every such edge and the longest tuck that holds on it, once
+/// for hollow edges and once for bulging ones, which gather film that is worked in with heat; warns
+/// of hollow ones that ask above a quarter more, and of bulging ones that gather above 20 %, those
+/// of door handles excepted. Nothing is said when the film's file gives no limit.
 void check_tucks(const Panel& panel, const Blank& blank, const Work& work, const Film& film,
                  Faults& faults);
 

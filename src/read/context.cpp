@@ -23,14 +23,17 @@ bool Context::full() const {
 }
 
 void Context::fault(const Place& place, std::string what, std::string remedy) {
+    ++wrong_;
     if (told_++ < most_kept)
         faults_.push_back({Severity::file, place, panel, std::move(what), std::move(remedy)});
 }
 
 void Context::add(Faults faults) {
-    for (Fault& fault : faults)
+    for (Fault& fault : faults) {
+        wrong_ += stops({fault}) ? 1 : 0;
         if (told_++ < most_kept)
             faults_.push_back(std::move(fault));
+    }
 }
 
 void Context::finish(Faults& faults, std::size_t& unlisted) && {

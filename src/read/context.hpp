@@ -7,6 +7,7 @@
 #include "read/input_file.hpp"
 
 #include <cstddef>
+#include <map>
 #include <memory>
 #include <string>
 #include <vector>
@@ -17,8 +18,15 @@ namespace pelt::read {
 class Context {
 public:
     Unit unit = Unit::mm;         ///< of lengths written without one
+    std::map<const Source*, Unit> units_of_others; ///< in files that this one takes values from
     std::string panel;            ///< the panel that is being read; empty outside of panels
     std::vector<InputFile> files; ///< that were opened because this one names them
+
+    /// Of lengths that are written without one at this place.
+    Unit unit_at(const Place& place) const {
+        const auto other = units_of_others.find(place.source.get());
+        return other == units_of_others.end() ? unit : other->second;
+    }
 
     void fault(const Place& place, std::string what, std::string remedy = {});
     void add(Faults faults);
@@ -26,9 +34,9 @@ public:
     /// True when so much was told that further sentences are not kept, only counted.
     bool full() const;
 
-    /// True when something was told since `mark()` gave this number.
-    bool told_since(std::size_t mark) const { return told_ > mark; }
-    std::size_t mark() const { return told_; }
+    /// True when something that is wrong was told since `mark()` gave this number; warnings are not.
+    bool told_since(std::size_t mark) const { return wrong_ > mark; }
+    std::size_t mark() const { return wrong_; }
 
     /// The first hundred by place, and how many more there are.
     void finish(Faults& faults, std::size_t& unlisted) &&;
@@ -36,6 +44,7 @@ public:
 private:
     Faults faults_;
     std::size_t told_ = 0;
+    std::size_t wrong_ = 0;
 };
 
 } // namespace pelt::read

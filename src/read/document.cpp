@@ -4,6 +4,7 @@
 #include "read/quantities.hpp"
 #include "read/suggest.hpp"
 #include "read/syntax.hpp"
+#include "read/table/table.hpp"
 
 #include <array>
 #include <string>
@@ -73,6 +74,16 @@ bool tell_no_keys(const Node& root, FileKind wanted, Context& context) {
     return true;
 }
 
+/// Only vehicles may be spreadsheets.
+std::optional<Node> document_of_table(const std::shared_ptr<const Source>& source, FileKind kind,
+                                      Context& context) {
+    if (kind == FileKind::vehicle)
+        return vehicle_table(source, context);
+    context.fault({source, 0, 0}, "is a table, where " + article(kind) + " belongs",
+                  "give a YAML file");
+    return std::nullopt;
+}
+
 } // namespace
 
 Unit unit_of_choice(std::size_t chosen) {
@@ -82,6 +93,8 @@ Unit unit_of_choice(std::size_t chosen) {
 
 std::optional<Node> document(const std::shared_ptr<const Source>& source, FileKind kind,
                              Context& context) {
+    if (source->is_table)
+        return document_of_table(source, kind, context);
     Faults faults;
     std::optional<Node> root = parse(source, faults);
     context.add(std::move(faults));

@@ -55,9 +55,43 @@ std::optional<std::pair<std::string, std::string>> pair_of(std::string_view word
     return std::pair(std::string(word.substr(0, dash)), std::string(word.substr(dash + 1)));
 }
 
+Heading opposite(Heading heading) {
+    switch (heading) {
+    case Heading::right:
+        return Heading::left;
+    case Heading::left:
+        return Heading::right;
+    case Heading::up:
+        return Heading::down;
+    case Heading::down:
+        break;
+    }
+    return Heading::up;
+}
+
+std::string way_of(Heading heading, bool girths) {
+    switch (heading) {
+    case Heading::right:
+        return girths ? "end" : "right";
+    case Heading::left:
+        return girths ? "start" : "left";
+    case Heading::up:
+        return "top";
+    case Heading::down:
+        break;
+    }
+    return "bottom";
+}
+
+bool is_front_or_rear(std::string_view word) {
+    return word == "front" || word == "rear";
+}
+
 } // namespace
 
-EdgeWords::EdgeWords(const Panel& panel) {
+EdgeWords::EdgeWords(const Panel& panel)
+    : has_front_and_rear_(panel.lies != LiesOn::front && panel.lies != LiesOn::rear),
+      forward_(panel.forward) {
     if (const auto* girths = std::get_if<GirthsForm>(&panel.form)) {
         girths_ = true;
         known_ = !girths->stations.empty();
@@ -82,7 +116,32 @@ EdgeWords::EdgeWords(const Panel& panel) {
     }
 }
 
+std::string EdgeWords::in_the_drawing(const std::string& word) const {
+    const bool named = std::any_of(edges_.begin(), edges_.end(),
+                                   [&](const Edge& edge) { return edge.name == word; });
+    if (!is_front_or_rear(word) || named || !has_front_and_rear_ || !forward_)
+        return word;
+    return way_of(word == "front" ? *forward_ : opposite(*forward_), girths_);
+}
+
+void EdgeWords::tell_front(const std::string& word, const Place& place, Context& context) const {
+    const std::string ways_there = girths_ ? "'top', 'bottom', 'start' and 'end'"
+                                           : "'top', 'bottom', 'left' and 'right'";
+    if (!has_front_and_rear_)
+        context.fault(place, quoted(word) + " is no edge of a panel on the front or the rear face",
+                      "its edges are " + ways_there);
+    else
+        context.fault(place, "which edge is the " + word + " one is not known",
+                      "give 'forward', or name the edge " + ways_there);
+}
+
 void EdgeWords::check(const std::string& word, const Place& place, Context& context) const {
+    const bool named = std::any_of(edges_.begin(), edges_.end(),
+                                   [&](const Edge& edge) { return edge.name == word; });
+    if (is_front_or_rear(word) && !named) {
+        tell_front(word, place, context);
+        return;
+    }
     if (!known_ || word == "all" || (girths_ && is_one_of(word, girth_words)))
         return;
     if (girths_) {

@@ -44,7 +44,10 @@ std::string pattern_of(const Key& key) {
     case ValueKind::money:
         return "PRICE";
     case ValueKind::point:
+    case ValueKind::size:
         return "[X, Y]";
+    case ValueKind::corners:
+        return "[[X, Y], [X, Y]]";
     case ValueKind::outline:
     case ValueKind::line:
         return "[[X, Y], [X, Y], ...]";
@@ -59,6 +62,17 @@ std::string pattern_of(const Key& key) {
     default:
         return "...";
     }
+}
+
+/// The key for a slip of its older word ("wrp"), else what was written.
+std::string present_word(const std::string& written, In map) {
+    std::vector<std::string> all = working_keys(map);
+    for (const Key* key : keys_of(map))
+        if (!key->also.empty())
+            all.emplace_back(key->also);
+    const std::string near = nearest(written, all);
+    const Key* key = near.empty() ? nullptr : find_key(map, near);
+    return key != nullptr && near == key->also ? std::string(key->name) : written;
 }
 
 /// More entries than any vehicle has; keeps the work on a hostile file small.
@@ -102,10 +116,29 @@ void Fields::check_keys() {
             context_->fault(entry.place, quoted(entry.key) + " is not known yet",
                             "leave it out; a later version will read it");
     }
+    tell_both_words();
     for (const Key* key : keys_of(map_))
         if (key->required && !mentions(key->name))
             context_->fault(owner_, label_ + " has no '" + std::string(key->name) + "'",
                             "add '" + std::string(key->name) + ": " + pattern_of(*key) + "'");
+}
+
+/// A key and its older word in one map.
+void Fields::tell_both_words() {
+    for (const Key* key : keys_of(map_)) {
+        const Entry* now = key->also.empty() ? nullptr : node_->entry(key->name);
+        const Entry* before = now == nullptr ? nullptr : node_->entry(key->also);
+        if (before == nullptr)
+            continue;
+        const bool now_first = std::pair(now->place.line, now->place.column) <
+                               std::pair(before->place.line, before->place.column);
+        const Entry& first = now_first ? *now : *before;
+        const Entry& second = now_first ? *before : *now;
+        context_->fault(second.place,
+                        quoted(second.key) + " is another word for " + quoted(first.key) +
+                            ", which stands in line " + std::to_string(first.place.line),
+                        "keep one of the two");
+    }
 }
 
 void Fields::tell_unknown(const Entry& entry) {
@@ -124,15 +157,19 @@ void Fields::tell_unknown(const Entry& entry) {
     }
     std::string remedy = home_of(written, map_);
     if (remedy.empty()) {
-        remedy = did_you_mean(written, known, "its keys are", "and");
-        guessed_.push_back(nearest(written, known));
+        const std::string word = present_word(written, map_);
+        remedy = did_you_mean(word, known, "its keys are", "and");
+        for (const std::string& meant : likely_meant(word, known))
+            guessed_.push_back(meant);
     }
     context_->fault(entry.place, quoted(written) + " is not a key of " + std::string(name_of(map_)),
                     remedy);
 }
 
 bool Fields::mentions(std::string_view name) const {
-    return node_->find(name) != nullptr ||
+    const Key& wanted = key(name);
+    return node_->find(wanted.name) != nullptr ||
+           (!wanted.also.empty() && node_->find(wanted.also) != nullptr) ||
            std::find(guessed_.begin(), guessed_.end(), name) != guessed_.end();
 }
 
@@ -144,22 +181,25 @@ const Key& Fields::key(std::string_view name) const {
 }
 
 const Entry* Fields::entry(std::string_view name) const {
-    if (!is_map_ || !key(name).works)
+    if (!is_map_)
+        return nullptr;
+    const Key& wanted = key(name);
+    if (!wanted.works)
         return nullptr;
     for (const Entry& entry : node_->entries)
-        if (entry.key == name)
+        if (wanted.goes_by(entry.key))
             return &entry;
     return nullptr;
 }
 
 std::optional<std::string> Fields::text(std::string_view name) const {
     const Entry* e = entry(name);
-    return e == nullptr ? std::nullopt : text_value(e->value, name, e->place, *context_);
+    return e == nullptr ? std::nullopt : text_value(e->value, e->key, e->place, *context_);
 }
 
 std::optional<std::string> Fields::name(std::string_view name) const {
     const Entry* e = entry(name);
-    return e == nullptr ? std::nullopt : name_value(e->value, name, e->place, *context_);
+    return e == nullptr ? std::nullopt : name_value(e->value, e->key, e->place, *context_);
 }
 
 std::vector<std::string> Fields::names(std::string_view name) const {
@@ -168,25 +208,37 @@ std::vector<std::string> Fields::names(std::string_view name) const {
         return {};
     std::vector<std::string> out;
     if (e->value.kind != Node::Kind::list) {
-        if (auto one = name_value(e->value, name, e->place, *context_))
+        if (auto one = name_value(e->value, e->key, e->place, *context_))
             out.push_back(std::move(*one));
         return out;
     }
     for (const Node& item : e->value.items)
-        if (auto one = name_value(item, name, e->place, *context_))
+        if (auto one = name_value(item, e->key, e->place, *context_))
             out.push_back(std::move(*one));
+    return out;
+}
+
+std::vector<std::string> Fields::names_with_sides(std::string_view name) const {
+    const Entry* e = entry(name);
+    if (e == nullptr)
+        return {};
+    const std::vector<Node> one{e->value};
+    std::vector<std::string> out;
+    for (const Node& item : e->value.kind == Node::Kind::list ? e->value.items : one)
+        if (auto text = text_value(item, e->key, e->place, *context_))
+            out.push_back(std::move(*text));
     return out;
 }
 
 std::optional<bool> Fields::yes_no(std::string_view name) const {
     const Entry* e = entry(name);
     const std::string* text =
-        e == nullptr ? nullptr : plain_text(e->value, name, e->place, *context_);
+        e == nullptr ? nullptr : plain_text(e->value, e->key, e->place, *context_);
     if (text == nullptr)
         return std::nullopt;
     const Parsed<bool> parsed = parse_yes_no(*text);
     if (!parsed.value)
-        context_->fault(e->value.place, std::string(name) + " " + parsed.refusal.what,
+        context_->fault(e->value.place, e->key + " " + parsed.refusal.what,
                         parsed.refusal.remedy);
     return parsed.value;
 }
@@ -204,14 +256,14 @@ std::string_view present_word(const Key& key, std::string_view word) {
 std::optional<std::size_t> Fields::choice(std::string_view name) const {
     const Entry* e = entry(name);
     const std::string* text =
-        e == nullptr ? nullptr : plain_text(e->value, name, e->place, *context_);
+        e == nullptr ? nullptr : plain_text(e->value, e->key, e->place, *context_);
     if (text == nullptr)
         return std::nullopt;
     const std::vector<std::string_view> words = choices_of(key(name));
     const auto found = std::find(words.begin(), words.end(), present_word(key(name), *text));
     if (found != words.end())
         return static_cast<std::size_t>(found - words.begin());
-    context_->fault(e->value.place, std::string(name) + " " + quoted(*text) + " is not known",
+    context_->fault(e->value.place, e->key + " " + quoted(*text) + " is not known",
                     did_you_mean(*text, {words.begin(), words.end()}, "it is one of"));
     return std::nullopt;
 }
@@ -219,20 +271,20 @@ std::optional<std::size_t> Fields::choice(std::string_view name) const {
 std::optional<int> Fields::count(std::string_view name) const {
     const Entry* e = entry(name);
     const auto count =
-        e == nullptr ? std::nullopt : count_value(e->value, key(name), name, e->place, *context_);
+        e == nullptr ? std::nullopt : count_value(e->value, key(name), e->key, e->place, *context_);
     return count ? std::optional(static_cast<int>(*count)) : std::nullopt;
 }
 
 std::optional<double> Fields::number(std::string_view name) const {
     const Entry* e = entry(name);
     return e == nullptr ? std::nullopt
-                        : number_value(e->value, key(name), name, e->place, *context_);
+                        : number_value(e->value, key(name), e->key, e->place, *context_);
 }
 
 std::optional<WrittenLength> Fields::length(std::string_view name) const {
     const Entry* e = entry(name);
     return e == nullptr ? std::nullopt
-                        : length_value(e->value, key(name), name, e->place, *context_);
+                        : length_value(e->value, key(name), e->key, e->place, *context_);
 }
 
 std::optional<Um> Fields::ceil_um(std::string_view name) const {
@@ -248,19 +300,31 @@ std::optional<double> Fields::mm(std::string_view name) const {
 std::optional<double> Fields::percent(std::string_view name) const {
     const Entry* e = entry(name);
     return e == nullptr ? std::nullopt
-                        : percent_value(e->value, key(name), name, e->place, *context_);
+                        : percent_value(e->value, key(name), e->key, e->place, *context_);
 }
 
 std::optional<WrittenMoney> Fields::money(std::string_view name) const {
     const Entry* e = entry(name);
     return e == nullptr ? std::nullopt
-                        : money_value(e->value, key(name), name, e->place, *context_);
+                        : money_value(e->value, key(name), e->key, e->place, *context_);
 }
 
 std::optional<Point> Fields::point(std::string_view name) const {
     const Entry* e = entry(name);
     return e == nullptr ? std::nullopt
-                        : point_value(e->value, key(name), name, e->place, *context_);
+                        : point_value(e->value, key(name), e->key, e->place, *context_);
+}
+
+std::optional<Point> Fields::size(std::string_view name) const {
+    const Entry* e = entry(name);
+    return e == nullptr ? std::nullopt
+                        : size_value(e->value, key(name), e->key, e->place, *context_);
+}
+
+std::optional<Corners> Fields::corners(std::string_view name) const {
+    const Entry* e = entry(name);
+    return e == nullptr ? std::nullopt
+                        : corners_value(e->value, key(name), e->key, e->place, *context_);
 }
 
 std::optional<Fields> Fields::map(std::string_view name) const {
@@ -268,7 +332,7 @@ std::optional<Fields> Fields::map(std::string_view name) const {
     const auto of = key(name).of;
     if (e == nullptr || !of)
         return std::nullopt;
-    Fields fields(e->value, *of, quoted(name), e->place, *context_);
+    Fields fields(e->value, *of, quoted(e->key), e->place, *context_);
     return fields.is_map() ? std::optional(std::move(fields)) : std::nullopt;
 }
 
@@ -307,7 +371,7 @@ void Fields::tell_not(const Entry* e, std::string_view what, std::string_view na
     const bool list = value.kind == Node::Kind::list && value.items.empty();
     const bool map = value.kind == Node::Kind::map && value.entries.empty();
     context_->fault(nothing ? e->place : value.place,
-                    quoted(name) + " " + (nothing || list || map ? "is empty" : std::string(what)),
+                    quoted(e->key) + " " + (nothing || list || map ? "is empty" : std::string(what)),
                     "write it like " + pattern_of(key(name)));
 }
 

@@ -37,6 +37,8 @@ public:
     std::optional<std::string> text(std::string_view name) const;
     std::optional<std::string> name(std::string_view name) const;
     std::vector<std::string> names(std::string_view name) const;
+    /// Names that options would take, a panel's side behind a slash.
+    std::vector<std::string> names_with_sides(std::string_view name) const;
     std::optional<bool> yes_no(std::string_view name) const;
     /// The position of the word that was chosen in choices_of(key).
     std::optional<std::size_t> choice(std::string_view name) const;
@@ -48,6 +50,8 @@ public:
     std::optional<double> percent(std::string_view name) const;
     std::optional<WrittenMoney> money(std::string_view name) const;
     std::optional<Point> point(std::string_view name) const;
+    std::optional<Point> size(std::string_view name) const;
+    std::optional<Corners> corners(std::string_view name) const;
 
     /// The value of a key as a map with keys of its own.
     std::optional<Fields> map(std::string_view name) const;
@@ -59,6 +63,7 @@ public:
 private:
     const Key& key(std::string_view name) const;
     void check_keys();
+    void tell_both_words();
     void tell_unknown(const Entry& entry);
     bool tell_no_map() const;
     void tell_not(const Entry* e, std::string_view what, std::string_view name) const;

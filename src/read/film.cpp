@@ -85,11 +85,11 @@ void read_allowances(const Fields& fields, Film& film, Context& context) {
     if (!map)
         return;
     Allowances& a = film.allowances;
-    a.wrap = map->ceil_um("wrap");
+    a.wrap = map->ceil_um("tuck");
     a.bleed = map->ceil_um("bleed").value_or(0);
     a.handling = read_handling(*map, context).value_or(Handling{});
     a.overlap = map->ceil_um("overlap").value_or(0);
-    a.gap = map->ceil_um("gap").value_or(0);
+    a.gap = map->ceil_um("spacing").value_or(0);
     a.flush = map->ceil_um("flush").value_or(0);
     read_ruler(*map, film, context);
 }

@@ -121,6 +121,29 @@ Ring flat_ring(const GirthsForm& form) {
     return lower;
 }
 
+bool is_round(const OutlineForm& form) {
+    constexpr double share = .01;
+    Point low = form.segments.front().to;
+    Point high = low;
+    const auto stretch = [&](Point p) {
+        low = {std::min(low.x, p.x), std::min(low.y, p.y)};
+        high = {std::max(high.x, p.x), std::max(high.y, p.y)};
+    };
+    const auto flat = flat_ring(form);
+    if (!flat)
+        return false;
+    for (const GridPoint p : flat->ring)
+        stretch({static_cast<double>(p.x) / um_per_mm, static_cast<double>(p.y) / um_per_mm});
+    const Point middle{(low.x + high.x) / 2, (low.y + high.y) / 2};
+    const double radius = (high.x - low.x) / 2;
+    const auto on_circle = [&](Point p) {
+        return std::abs(std::hypot(p.x - middle.x, p.y - middle.y) - radius) <= share * radius;
+    };
+    return std::all_of(form.segments.begin(), form.segments.end(), [&](const OutlineSegment& s) {
+        return s.through && on_circle(s.to) && on_circle(*s.through);
+    });
+}
+
 Ring flat_ring(const Inlay& inlay) {
     const double x = inlay.wide_mm / 2;
     const double y = inlay.high_mm / 2;

@@ -26,6 +26,10 @@ std::optional<FlatRing> flat_ring(const OutlineForm& form);
 /// The ring that a girth panel's stations span; where edges are smooth, one around it.
 Ring flat_ring(const GirthsForm& form);
 
+/// True when all corners and points on arcs lie on one circle, within a hundredth of its radius,
+/// and every edge is an arc.
+bool is_round(const OutlineForm& form);
+
 /// The rectangle of an inlay.
 Ring flat_ring(const Inlay& inlay);
 

@@ -21,6 +21,7 @@ Hardware read_part(const Entry& entry, const Names& names, Context& context) {
     part.minutes_each = fields.number("minutes");
     part.clips_each = fields.count("clips").value_or(0);
     part.after = fields.names("after");
+    part.with = fields.names_with_sides("with");
     if (const Entry* after = fields.entry("after"))
         for (const std::string& name : part.after)
             check_reference(name, "after", after->value.place, names, context);
@@ -130,6 +131,22 @@ std::vector<Hardware> read_hardware(const Fields& vehicle, const Names& names, C
         parts.push_back(read_part(entry, names, context));
     check_order(parts, context);
     return parts;
+}
+
+void check_with(const std::vector<Hardware>& parts, const std::vector<Panel>& panels,
+                Context& context) {
+    Names names{"panel", std::set<std::string>{}};
+    for (const Panel& panel : panels) {
+        names.known->insert(panel.name);
+        if (!panel.group.empty())
+            names.known->insert(panel.group);
+        for (const Side side : sides_of(panel.sides))
+            if (side != Side::centre)
+                names.known->insert(panel.name + "/" + std::string(name_of(side)));
+    }
+    for (const Hardware& part : parts)
+        for (const std::string& name : part.with)
+            check_reference(name, "with", part.place, names, context);
 }
 
 } // namespace pelt::read

@@ -16,4 +16,8 @@ Names hardware_names(const Fields& vehicle);
 /// Reads `hardware`. Tells parts that come after unknown ones or, round about, after themselves.
 std::vector<Hardware> read_hardware(const Fields& vehicle, const Names& names, Context& context);
 
+/// Tells what parts name as `with` and is no panel, no group and no side of a panel.
+void check_with(const std::vector<Hardware>& parts, const std::vector<Panel>& panels,
+                Context& context);
+
 } // namespace pelt::read

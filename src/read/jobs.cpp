@@ -49,6 +49,35 @@ void read_films(const Fields& fields, QuoteJob& job, Context& context) {
         }
 }
 
+/// Three lengths between commas, or as a list; empty where there are none, or they are wrong.
+std::string read_like_size(const Fields& fields, Context& context) {
+    const Entry* entry = fields.entry("like size");
+    if (entry == nullptr)
+        return {};
+    std::string all;
+    for (const Node& item : entry->value.items)
+        all += (all.empty() ? "" : ",") + item.text;
+    if (entry->value.kind != Node::Kind::list)
+        all = fields.text("like size").value_or("");
+    std::size_t lengths = 0;
+    std::string_view rest = all;
+    for (bool more = !rest.empty(); more; ++lengths) {
+        const std::size_t comma = rest.find(',');
+        const auto parsed = parse_length(rest.substr(0, comma), Unit::mm);
+        if (!parsed.value) {
+            context.fault(entry->place, "like size " + parsed.refusal.what, parsed.refusal.remedy);
+            return {};
+        }
+        more = comma != std::string_view::npos;
+        rest.remove_prefix(more ? comma + 1 : rest.size());
+    }
+    constexpr std::size_t wanted = 3;
+    if (!all.empty() && lengths != wanted)
+        context.fault(entry->place, "like size " + quoted(all) + " is not three lengths",
+                      "write length, width and height over all, such as 4710,1830,1480");
+    return all;
+}
+
 void read_wishes(const Fields& fields, QuoteJob& job, Context& context) {
     job.by = fields.choice("by").value_or(0) == 0 ? CutBy::straight : CutBy::contour;
     read_films(fields, job, context);
@@ -62,6 +91,7 @@ void read_wishes(const Fields& fields, QuoteJob& job, Context& context) {
     job.stock = fields.text("stock").value_or("");
     job.sure_percent = fields.percent("sure");
     job.tolerance = fields.ceil_um("tolerance").value_or(0);
+    job.like_size = read_like_size(fields, context);
     job.start = day_of(fields, key_of("start"), context);
     job.film_arrives = day_of(fields, key_of("film arrives"), context);
 }

@@ -9,6 +9,7 @@
 namespace pelt::read {
 
 std::vector<Key> vehicle_keys();
+std::vector<Key> like_keys_of_vehicles();
 std::vector<Key> film_keys();
 std::vector<Key> stock_keys();
 std::vector<Key> shop_keys();

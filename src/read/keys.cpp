@@ -30,7 +30,7 @@ std::string_view name_of(In map) {
     case In::allowances:
         return "'allowances'";
     case In::handling:
-        return "'handling'";
+        return "'margin'";
     case In::seam_line:
         return "a seam line";
     case In::inlay:
@@ -39,6 +39,10 @@ std::string_view name_of(In map) {
         return "a recess";
     case In::hardware:
         return "a piece of hardware";
+    case In::overall:
+        return "'overall'";
+    case In::diagonal:
+        return "'diagonal'";
     case In::film:
         return "a film file";
     case In::roll:
@@ -82,7 +86,8 @@ std::string_view name_of(In map) {
 std::span<const Key> all_keys() {
     static const std::vector<Key> all = [] {
         std::vector<Key> keys = vehicle_keys();
-        for (const std::vector<Key>& more : {film_keys(), stock_keys(), shop_keys(), jobs_keys()})
+        for (const std::vector<Key>& more :
+             {like_keys_of_vehicles(), film_keys(), stock_keys(), shop_keys(), jobs_keys()})
             keys.insert(keys.end(), more.begin(), more.end());
         return keys;
     }();
@@ -99,7 +104,7 @@ std::vector<const Key*> keys_of(In map) {
 
 const Key* find_key(In map, std::string_view name) {
     for (const Key& key : all_keys())
-        if (key.in == map && key.name == name)
+        if (key.in == map && key.goes_by(name))
             return &key;
     return nullptr;
 }
@@ -174,7 +179,7 @@ In file_of(In map) {
 std::string home_of(std::string_view name, In map) {
     std::vector<std::string> homes;
     for (const Key& key : all_keys()) {
-        if (key.name != name || key.in == map || file_of(key.in) != file_of(map))
+        if (!key.goes_by(name) || key.in == map || file_of(key.in) != file_of(map))
             continue;
         for (std::string& opener : openers_of(key.in))
             if (std::find(homes.begin(), homes.end(), opener) == homes.end())

@@ -26,6 +26,8 @@ enum class In {
     inlay,
     recess,
     hardware,
+    overall,
+    diagonal,
     film,
     roll,
     stretch,
@@ -65,8 +67,10 @@ enum class ValueKind {
     money,      ///< a decimal number of the file's currency
     currency,   ///< three capitals of ISO 4217
     point,      ///< [x, y]
+    size,       ///< [x, y] or x × y
     outline,    ///< a list of points and arcs
     line,       ///< a list of points
+    corners,    ///< two points that face one another
     vector,     ///< [x, y, z]
     map,        ///< a map with keys of its own
     list,       ///< a list of such maps
@@ -81,7 +85,8 @@ enum class ValueKind {
 struct Key {
     In in;
     std::string_view name;
-    ValueKind kind;
+    std::string_view also = {}; ///< an older word for it, which files may use in its place
+    ValueKind kind = ValueKind::text;
     std::string_view choices = {};  ///< of a choice: "left | right"
     std::optional<In> of = {};      ///< of map, list, named: the keys inside
     double low = 0;                 ///< bounds in mm, percent or plain numbers; no bounds when
@@ -91,6 +96,9 @@ struct Key {
     bool works = true; ///< false: refused as not known yet
     std::string_view text = {};
 
+    bool goes_by(std::string_view word) const {
+        return word == name || (!also.empty() && word == also);
+    }
     bool bounded() const { return low != 0 || high != 0; }
 };
 
@@ -99,7 +107,7 @@ std::span<const Key> all_keys();
 /// The keys of one map, in the manual's order.
 std::vector<const Key*> keys_of(In map);
 
-/// None where the map has no such key.
+/// By the key's name or its other word; none where the map has no such key.
 const Key* find_key(In map, std::string_view name);
 
 /// The words of a choice.

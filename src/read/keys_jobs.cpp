@@ -110,6 +110,12 @@ constexpr Key table[] = {
      .unstated = "the shop's",
      .text = "How often the film is to suffice, spoiled pieces included."},
     {.in = In::job,
+     .name = "like size",
+     .kind = text,
+     .unstated = "as the vehicle file is",
+     .text = "For a vehicle that was not measured: its length, width and height over all, such as "
+             "4710,1830,1480, to which the vehicle file is scaled. The quote is an estimate then."},
+    {.in = In::job,
      .name = "tolerance",
      .kind = length,
      .low = 0,

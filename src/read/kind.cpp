@@ -116,7 +116,7 @@ bool works(FileKind) {
 
 Reading<FileKind> kind_of(std::shared_ptr<const Source> source) {
     Reading<FileKind> out;
-    out.value = plainly_told(source->text);
+    out.value = source->is_table ? FileKind::vehicle : plainly_told(source->text);
     if (out.value)
         return out;
     Context context;

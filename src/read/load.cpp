@@ -3,6 +3,7 @@
 #include "read/bytes_of_file.hpp"
 #include "read/quantities.hpp"
 #include "read/read.hpp"
+#include "read/table/cells.hpp"
 #include "read/text_check.hpp"
 
 #include <sys/stat.h>
@@ -125,6 +126,7 @@ Reading<std::shared_ptr<const Source>> load(const std::string& path) {
         out.files.push_back(*identity);
     auto source = std::make_shared<Source>();
     source->name = path;
+    source->is_table = is_table_name(path);
     if (!read_all(file.get(), source->text, largest_file)) {
         out.faults.push_back(not_read(path, "cannot be read: " + reason(errno), ""));
         return out;
@@ -153,6 +155,7 @@ Reading<std::shared_ptr<const Source>> load_beside(const Place& named_at, const 
         source->name = std::filesystem::path(owner).parent_path() / file;
     else
         source->name = file;
+    source->is_table = is_table_name(file);
     source->text = *std::move(got.bytes);
     out.value = std::move(source);
     return out;

@@ -1,22 +1,33 @@
 // SPDX-License-Identifier: MIT
 #include "read/panel.hpp"
 
+#include "read/diagonal.hpp"
 #include "read/edges.hpp"
+#include "read/flat_ring.hpp"
 #include "read/outline.hpp"
 #include "read/panel_name.hpp"
 #include "read/quantities.hpp"
 #include "read/shapes.hpp"
 #include "read/surface.hpp"
+#include "trade/cautions.hpp"
 #include "trade/forward.hpp"
 #include "trade/rolls.hpp"
 
 #include <algorithm>
 #include <array>
+#include <utility>
 
 namespace pelt::read {
 namespace {
 
 constexpr std::array<std::string_view, 4> forms{"outline", "size", "girths", "surface"};
+
+/// "a lamp", "an ultrasonic sensor"
+std::string in_words(const std::string& kept_clear) {
+    if (kept_clear == "ultrasonic")
+        return "an ultrasonic sensor";
+    return "a " + kept_clear;
+}
 
 /// Exactly one of the ways to describe a panel.
 void check_one_form(const Fields& fields, Context& context) {
@@ -58,6 +69,18 @@ void read_station(const Node& item, GirthsForm& form, Context& context) {
     form.stations.push_back(station);
 }
 
+/// Both or neither: a rise over one of the two says nothing of the stretch.
+void read_rises(const Fields& fields, GirthsForm& form, Context& context) {
+    form.rise_over_spine_mm = fields.mm("rise over spine");
+    form.rise_over_girth_mm = fields.mm("rise over girth");
+    for (const auto& [given, missing] : {std::pair{"rise over spine", "rise over girth"},
+                                         std::pair{"rise over girth", "rise over spine"}})
+        if (fields.has(given) && !fields.mentions(missing))
+            context.fault(fields.entry(given)->place,
+                          "'" + std::string(given) + "' needs '" + missing + "' beside it",
+                          "give both, 0 where the panel is straight that way");
+}
+
 std::optional<GirthsForm> read_girths(const Fields& fields, Context& context) {
     const std::vector<Node>* items = fields.list("girths");
     if (items == nullptr)
@@ -67,6 +90,7 @@ std::optional<GirthsForm> read_girths(const Fields& fields, Context& context) {
     form.smooth = fields.choice("through stations") == std::size_t{1};
     for (const Node& item : *items)
         read_station(item, form, context);
+    read_rises(fields, form, context);
     if (form.stations.size() < 2)
         context.fault(fields.entry("girths")->place, "'girths' has one station",
                       "give two at least, at both ends of the panel");
@@ -79,16 +103,19 @@ void read_form(const Fields& fields, Panel& panel, Context& context) {
         if (auto form = read_outline(*outline, *find_key(In::panel, "outline"), context))
             panel.form = std::move(*form);
     } else if (fields.has("size")) {
-        if (const auto size = fields.point("size"))
+        if (const auto size = fields.size("size"))
             panel.form = rectangle_form(*size, fields.entry("size")->value.place);
     } else if (fields.has("girths")) {
         panel.form = read_girths(fields, context).value_or(GirthsForm{});
     } else if (fields.has("surface")) {
         panel.form = SurfaceForm{};
     }
-    if (const Entry* smooth = fields.entry("through stations"); smooth && !fields.has("girths"))
-        context.fault(smooth->place, "'through stations' is for panels with 'girths'",
-                      "take it out");
+    for (const std::string_view name : {"through stations", "rise over spine", "rise over girth"})
+        if (const Entry* entry = fields.entry(name); entry && !fields.has("girths"))
+            context.fault(entry->place,
+                          "'" + std::string(name) + "' is for panels with 'girths'",
+                          name == "through stations" ? "take it out"
+                                                     : "give the rise as 'crown' instead");
 }
 
 /// Keys that only a scan has.
@@ -99,6 +126,20 @@ void refuse_scan_keys(const Fields& fields, Context& context) {
                           "take it out");
 }
 
+/// One rise, whichever way across: only what is round has one.
+void read_round_crown(const Fields& fields, bool over, Panel& panel, Context& context) {
+    const auto rise = fields.mm("crown");
+    const auto* outline = std::get_if<OutlineForm>(&panel.form);
+    if (!rise || outline == nullptr || outline->segments.empty())
+        return;
+    if (*rise == 0 || is_round(*outline))
+        panel.crown = Crown{*rise, *rise, over};
+    else
+        context.fault(fields.entry("crown")->value.place,
+                      "'crown' is one figure, and the panel is not round",
+                      "give the rise over the width and over the height: {wide: ..., high: ...}");
+}
+
 void read_crown(const Fields& fields, Panel& panel, Context& context) {
     const bool over = fields.choice("measured") == std::size_t{1};
     const Entry* entry = fields.entry("crown");
@@ -106,10 +147,14 @@ void read_crown(const Fields& fields, Panel& panel, Context& context) {
         return;
     if (fields.has("girths"))
         context.fault(entry->place, "'crown' does not go with 'girths'",
-                      "girths are measured over the surface already; take 'crown' out");
+                      "give 'rise over spine' and 'rise over girth' instead");
     if (fields.has("surface"))
         context.fault(entry->place, "'crown' does not go with 'surface'",
                       "the scan has its crown already; take 'crown' out");
+    if (entry->value.kind == Node::Kind::scalar && begins_like_a_length(entry->value.text)) {
+        read_round_crown(fields, over, panel, context);
+        return;
+    }
     const std::size_t mark = context.mark();
     const auto map = fields.map("crown");
     if (!map)
@@ -124,7 +169,7 @@ void read_allowances(const Fields& fields, Panel& panel, Context& context) {
     const auto map = fields.map("allowances");
     if (!map)
         return;
-    panel.allowances = {map->ceil_um("wrap"), map->ceil_um("bleed"), read_handling(*map, context),
+    panel.allowances = {map->ceil_um("tuck"), map->ceil_um("bleed"), read_handling(*map, context),
                         map->ceil_um("overlap"), map->ceil_um("flush")};
 }
 
@@ -136,17 +181,29 @@ std::optional<Heading> heading_of(const Fields& fields, const Panel& panel) {
     return trade::usual_forward(panel.lies, panel.sides);
 }
 
-void read_words(const Fields& fields, bool doors_in_the_rear, Panel& panel, Context& context) {
+/// Film without metal may lie over radar and aerials; nothing may over what sees or is seen.
+void read_keep_clear(const std::string& what, const Fields& fields, Panel& panel,
+                     Context& context) {
+    panel.keep_clear = what;
+    if (!trade::works_through_film(what))
+        context.fault(fields.entry("keep clear")->place,
+                      "film never covers what is kept clear for " + in_words(what),
+                      "take the panel out; where the film goes round it, make it an opening with "
+                      "'keep clear: " + what + "'");
+}
+
+void read_words(const Fields& fields, RearDoors rear_doors, Panel& panel, Context& context) {
     constexpr std::array<Sides, 4> sides{Sides::left, Sides::right, Sides::both, Sides::centre};
     constexpr std::array<SeamRule, 3> seams{SeamRule::never, SeamRule::at_lines,
                                             SeamRule::anywhere};
     if (const auto chosen = fields.choice("sides"))
         panel.sides = sides[*chosen];
-    read_what_it_is(fields, doors_in_the_rear, panel, context);
+    read_what_it_is(fields, rear_doors, panel, context);
     if (const auto chosen = fields.choice("seam"))
         panel.seam = seams[*chosen];
     if (const auto chosen = fields.choice("keep clear"))
-        panel.keep_clear = choices_of(*find_key(In::panel, "keep clear"))[*chosen];
+        read_keep_clear(std::string(choices_of(*find_key(In::panel, "keep clear"))[*chosen]), fields,
+                        panel, context);
     if (!fields.has("surface"))
         panel.forward = heading_of(fields, panel);
     panel.direction = read_direction(fields);
@@ -161,8 +218,8 @@ void read_words(const Fields& fields, bool doors_in_the_rear, Panel& panel, Cont
 
 } // namespace
 
-Panel read_panel(const Entry& entry, const Names& hardware, bool doors_in_the_rear,
-                 Context& context) {
+Panel read_panel(const Entry& entry, const Names& hardware, RearDoors rear_doors,
+                 const PanelChange& change, Context& context) {
     context.panel = entry.key;
     Panel panel;
     panel.name = entry.key;
@@ -172,7 +229,7 @@ Panel read_panel(const Entry& entry, const Names& hardware, bool doors_in_the_re
     if (fields.is_map()) {
         read_form(fields, panel, context);
         read_crown(fields, panel, context);
-        read_words(fields, doors_in_the_rear, panel, context);
+        read_words(fields, rear_doors, panel, context);
         if (std::holds_alternative<SurfaceForm>(panel.form))
             read_surface(fields, panel, context);
         else
@@ -180,6 +237,9 @@ Panel read_panel(const Entry& entry, const Names& hardware, bool doors_in_the_re
         read_allowances(fields, panel, context);
         read_edges(fields, hardware, panel, context);
         read_parts(fields, hardware, panel, context);
+        read_diagonal(fields, panel, context);
+        if (change)
+            change(panel);
         check_shapes(panel, context);
     }
     context.panel.clear();
@@ -187,15 +247,15 @@ Panel read_panel(const Entry& entry, const Names& hardware, bool doors_in_the_re
 }
 
 std::optional<Handling> read_handling(const Fields& allowances, Context& context) {
-    const Entry* entry = allowances.entry("handling");
+    const Entry* entry = allowances.entry("margin");
     if (entry == nullptr)
         return std::nullopt;
     if (entry->value.kind != Node::Kind::map) {
-        const auto want = allowances.ceil_um("handling");
+        const auto want = allowances.ceil_um("margin");
         return want ? std::optional(Handling{*want, std::min(*want, trade::least_margin)})
                     : std::nullopt;
     }
-    const auto map = allowances.map("handling");
+    const auto map = allowances.map("margin");
     const auto want = map ? map->ceil_um("want") : std::nullopt;
     if (!want)
         return std::nullopt;

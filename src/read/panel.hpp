@@ -5,17 +5,23 @@
 #include "model/film.hpp"
 #include "read/fields.hpp"
 #include "read/names.hpp"
+#include "read/panel_name.hpp"
+
+#include <functional>
 
 namespace pelt::read {
 
+/// What happens to a panel between its reading and the check of its shapes; may be empty.
+using PanelChange = std::function<void(Panel&)>;
+
 /// Reads and checks a panel. What is wrong has been told; the panel may then be incomplete.
-Panel read_panel(const Entry& entry, const Names& hardware, bool doors_in_the_rear,
-                 Context& context);
+Panel read_panel(const Entry& entry, const Names& hardware, RearDoors rear_doors,
+                 const PanelChange& change, Context& context);
 
 /// The openings, seam lines and inlays of a panel.
 void read_parts(const Fields& fields, const Names& hardware, Panel& panel, Context& context);
 
-/// `handling: 40 mm` or `{want: 40 mm, least: 15 mm}`. A single figure is what is wanted; least is
+/// `margin: 40 mm` or `{want: 40 mm, least: 15 mm}`. A single figure is what is wanted; least is
 /// then the smaller of it and 15 mm.
 std::optional<Handling> read_handling(const Fields& allowances, Context& context);
 

@@ -8,6 +8,7 @@
 
 #include <algorithm>
 #include <array>
+#include <initializer_list>
 #include <optional>
 #include <string>
 
@@ -57,24 +58,50 @@ std::optional<PanelKind> what_is(const Entry& panel) {
 
 } // namespace
 
-bool has_doors_in_the_rear(std::string_view body, const std::vector<Entry>& panels) {
-    return trade::has_doors_in_the_rear(body) ||
-           std::any_of(panels.begin(), panels.end(), [](const Entry& panel) {
-               return what_is(panel) == PanelKind::sliding_door;
-           });
+namespace {
+
+using Kinds = std::initializer_list<PanelKind>;
+
+bool has_any(const std::vector<Entry>& panels, Kinds kinds) {
+    return std::any_of(panels.begin(), panels.end(), [&](const Entry& panel) {
+        const auto is = what_is(panel);
+        return is && std::find(kinds.begin(), kinds.end(), *is) != kinds.end();
+    });
 }
 
-void read_what_it_is(const Fields& fields, bool doors_in_the_rear, Panel& panel, Context& context) {
+/// A cab door is what a van has.
+bool has_a_cab(const std::vector<Entry>& panels) {
+    return std::any_of(panels.begin(), panels.end(),
+                       [](const Entry& panel) { return panel.key.find("cab ") == 0; });
+}
+
+} // namespace
+
+RearDoors where_rear_doors_are(std::string_view body, const std::vector<Entry>& panels) {
+    if (trade::has_doors_in_the_rear(body) ||
+        has_any(panels, {PanelKind::sliding_door, PanelKind::cargo_wall}))
+        return RearDoors::in_the_rear;
+    if (!body.empty() || has_any(panels, {PanelKind::quarter, PanelKind::hatch,
+                                          PanelKind::trunk_lid, PanelKind::bed_side}))
+        return RearDoors::in_the_sides;
+    return has_any(panels, {PanelKind::front_door}) && !has_a_cab(panels)
+               ? RearDoors::in_the_sides
+               : RearDoors::in_doubt;
+}
+
+void read_what_it_is(const Fields& fields, RearDoors rear_doors, Panel& panel, Context& context) {
     constexpr std::array<LiesOn, 4> in_table{LiesOn::side, LiesOn::top, LiesOn::front,
                                              LiesOn::rear};
     const trade::Named named = named_by(fields, panel.name, context);
     panel.is = named.is;
     if (const auto chosen = fields.choice("lies"))
         panel.lies = in_table[*chosen];
-    else if (panel.is == PanelKind::rear_door && doors_in_the_rear)
+    else if (panel.is == PanelKind::rear_door && rear_doors == RearDoors::in_the_rear)
         panel.lies = LiesOn::rear;
     else
         panel.lies = named.lies ? named.lies : lies_by_sides(panel.sides, named.by_its_word);
+    panel.lies_in_doubt = panel.is == PanelKind::rear_door && rear_doors == RearDoors::in_doubt &&
+                          !fields.has("lies") && !fields.has("forward");
 }
 
 } // namespace pelt::read

@@ -12,11 +12,13 @@
 
 namespace pelt::read {
 
-/// Whether what the file calls rear doors closes the vehicle's rear face: on vans, by their body or
-/// by a sliding door among the panels. (Nothing else has both sliding doors and rear doors.)
-bool has_doors_in_the_rear(std::string_view body, const std::vector<Entry>& panels);
+/// Where what the file calls rear doors is: in the vehicle's rear face on vans, by their body or by
+/// a sliding door or a cargo wall among the panels; else in its sides. In doubt, and taken to be in
+/// the sides, where neither the body nor a front door, a quarter, a hatch or a trunk lid tells.
+enum class RearDoors { in_the_sides, in_the_rear, in_doubt };
+RearDoors where_rear_doors_are(std::string_view body, const std::vector<Entry>& panels);
 
 /// Fills `is` and `lies`; `panel.name` and `panel.sides` are known by then.
-void read_what_it_is(const Fields& fields, bool doors_in_the_rear, Panel& panel, Context& context);
+void read_what_it_is(const Fields& fields, RearDoors rear_doors, Panel& panel, Context& context);
 
 } // namespace pelt::read

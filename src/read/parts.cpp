@@ -6,6 +6,8 @@
 #include "read/quantities.hpp"
 #include "read/surface.hpp"
 
+#include <algorithm>
+
 namespace pelt::read {
 namespace {
 
@@ -15,11 +17,13 @@ constexpr std::size_t most_seam_points = 50;
 /// Which hole of a scan; false where that is not said rightly.
 bool read_hole(const Fields& fields, const Entry& entry, const SurfaceForm& form, Opening& opening,
                Context& context) {
-    if (const Entry* outline = fields.entry("outline")) {
-        context.fault(outline->place, "an opening of a scan has no 'outline'",
-                      "say which hole of the scan it is: 'hole: 1' or 'near: [X, Y, Z]'");
-        return false;
-    }
+    for (const std::string_view drawn : {"outline", "corners"})
+        if (const Entry* outline = fields.entry(drawn)) {
+            context.fault(outline->place,
+                          "an opening of a scan has no '" + std::string(drawn) + "'",
+                          "say which hole of the scan it is: 'hole: 1' or 'near: [X, Y, Z]'");
+            return false;
+        }
     if (fields.has("hole") == fields.has("near")) {
         context.fault(entry.place,
                       "opening " + quoted(entry.key) +
@@ -45,6 +49,43 @@ void refuse_hole_keys(const Fields& fields, Context& context) {
                           "give the opening's 'outline'");
 }
 
+OutlineForm form_of(const Corners& corners, const Place& place) {
+    OutlineForm form;
+    for (const Point corner : {corners.low, Point{corners.high.x, corners.low.y}, corners.high,
+                               Point{corners.low.x, corners.high.y}})
+        form.segments.push_back({corner, std::nullopt, "", place});
+    return form;
+}
+
+/// Two points alone, which no outline can be made of.
+bool is_two_points(const Node& node) {
+    return node.kind == Node::Kind::list && node.items.size() == 2 &&
+           std::all_of(node.items.begin(), node.items.end(), [](const Node& item) {
+               return item.kind == Node::Kind::list && item.items.size() == 2;
+           });
+}
+
+/// By its outline, or by two corners.
+std::optional<OutlineForm> form_of_opening(const Fields& fields, const Entry& entry,
+                                           Context& context) {
+    const std::string label = "opening " + quoted(entry.key);
+    const Entry* outline = fields.entry("outline");
+    const Entry* corners = fields.entry("corners");
+    if (outline != nullptr && corners != nullptr)
+        context.fault(corners->place, label + " has both 'outline' and 'corners'",
+                      "keep one of the two");
+    if (outline == nullptr && corners == nullptr && !fields.mentions("outline") &&
+        !fields.mentions("corners"))
+        context.fault(entry.place, label + " has no 'outline'",
+                      "add 'outline: [[X, Y], [X, Y], ...]', or 'corners: [[X, Y], [X, Y]]'");
+    if (outline == nullptr || is_two_points(outline->value)) {
+        const auto two = fields.corners(outline == nullptr ? "corners" : "outline");
+        const Entry* where = outline == nullptr ? corners : outline;
+        return two ? std::optional(form_of(*two, where->value.place)) : std::nullopt;
+    }
+    return read_outline(*outline, *find_key(In::opening, "outline"), context);
+}
+
 std::optional<Opening> read_opening(const Entry& entry, const Panel& panel, const Names& hardware,
                                     Context& context) {
     const std::string label = "opening " + quoted(entry.key);
@@ -55,7 +96,7 @@ std::optional<Opening> read_opening(const Entry& entry, const Panel& panel, cons
     Opening opening;
     opening.name = entry.key;
     opening.place = entry.place;
-    opening.wrap = fields.ceil_um("wrap");
+    opening.wrap = fields.ceil_um("tuck");
     if (fields.choice("cut") == std::size_t{1})
         opening.cut = OpeningCut::at_table;
     opening.behind = fields.name("behind").value_or("");
@@ -67,14 +108,7 @@ std::optional<Opening> read_opening(const Entry& entry, const Panel& panel, cons
         return read_hole(fields, entry, *scan, opening, context) ? std::optional(std::move(opening))
                                                                  : std::nullopt;
     refuse_hole_keys(fields, context);
-    const Entry* outline = fields.entry("outline");
-    if (outline == nullptr) {
-        if (!fields.mentions("outline"))
-            context.fault(entry.place, label + " has no 'outline'",
-                          "add 'outline: [[X, Y], [X, Y], ...]'");
-        return std::nullopt;
-    }
-    auto form = read_outline(*outline, *find_key(In::opening, "outline"), context);
+    auto form = form_of_opening(fields, entry, context);
     if (!form)
         return std::nullopt;
     opening.form = std::move(*form);
@@ -142,9 +176,32 @@ void read_seam_lines(const Fields& fields, Panel& panel, Context& context) {
 std::optional<Inlay> read_inlay(const Entry& entry, Context& context) {
     check_name(entry.key, "the name of the inlay", entry.place, context);
     const Fields fields(entry.value, In::inlay, "inlay " + quoted(entry.key), entry.place, context);
-    const auto at = fields.point("at");
-    const auto size = fields.point("size");
+    if (!fields.is_map())
+        return std::nullopt;
     const auto overlap = fields.ceil_um("overlap");
+    const Entry* corners = fields.entry("corners");
+    if (corners != nullptr && (fields.has("at") || fields.has("size")))
+        context.fault(corners->place,
+                      "inlay " + quoted(entry.key) + " has 'corners' beside 'at' or 'size'",
+                      "give 'at' and 'size', or 'corners' alone");
+    if (corners != nullptr) {
+        const auto two = fields.corners("corners");
+        if (!two)
+            return std::nullopt;
+        return Inlay{entry.key,
+                     {(two->low.x + two->high.x) / 2, (two->low.y + two->high.y) / 2},
+                     two->high.x - two->low.x,
+                     two->high.y - two->low.y,
+                     overlap,
+                     entry.place};
+    }
+    for (const std::string_view needed : {"at", "size"})
+        if (!fields.mentions(needed) && !fields.mentions("corners"))
+            context.fault(entry.place,
+                          "inlay " + quoted(entry.key) + " has no '" + std::string(needed) + "'",
+                          "give 'at: [X, Y]' and 'size: [X, Y]', or 'corners'");
+    const auto at = fields.point("at");
+    const auto size = fields.size("size");
     if (!at || !size)
         return std::nullopt;
     return Inlay{entry.key, *at, size->x, size->y, overlap, entry.place};
@@ -169,7 +226,7 @@ std::optional<Recess> read_recess(const Entry& entry, Context& context) {
     Recess recess{entry.key, 0, 0, depth.value_or(0), entry.place};
     if (drawn == nullptr) {
         const auto at = fields.point("at");
-        const auto size = fields.point("size");
+        const auto size = fields.size("size");
         if (!fields.has("at"))
             context.fault(entry.place, label + " has a size and no place",
                           "add its centre, 'at: [X, Y]'");

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MIT
-// From files to vehicles and films: strict YAML, every mistake with its place and a remedy.
+// From files to vehicles and films: strict YAML or, for a vehicle, a table of its panels; every
+// mistake with its place and a remedy.
 // Lengths, percentages and money of options are read by quantities.hpp; keys.hpp holds the table of
 // everything that a file may say.
 #pragma once
@@ -13,6 +14,7 @@
 #include "read/input_file.hpp"
 
 #include <cstddef>
+#include <functional>
 #include <memory>
 #include <optional>
 #include <string>
@@ -37,12 +39,30 @@ Reading<std::shared_ptr<const Source>> load(const std::string& path);
 /// and what is no plain file, is refused, as for scans.
 Reading<std::shared_ptr<const Source>> load_beside(const Place& named_at, const std::string& file);
 
+/// The path of an installed vehicle; none: there is none of that name.
+using FindInstalled = std::function<std::optional<std::string>(const std::string& name)>;
+
 /// A file of another kind is told in a sentence of its own. Without a stopping fault there is a
-/// value.
-Reading<Vehicle> vehicle(std::shared_ptr<const Source> source);
+/// value. A vehicle may also be a table (a file that ends in .csv); one that is like another is found
+/// beside its file or by `find`.
+Reading<Vehicle> vehicle(std::shared_ptr<const Source> source, const FindInstalled& find = {});
 Reading<Film> film(std::shared_ptr<const Source> source);
 Reading<Stock> stock(std::shared_ptr<const Source> source);
 Reading<Shop> shop(std::shared_ptr<const Source> source);
+
+/// The vehicle as if its sizes over all were these: every panel scaled, and guessed then. Without a
+/// value `faults` says why; a width that may be taken over mirrors is warned of.
+Reading<Vehicle> scaled_to(Vehicle vehicle, const Overall& size);
+
+/// A vehicle as a table, a row a panel, and what of it a table cannot hold.
+struct TableOfVehicle {
+    std::string text;
+    std::vector<std::string> left_out; ///< "openings: hood, front door"
+};
+TableOfVehicle table_of(const Vehicle& vehicle);
+
+/// An empty table to measure by; with a vehicle its panels are listed, without their readings.
+std::string table_to_fill_in(const Vehicle* vehicle);
 
 /// A list under `jobs`, or one job a document. What is wrong with a job stands beside that job and
 /// spoils no other; without a value the file holds no jobs that could be told apart.

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "read/suggest.hpp"
 
+#include "read/meanings.hpp"
 #include "read/quantities.hpp"
 
 #include <algorithm>
@@ -79,18 +80,85 @@ std::string listed(const std::vector<std::string>& words, std::string_view last_
     return text;
 }
 
+namespace {
+
+std::vector<std::string> words_of(std::string_view text) {
+    std::vector<std::string> out(1);
+    for (const char c : text)
+        if (c == ' ')
+            out.emplace_back();
+        else
+            out.back() += c;
+    std::erase_if(out, [](const std::string& word) { return word.size() < 3; });
+    return out;
+}
+
+/// Those of `known` that the word may stand for, in the order of likeness.
+std::vector<std::string> known_by_meaning(std::string_view word,
+                                          const std::vector<std::string>& known) {
+    std::vector<std::string> out;
+    for (const std::string& meant : meant_by(folded(word)))
+        if (std::find(known.begin(), known.end(), meant) != known.end())
+            out.push_back(meant);
+    return out;
+}
+
+/// How unlike two words are: 0 where they have a whole word in common, 1 where a word of one begins
+/// with one of the other, else by the share of letters that differ.
+double unlikeness(std::string_view word, std::string_view candidate) {
+    double least = 3;
+    for (const std::string& a : words_of(word))
+        for (const std::string& b : words_of(candidate)) {
+            const bool begins = a.starts_with(b) || b.starts_with(a);
+            const auto longer = static_cast<double>(std::max(a.size(), b.size()));
+            const double letters = 2 + letters_apart(a, b) / longer;
+            least = std::min(least, a == b ? 0 : begins ? 1 : letters);
+        }
+    return least;
+}
+
+/// The likeliest in front; what is not alike at all keeps its order.
+std::vector<std::string> by_likeness(std::string_view word, std::vector<std::string> known) {
+    constexpr double not_alike = 2.4;
+    if (word.size() > longest_compared)
+        return known;
+    const std::string meant = folded(word);
+    const auto rank = [&](const std::string& candidate) {
+        return std::min(not_alike, candidate.size() > longest_compared
+                                       ? not_alike
+                                       : unlikeness(meant, folded(candidate)));
+    };
+    std::stable_sort(known.begin(), known.end(), [&](const std::string& a, const std::string& b) {
+        return rank(a) < rank(b);
+    });
+    return known;
+}
+
+} // namespace
+
+std::vector<std::string> likely_meant(std::string_view word,
+                                      const std::vector<std::string>& known) {
+    const std::string near = nearest(word, known);
+    const bool a_slip = !near.empty() && letters_apart(folded(word), folded(near)) <= 1;
+    std::vector<std::string> meant = known_by_meaning(word, known);
+    if (!near.empty() && (a_slip || meant.empty()))
+        return {near};
+    return meant;
+}
+
 std::string did_you_mean(std::string_view word, const std::vector<std::string>& known,
                          std::string_view lead, std::string_view last_joint) {
-    if (const std::string near = nearest(word, known); !near.empty())
-        return "did you mean " + quoted(near) + "?";
+    if (const std::vector<std::string> meant = likely_meant(word, known); !meant.empty())
+        return "did you mean " + listed(meant) + "?";
     constexpr std::size_t most = 8;
     if (known.empty())
         return {};
     if (known.size() <= most)
         return std::string(lead) + " " + listed(known, last_joint);
+    const std::vector<std::string> likeliest = by_likeness(word, known);
     std::string text(lead);
     for (std::size_t i = 0; i < most; ++i)
-        text += (i > 0 ? ", " : " ") + quoted(known[i]);
+        text += (i > 0 ? ", " : " ") + quoted(likeliest[i]);
     return text + " and " + std::to_string(known.size() - most) + " more";
 }
 

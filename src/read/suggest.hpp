@@ -14,8 +14,13 @@ int letters_apart(std::string_view a, std::string_view b);
 /// The known word that the user is likely to have meant, or an empty text.
 std::string nearest(std::string_view word, const std::vector<std::string>& known);
 
-/// "did you mean 'x'?" when a known word is near, else "LEAD 'a', 'b' or 'c'" with the first known
-/// words.
+/// The known words that a word is likely to have been meant for: one that is a slip of the letters
+/// away, those that mean the same, or the nearest by its letters.
+std::vector<std::string> likely_meant(std::string_view word,
+                                      const std::vector<std::string>& known);
+
+/// "did you mean 'x'?" when a known word is near by its letters or its meaning, else "LEAD 'a', 'b' or
+/// 'c'" with the known words, the most alike first where not all are told.
 std::string did_you_mean(std::string_view word, const std::vector<std::string>& known,
                          std::string_view lead, std::string_view last_joint = "or");
 

@@ -9,6 +9,8 @@
 #include <array>
 #include <charconv>
 #include <cmath>
+#include <tuple>
+#include <utility>
 
 namespace pelt::read {
 namespace {
@@ -85,7 +87,7 @@ std::optional<WrittenLength> length_value(const Node& node, const Key& key, std:
     const std::string* text = plain_text(node, label, owner, context);
     if (text == nullptr)
         return std::nullopt;
-    const auto length = told(parse_length(*text, context.unit), node, label, context);
+    const auto length = told(parse_length(*text, context.unit_at(node.place)), node, label, context);
     if (!length ||
         !within_bounds(length->length.mm(), node, key, ValueKind::length, label, context))
         return std::nullopt;
@@ -139,6 +141,11 @@ std::optional<WrittenMoney> money_value(const Node& node, const Key& key, std::s
     if (!within_bounds(value, node, key, ValueKind::money, label, context))
         return std::nullopt;
     return money;
+}
+
+bool begins_like_a_length(std::string_view text) {
+    const std::size_t at = text.empty() || (text[0] != '-' && text[0] != '+') ? 0 : 1;
+    return at < text.size() && (is_digit(text[at]) || text[at] == '.');
 }
 
 std::optional<std::string> text_value(const Node& node, std::string_view label, const Place& owner,
@@ -206,6 +213,69 @@ std::optional<Point> point_value(const Node& node, const Key& key, std::string_v
     if (!x || !y)
         return std::nullopt;
     return Point{x->length.mm(), y->length.mm()};
+}
+
+namespace {
+
+/// The two lengths of `1380 x 850`; none of a text without a sign for "times".
+std::optional<std::pair<std::string, std::string>> factors_of(const std::string& text) {
+    for (const std::string_view times : {"x", "X", "×"}) {
+        const std::size_t at = text.find(times);
+        if (at != std::string::npos)
+            return std::pair(std::string(trimmed(text.substr(0, at))),
+                             std::string(trimmed(text.substr(at + times.size()))));
+    }
+    return std::nullopt;
+}
+
+bool has_a_unit(const std::string& length) {
+    return std::any_of(length.begin(), length.end(), [](char c) {
+        return (c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z') || c == '\'' || c == '"';
+    });
+}
+
+} // namespace
+
+std::optional<Point> size_value(const Node& node, const Key& key, std::string_view label,
+                                const Place& owner, Context& context) {
+    const auto factors =
+        node.kind == Node::Kind::scalar ? factors_of(node.text) : std::nullopt;
+    if (!factors)
+        return point_value(node, key, label, owner, context);
+    Node x = node;
+    Node y = node;
+    std::tie(x.text, y.text) = *factors;
+    const auto high = length_value(y, key, std::string(label) + ": y", owner, context);
+    if (!high)
+        return std::nullopt;
+    if (!has_a_unit(x.text) && has_a_unit(y.text))
+        x.text += " " + std::string(name_of(high->unit));
+    const auto wide = length_value(x, key, std::string(label) + ": x", owner, context);
+    return wide ? std::optional(Point{wide->length.mm(), high->length.mm()}) : std::nullopt;
+}
+
+std::optional<Corners> corners_value(const Node& node, const Key& key, std::string_view label,
+                                     const Place& owner, Context& context) {
+    if (node.kind == Node::Kind::refused)
+        return std::nullopt;
+    if (node.kind != Node::Kind::list || node.items.size() != 2) {
+        context.fault(node.kind == Node::Kind::empty ? owner : node.place,
+                      std::string(label) + " is not two points",
+                      "write two corners that face one another, like [[0, 0], [400, 300]]");
+        return std::nullopt;
+    }
+    const auto a = point_value(node.items[0], key, "corner 1", node.items[0].place, context);
+    const auto b = point_value(node.items[1], key, "corner 2", node.items[1].place, context);
+    if (!a || !b)
+        return std::nullopt;
+    const Corners out{{std::min(a->x, b->x), std::min(a->y, b->y)},
+                      {std::max(a->x, b->x), std::max(a->y, b->y)}};
+    if (out.high.x - out.low.x < 1 || out.high.y - out.low.y < 1) {
+        context.fault(node.place, std::string(label) + " enclose less than 1 mm",
+                      "give two corners that face one another across the middle");
+        return std::nullopt;
+    }
+    return out;
 }
 
 } // namespace pelt::read

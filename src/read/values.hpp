@@ -43,6 +43,9 @@ std::optional<std::int64_t> count_value(const Node& node, const Key& key, std::s
 std::optional<WrittenMoney> money_value(const Node& node, const Key& key, std::string_view label,
                                         const Place& owner, Context& context);
 
+/// Whether a plain value is meant for a length and not for a word or a map's first key.
+bool begins_like_a_length(std::string_view text);
+
 /// A line of text: not empty, no control characters, no blanks around it, 200 characters at most.
 std::optional<std::string> text_value(const Node& node, std::string_view label, const Place& owner,
                                       Context& context);
@@ -58,6 +61,19 @@ bool check_name(const std::string& name, std::string_view label, const Place& pl
 /// A point [x, y] in millimetres.
 std::optional<Point> point_value(const Node& node, const Key& key, std::string_view label,
                                  const Place& owner, Context& context);
+
+/// A size along x and y in millimetres: [x, y], or x × y as in `1380 x 850` and `54 x 33 1/2 in`,
+/// where a unit behind both is that of both.
+std::optional<Point> size_value(const Node& node, const Key& key, std::string_view label,
+                                const Place& owner, Context& context);
+
+/// The low and the high corner of a rectangle that two of its corners span.
+struct Corners {
+    Point low;
+    Point high;
+};
+std::optional<Corners> corners_value(const Node& node, const Key& key, std::string_view label,
+                                     const Place& owner, Context& context);
 
 /// "1 m", "0.1 mm": a bound as people write it.
 std::string spoken_length(double mm);

@@ -3,10 +3,13 @@
 
 #include "report/csv_text.hpp"
 #include "report/decimal.hpp"
+#include "report/estimate.hpp"
 #include "report/facts.hpp"
 #include "report/json_text.hpp"
 #include "report/numbers.hpp"
 #include "report/verdict.hpp"
+
+#include <algorithm>
 
 namespace pelt::report {
 namespace {
@@ -68,6 +71,7 @@ Json json_row(const PanelArea& row, const AreaSheet& sheet) {
              json_thousandths(row.surface_mm2 ? Thousandths(thousandths(*row.surface_mm2))
                                               : std::nullopt))
         .add("verdict", json_verdict(row, sheet))
+        .add("guessed", json_bool(row.guessed))
         .on_one_line();
 }
 
@@ -96,7 +100,7 @@ std::string csv_row(const PanelArea& row, const AreaSheet& sheet) {
          row.stretch.bound_percent ? rounded_percent(*row.stretch.bound_percent) : "",
          "", // stretch_at_most_percent
          row.surface_mm2 ? decimal(thousandths(*row.surface_mm2), 3, 0) : "",
-         lies ? std::string(name_of(*lies)) : ""});
+         lies ? std::string(name_of(*lies)) : "", row.guessed ? "yes" : "no"});
 }
 
 Table area_rows(const AreaSheet& sheet, const Measures& measures) {
@@ -111,7 +115,8 @@ Table area_rows(const AreaSheet& sheet, const Measures& measures) {
     const auto cut_text = [&](const Thousandths& cut) { return cut ? number(*cut) : "-"; };
     for (const PanelArea& row : sheet.rows) {
         const Box box = box_of(row.wrapped.outer);
-        table.rows.push_back({row.panel, std::string(name_of(row.side)), std::to_string(row.count),
+        table.rows.push_back({row.guessed ? row.panel + " (guessed)" : row.panel,
+                              std::string(name_of(row.side)), std::to_string(row.count),
                               number(thousandths(row.visible_mm2)),
                               measures.area_number(doubled_area(row.wrapped)),
                               cut_text(cut_of(row)), measures.sides(box.along(), box.across()),
@@ -143,6 +148,11 @@ std::vector<std::string> stretch_texts(const AreaSheet& sheet) {
             texts.push_back(text);
     }
     return texts;
+}
+
+bool has_guessed(const AreaSheet& sheet) {
+    return std::any_of(sheet.rows.begin(), sheet.rows.end(),
+                       [](const PanelArea& row) { return row.guessed; });
 }
 
 std::vector<std::string> warning_texts(const Faults& faults, Unit unit) {
@@ -182,7 +192,8 @@ std::string to_csv(const AreaSheet& sheet) {
     std::string text =
         csv_line({"panel", "side", "count", "visible_mm2", "wrapped_mm2", "cut_mm2", "along_x_mm",
                   "along_y_mm", "stretch_percent", "stretch_is", "natural_stretch_percent",
-                  "bound_stretch_percent", "stretch_at_most_percent", "surface_mm2", "verdict"});
+                  "bound_stretch_percent", "stretch_at_most_percent", "surface_mm2", "verdict",
+                  "guessed"});
     for (const PanelArea& row : sheet.rows)
         text += csv_row(row, sheet);
     return text;
@@ -190,7 +201,14 @@ std::string to_csv(const AreaSheet& sheet) {
 
 Document area_report(const AreaSheet& sheet) {
     const Measures measures(sheet.unit);
-    Document out{Title{sheet.vehicle, sheet.demonstration ? "DEMONSTRATION: INVENTED DATA" : ""}};
+    const std::string invented = sheet.demonstration ? "DEMONSTRATION: INVENTED DATA" : "";
+    const bool guessed = has_guessed(sheet);
+    Document out{Title{sheet.vehicle, guessed ? not_measured : invented}};
+    if (guessed && !invented.empty())
+        out.push_back(Line{invented});
+    if (guessed)
+        out.push_back(Line{"Panels marked \"guessed\" are scaled from another vehicle: measure "
+                           "before you buy."});
     if (!sheet.film.empty())
         out.push_back(Line{"Film: " + sheet.film +
                            (sheet.stretch_limit

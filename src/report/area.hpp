@@ -27,7 +27,7 @@ struct AreaSheet {
 std::string to_json(const AreaSheet& sheet);
 /// panel side count visible_mm2 wrapped_mm2 cut_mm2 along_x_mm along_y_mm stretch_percent
 /// stretch_is natural_stretch_percent bound_stretch_percent stretch_at_most_percent surface_mm2
-/// verdict; one row a side, no total.
+/// verdict guessed; one row a side, no total.
 std::string to_csv(const AreaSheet& sheet);
 Document area_report(const AreaSheet& sheet);
 

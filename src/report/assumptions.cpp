@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "report/assumptions.hpp"
 
+#include "report/findings.hpp"
 #include "report/half_done.hpp"
 #include "report/measuring.hpp"
 #include "report/spare.hpp"
@@ -130,14 +131,32 @@ std::vector<std::string> not_known_by_name(const Job& job) {
     return {"Not known by name, reckoned as plain panels: " + listed(names) + "; say 'is'."};
 }
 
+/// One note for rear doors of which nothing tells whether they are a van's.
+std::vector<std::string> taken_for_side_doors(const Job& job) {
+    std::vector<std::string> names;
+    for (const Piece& piece : job.pieces)
+        for (const PieceId& id : piece.ids)
+            if (job.vehicles.at(static_cast<std::size_t>(id.vehicle))
+                    .panels.at(static_cast<std::size_t>(id.panel))
+                    .lies_in_doubt)
+                add_once(names, panel_label(job, id.vehicle, id.panel));
+    if (names.empty())
+        return {};
+    return {"Taken for a door in the side: " + listed(names) +
+            "; say 'lies: rear' where it is in a van's rear face."};
+}
+
 } // namespace
 
 std::vector<std::string> assumptions(const Sheet& sheet, const Measures& measures) {
     const Job& job = sheet.plan.job();
     std::vector<std::string> out = parts(job);
     for (const auto& some :
-         {what_is_done(job), not_included(job), seams_by_the_file(job), not_known_by_name(job)})
+         {what_is_done(job), not_included(job), seams_by_the_file(job), not_known_by_name(job),
+          taken_for_side_doors(job)})
         out.insert(out.end(), some.begin(), some.end());
+    for (const std::string& text : notes_of(sheet, measures))
+        out.push_back(text);
     out.push_back(gripping(job.film, job.by, measures));
     out.push_back("Roll edge not used: " + measures.size_with_unit(job.film.trim) +
                   " on either side. " + direction_text(job.film.direction) +

@@ -46,24 +46,8 @@ std::set<std::string> keep_clear_kinds(const Plan& plan) {
     return kinds;
 }
 
-std::vector<std::string> large_pieces(const Plan& plan) {
-    std::vector<std::string> names;
-    for (const PlacedPiece& p : pieces_by_number(plan)) {
-        const Box box = p.finished_box();
-        const std::string label = panel_label(plan.job(), p.id.vehicle, p.id.panel);
-        if (std::max(box.along(), box.across()) > trade::two_people_above &&
-            std::find(names.begin(), names.end(), label) == names.end())
-            names.push_back(label);
-    }
-    return names;
-}
-
 bool any_measures_or_sends(const std::set<std::string>& zones) {
     return std::any_of(zones.begin(), zones.end(), trade::measures_or_sends);
-}
-
-bool any_must_be_seen(const std::set<std::string>& zones) {
-    return std::any_of(zones.begin(), zones.end(), trade::must_be_seen);
 }
 
 std::string metal_text(HoldsMetal holds_metal) {
@@ -101,27 +85,14 @@ std::vector<std::string> always(const Job& job) {
 
 } // namespace
 
-std::vector<std::string> cautions_of_this_job(const Sheet& sheet, const Measures& measures) {
+std::vector<std::string> cautions(const Sheet& sheet) {
     const Job& job = sheet.plan.job();
-    std::vector<std::string> out;
+    std::vector<std::string> out = always(job);
     const std::set<std::string> kinds = keep_clear_kinds(sheet.plan);
     if (any_measures_or_sends(kinds))
         out.push_back(no_metal + metal_text(job.film.holds_metal));
-    if (any_must_be_seen(kinds))
-        out.push_back("Lamps and number plates marked in the vehicle file stay uncovered.");
     if (std::any_of(job.vehicles.begin(), job.vehicles.end(), rides_on_two_wheels))
         out.push_back(motorcycles);
-    const std::vector<std::string> large = large_pieces(sheet.plan);
-    if (!large.empty())
-        out.push_back("Over " + measures.size_with_unit(trade::two_people_above) +
-                      ", so for two people: " + listed(large) + ".");
-    return out;
-}
-
-std::vector<std::string> cautions(const Sheet& sheet, const Measures& measures) {
-    std::vector<std::string> out = always(sheet.plan.job());
-    const std::vector<std::string> own = cautions_of_this_job(sheet, measures);
-    out.insert(out.end(), own.begin(), own.end());
     return out;
 }
 

@@ -3,7 +3,6 @@
 // and high voltage are never printed: they are the makers'.
 #pragma once
 
-#include "report/numbers.hpp"
 #include "report/report.hpp"
 
 #include <string>
@@ -12,9 +11,7 @@
 namespace pelt::report {
 
 /// One block for the end of every sheet: what is always true, then what this job calls for.
-std::vector<std::string> cautions(const Sheet& sheet, const Measures& measures);
-/// Those that this job calls for, for page one.
-std::vector<std::string> cautions_of_this_job(const Sheet& sheet, const Measures& measures);
+std::vector<std::string> cautions(const Sheet& sheet);
 
 /// What can hurt those who take parts off.
 std::vector<std::string> cautions_of_taking_off(const StripSheet& sheet);

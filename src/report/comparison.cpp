@@ -2,11 +2,12 @@
 #include "report/csv_text.hpp"
 #include "report/decimal.hpp"
 #include "report/facts.hpp"
-#include "report/json_text.hpp"
+#include "report/json_parts.hpp"
 #include "report/numbers.hpp"
 #include "report/ranking.hpp"
 
 #include <algorithm>
+#include <utility>
 
 namespace pelt::report {
 namespace {
@@ -18,10 +19,27 @@ std::size_t pieces_of(const Sheet& sheet) {
     return count;
 }
 
-std::string price(const Sheet& sheet) {
-    return sheet.order.total
-               ? money(*sheet.order.total, sheet.plan.job().film.money_digits, sheet.order.currency)
-               : "not known";
+std::string price(const ComparisonRow& row) {
+    const auto price = price_of(row);
+    return price ? money(*price, row.job()->film.money_digits, row.order()->currency)
+                 : "not known";
+}
+
+/// "13.2 m to 15.4 m".
+std::string range(const Estimate& estimate, const Measures& measures) {
+    if (!estimate.length.low)
+        return "-";
+    return measures.film(*estimate.length.low) + " to " +
+           (estimate.length.high ? measures.film(*estimate.length.high) : "no roll");
+}
+
+std::string seams(const ComparisonRow& row) {
+    return std::to_string(row.job()->seams.size());
+}
+
+bool is_estimated(const Comparison& comparison) {
+    return std::any_of(comparison.rows.begin(), comparison.rows.end(),
+                       [](const ComparisonRow& row) { return row.estimate.has_value(); });
 }
 
 std::string waste(const Sheet& sheet) {
@@ -31,6 +49,13 @@ std::string waste(const Sheet& sheet) {
 
 std::vector<std::string> cells(const ComparisonRow& row, const Measures& measures) {
     std::vector<std::string> out{row.film, measures.size_with_unit(row.width)};
+    if (row.estimate) {
+        const bool ordered = !row.estimate->order.lines.empty();
+        out.insert(out.end(), {range(*row.estimate, measures),
+                               ordered ? measures.film(row.estimate->order.length()) : "-", "-",
+                               ordered ? price(row) : "-", seams(row)});
+        return out;
+    }
     if (!row.sheet) {
         out.insert(out.end(), {"none", "-", "-", "-", "-"});
         return out;
@@ -38,7 +63,7 @@ std::vector<std::string> cells(const ComparisonRow& row, const Measures& measure
     const Sheet& sheet = *row.sheet;
     out.insert(out.end(),
                {measures.film(length_of(sheet.plan)), measures.film(sheet.order.length()),
-                waste(sheet), price(sheet), std::to_string(sheet.plan.job().seams.size())});
+                waste(sheet), price(row), seams(row)});
     return out;
 }
 
@@ -61,7 +86,7 @@ std::vector<std::string> problems(const Comparison& comparison) {
     const Measures measures(comparison.unit);
     std::vector<std::string> out;
     for (const ComparisonRow& row : comparison.rows)
-        if (!row.sheet)
+        if (row.job() == nullptr)
             out.push_back(row.film + ", " + measures.size_with_unit(row.width) + ": " +
                           row.problem);
     return out;
@@ -69,10 +94,17 @@ std::vector<std::string> problems(const Comparison& comparison) {
 
 Document document(const Comparison& comparison) {
     Document out;
-    out.push_back(Title{comparison.vehicles, comparison.demonstration
-                                                 ? std::string("DEMONSTRATION: INVENTED DATA")
-                                                 : ""});
-    out.push_back(Line{"Needed is what the layout takes, to order what has to be bought: whole "
+    const bool estimated = is_estimated(comparison);
+    const std::string invented = comparison.demonstration ? "DEMONSTRATION: INVENTED DATA" : "";
+    out.push_back(Title{comparison.vehicles, estimated ? not_measured : invented});
+    if (estimated && !invented.empty())
+        out.push_back(Line{invented});
+    if (estimated)
+        out.push_back(Line{"Needed is what 9 of 10 such vehicles take, to order what suffices as "
+                           "often as is wanted (--sure). Price by it, and measure before you "
+                           "buy."});
+    else
+        out.push_back(Line{"Needed is what the layout takes, to order what has to be bought: whole "
                        "lengths as they are sold. Seams count those in the vehicle file and those "
                        "added."});
     out.push_back(Heading{"THE CHEAPEST FIRST"});
@@ -87,62 +119,99 @@ Document document(const Comparison& comparison) {
     return out;
 }
 
-Json order_of(const Sheet& sheet) {
-    const Order& order = sheet.order;
-    const int digits = sheet.plan.job().film.money_digits;
+Json order_of(const ComparisonRow& row) {
+    const Order& order = *row.order();
+    if (order.lines.empty() && row.estimate)
+        return json_null;
+    const auto price = price_of(row);
+    const int digits = row.job()->film.money_digits;
     return JsonObject()
         .add("length_mm", json_mm(order.length()))
-        .add("total", order.total ? json_text(to_string(*order.total, digits)) : json_null)
+        .add("total", price ? json_text(to_string(*price, digits)) : json_null)
         .add("currency", json_text_or_null(order.currency))
         .on_one_line();
+}
+
+void add_lengths(JsonObject& out, const ComparisonRow& row) {
+    if (!row.sheet) {
+        const auto& middle = row.estimate->length.middle;
+        out.add("length_mm", middle ? json_mm(*middle) : json_null)
+            .add("bound_mm", json_null)
+            .add("waste_percent", json_null);
+        return;
+    }
+    const Plan& plan = row.sheet->plan;
+    out.add("length_mm", json_mm(length_of(plan)))
+        .add("bound_mm", json_mm(plan.layout().bound.length))
+        .add("waste_percent", json_number(decimal(waste_micropercent(areas_of(plan)), 6, 4)));
 }
 
 Json row_as_json(const Ranked& ranked) {
     const ComparisonRow& row = *ranked.row;
     JsonObject out;
     out.add("film", json_text(row.film)).add("roll_width_mm", json_mm(row.width));
-    if (!row.sheet) {
+    if (row.job() == nullptr) {
         for (const char* name :
              {"length_mm", "bound_mm", "waste_percent", "order", "seams", "pieces", "rank", "more"})
             out.add(name, json_null);
-        return out.add("problem", json_text(row.problem)).on_one_line();
+        return out.add("problem", json_text(row.problem)).add("guess", json_null).on_one_line();
     }
-    const Sheet& sheet = *row.sheet;
-    out.add("length_mm", json_mm(length_of(sheet.plan)))
-        .add("bound_mm", json_mm(sheet.plan.layout().bound.length))
-        .add("waste_percent", json_number(decimal(waste_micropercent(areas_of(sheet.plan)), 6, 4)))
-        .add("order", order_of(sheet))
-        .add("seams", json_whole(static_cast<std::int64_t>(sheet.plan.job().seams.size())))
-        .add("pieces", json_whole(static_cast<std::int64_t>(pieces_of(sheet))))
+    add_lengths(out, row);
+    out.add("order", order_of(row))
+        .add("seams", json_whole(static_cast<std::int64_t>(row.job()->seams.size())))
+        .add("pieces", row.sheet ? json_whole(static_cast<std::int64_t>(pieces_of(*row.sheet)))
+                                 : json_null)
         .add("rank", ranked.rank ? json_whole(*ranked.rank) : json_null)
         .add("more", ranked.more
-                         ? json_text(to_string(*ranked.more, sheet.plan.job().film.money_digits))
+                         ? json_text(to_string(*ranked.more, row.job()->film.money_digits))
                          : json_null)
-        .add("problem", json_null);
+        .add("problem", json_null)
+        .add("guess", row.estimate ? json_guess(*row.estimate) : json_null);
     return out.on_one_line();
+}
+
+std::string mm_or_nothing(const std::optional<Um>& length) {
+    return length ? decimal(*length, 3, 0) : std::string();
+}
+
+/// What it takes, what no layout goes below, waste.
+std::vector<std::string> lengths_as_csv(const ComparisonRow& row) {
+    if (!row.sheet)
+        return {mm_or_nothing(row.estimate->length.middle), "", ""};
+    const Plan& plan = row.sheet->plan;
+    return {decimal(length_of(plan), 3, 0), decimal(plan.layout().bound.length, 3, 0),
+            decimal(waste_micropercent(areas_of(plan)), 6, 4)};
+}
+
+std::vector<std::string> guess_as_csv(const ComparisonRow& row) {
+    if (!row.estimate)
+        return {"", "", ""};
+    return {std::to_string(row.estimate->guessed.size()), mm_or_nothing(row.estimate->length.low),
+            mm_or_nothing(row.estimate->length.high)};
 }
 
 std::string row_as_csv(const Comparison& comparison, const Ranked& ranked) {
     const ComparisonRow& row = *ranked.row;
     std::vector<std::string> fields{csv_text(comparison.vehicles), csv_text(row.film),
                                     decimal(row.width, 3, 0)};
-    if (!row.sheet) {
+    if (row.job() == nullptr) {
         fields.insert(fields.end(), 8, "");
-        fields.insert(fields.end(), {csv_text(row.problem), "", ""});
+        fields.insert(fields.end(), {csv_text(row.problem), "", "", "", "", ""});
         return csv_line(fields);
     }
-    const Sheet& sheet = *row.sheet;
-    const Film& film = sheet.plan.job().film;
-    fields.insert(
-        fields.end(),
-        {decimal(length_of(sheet.plan), 3, 0), decimal(sheet.plan.layout().bound.length, 3, 0),
-         decimal(waste_micropercent(areas_of(sheet.plan)), 6, 4),
-         decimal(sheet.order.length().pm(), 9, 0),
-         sheet.order.total ? to_string(*sheet.order.total, film.money_digits) : std::string(),
-         csv_text(sheet.order.currency), std::to_string(sheet.plan.job().seams.size()),
-         std::to_string(pieces_of(sheet)), std::string(),
-         ranked.rank ? std::to_string(*ranked.rank) : std::string(),
-         ranked.more ? to_string(*ranked.more, film.money_digits) : std::string()});
+    const Order& order = *row.order();
+    const int digits = row.job()->film.money_digits;
+    const auto price = price_of(row);
+    for (std::string& figure : lengths_as_csv(row))
+        fields.push_back(std::move(figure));
+    fields.insert(fields.end(),
+                  {order.lines.empty() && row.estimate ? "" : decimal(order.length().pm(), 9, 0),
+                   price ? to_string(*price, digits) : std::string(), csv_text(order.currency),
+                   seams(row), row.sheet ? std::to_string(pieces_of(*row.sheet)) : "",
+                   std::string(), ranked.rank ? std::to_string(*ranked.rank) : std::string(),
+                   ranked.more ? to_string(*ranked.more, digits) : std::string()});
+    for (std::string& figure : guess_as_csv(row))
+        fields.push_back(std::move(figure));
     return csv_line(fields);
 }
 
@@ -173,7 +242,8 @@ std::string to_json(const Comparison& comparison) {
 std::string to_csv(const Comparison& comparison) {
     std::string text =
         csv_line({"vehicle", "film", "roll_width_mm", "length_mm", "bound_mm", "waste_percent",
-                  "order_mm", "total", "currency", "seams", "pieces", "problem", "rank", "more"});
+                  "order_mm", "total", "currency", "seams", "pieces", "problem", "rank", "more", "guessed_panels", "low_mm",
+                  "high_mm"});
     for (const Ranked& row : ranks(comparison))
         text += row_as_csv(comparison, row);
     return text;

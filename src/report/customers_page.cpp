@@ -1,9 +1,11 @@
 // SPDX-License-Identifier: MIT
+#include "report/estimate.hpp"
 #include "report/numbers.hpp"
 #include "report/paper/canvas.hpp"
 #include "report/paper/flow.hpp"
 #include "report/paper/pages.hpp"
 #include "report/quote.hpp"
+#include "report/quote_words.hpp"
 #include "report/words.hpp"
 
 #include <algorithm>
@@ -61,8 +63,12 @@ private:
 
     void head() {
         const ForCustomer& to = row_.for_customer;
-        add(Title{"Quote " + (to.quote_number.empty() ? row_.job : to.quote_number),
-                  row_.demonstration ? "DEMONSTRATION: INVENTED DATA" : ""});
+        const std::string invented = row_.demonstration ? "DEMONSTRATION: INVENTED DATA" : "";
+        const bool guessed = is_guessed(row_);
+        add(Title{(guessed ? "Estimate " : "Quote ") +
+                      (to.quote_number.empty() ? row_.job : to.quote_number),
+                  guessed ? not_measured : invented});
+        line(guessed ? invented : "");
         line(labeled("From", joined({shop_.from.name, shop_.from.address, shop_.from.phone,
                                      labeled("tax number", shop_.from.tax_number)})));
         line("For: " +
@@ -97,6 +103,8 @@ private:
     void price() {
         const Price& price = row_.quote->price;
         add(Heading{"PRICE"});
+        if (is_guessed(row_))
+            return price_range();
         Table table{{{"", Align::left, true}, {price.currency, Align::right}}, {}};
         const auto row = [&](const std::string& name, const std::optional<Money>& money) {
             if (money)
@@ -112,6 +120,18 @@ private:
             add(std::move(table));
     }
 
+    /// No table: what is not measured has no net and no tax to print to the cent.
+    void price_range() {
+        const std::string range = range_of_money(*row_.quote->range, price_of_row());
+        if (!row_.quote->range->low_total || !row_.quote->range->high_total)
+            line("On request.");
+        else
+            add(Big{{range + ", tax included"}});
+        line("The vehicle was not measured: its sizes are taken from one that is like it. The "
+             "price is settled when it is measured.");
+    }
+    const Price& price_of_row() const { return row_.quote->price; }
+
     void days_and_terms() {
         const Days& days = row_.quote->days;
         const std::string in_days = days.working_days == 1
@@ -124,7 +144,9 @@ private:
                            : "",
              "We look over the edges about a week later" +
                  (days.look_over ? ", on " + to_string(*days.look_over) : std::string()) + ".",
-             "This quote is valid for " + std::to_string(shop_.valid_days) + " days from its date.",
+             is_guessed(row_) ? ""
+                              : "This quote is valid for " + std::to_string(shop_.valid_days) +
+                                    " days from its date.",
              shop_.terms});
     }
 
@@ -145,7 +167,10 @@ private:
                "The film maker's sheet comes first."});
     }
 
+    /// Nobody signs an estimate.
     void sign() {
+        if (is_guessed(row_))
+            return;
         line(" ");
         line("Agreed, place and date: ________________________   Signed: ________________________");
     }

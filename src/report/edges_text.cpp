@@ -157,7 +157,8 @@ std::string openings_text(const Job& job, const PlacedPiece& p, const Measures& 
         return "";
     std::string on_vehicle;
     std::string at_table;
-    for (const OpeningFinish& opening : order::finish_of(job, p.piece, p.id).openings) {
+    const PieceFinish finish = order::finish_of(job, p.piece, p.id);
+    for (const OpeningFinish& opening : finish.openings) {
         std::string text = opening.name;
         if (opening.tuck > 0)
             text += " (tuck " + measures.size(opening.tuck) + ")";
@@ -169,6 +170,12 @@ std::string openings_text(const Job& job, const PlacedPiece& p, const Measures& 
     std::string text = on_vehicle.empty() ? "" : "cut out on the vehicle: " + on_vehicle;
     if (!at_table.empty())
         text += (text.empty() ? "" : "; ") + ("cut out at the table: " + at_table);
+    std::vector<std::string> covered;
+    for (const CoveredOpening& opening : finish.covered)
+        covered.push_back(opening.name);
+    if (!covered.empty())
+        text += (text.empty() ? "" : "; ") +
+                ("covered, cut open when the part goes back: " + listed(covered));
     return text;
 }
 

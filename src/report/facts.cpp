@@ -185,13 +185,16 @@ std::string vehicles_of(const Job& job) {
 }
 
 std::string check_code_of(const Sheet& sheet) {
-    if (!sheet.check_code.empty())
-        return sheet.check_code;
-    const Job& job = sheet.plan.job();
+    return sheet.check_code.empty() ? check_code_of(sheet.plan.job()) : sheet.check_code;
+}
+
+std::string check_code_of(const Job& job) {
     std::vector<std::string_view> texts;
     for (const Vehicle& vehicle : job.vehicles) {
         if (vehicle.place.source)
             texts.emplace_back(vehicle.place.source->text);
+        for (const std::shared_ptr<const Source>& other : vehicle.also_read)
+            texts.emplace_back(other->text);
         for (const Panel& panel : vehicle.panels)
             if (const auto* scan = std::get_if<SurfaceForm>(&panel.form))
                 texts.emplace_back(scan->digest);

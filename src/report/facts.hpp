@@ -69,6 +69,9 @@ bool is_demonstration(const Job& job);
 /// The vehicles' names, joined.
 std::string vehicles_of(const Job& job);
 
+/// Of the texts of the vehicles, of all that belongs to them and of the film; empty: nothing was
+/// read from files.
+std::string check_code_of(const Job& job);
 /// The sheet's own check code, or that of the texts that the job was read from.
 std::string check_code_of(const Sheet& sheet);
 

@@ -239,8 +239,7 @@ std::vector<std::string> length_figures(const Sheet& sheet, const Measures& meas
     }
     for (const std::string& text : rules_of_cutting(sheet, measures))
         out.push_back(text);
-    const auto usual = plausibility(sheet.plan, measures);
-    if (usual && !is_unusual(sheet.plan)) // an unusual length stands above, among what to mind
+    if (const auto usual = plausibility(sheet.plan, measures))
         out.push_back(*usual);
     return out;
 }

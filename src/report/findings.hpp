@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: MIT
+// What a plan has to tell beside its pieces: marks for what must be decided, notes for the rest.
 #pragma once
 
+#include "report/marks.hpp"
 #include "report/numbers.hpp"
 #include "report/report.hpp"
 
@@ -9,23 +11,19 @@
 
 namespace pelt::report {
 
-/// Something that the person must know or decide before cutting.
-struct Finding {
-    std::string panel; ///< empty: about the job
-    std::string text;
-    friend bool operator==(const Finding&, const Finding&) = default;
-};
+/// Seams that the vehicle file does not ask for, a sentence each.
+std::vector<std::string> added_seams(const Sheet& sheet, const Measures& measures);
 
-/// The first lines of the sheet: seams that the vehicle file does not ask for.
-std::vector<Finding> added_seams(const Sheet& sheet, const Measures& measures);
+/// The gravest first, each once: stretch beyond what the film gives or near it, the warnings of the
+/// stages before, a length that is far from what is usual.
+std::vector<Mark> marks_of(const Sheet& sheet, const Measures& measures);
 
-/// Panels that ask more stretch than the film file says it gives.
-std::vector<Finding> over_the_stretch_limit(const Sheet& sheet);
+/// What a mark had no room for, and what needs no decision: panels to be warmed, stretch that was
+/// not checked, tucks, zones to keep clear, narrow margins, work for two.
+std::vector<std::string> notes_of(const Sheet& sheet, const Measures& measures);
 
-/// Everything else, those among them, each once, the gravest first: stretch over the film's limit,
-/// the warnings of the stages before, narrow margins, what was not checked, zones to keep clear.
-/// What several panels have in common is one finding when `together`, else one a panel.
-std::vector<Finding> other_findings(const Sheet& sheet, const Measures& measures,
-                                    bool together = true);
+/// Which openings film runs over while their parts are off, by the numbers of the pieces; empty
+/// where there are none.
+std::string covered_openings(const Sheet& sheet);
 
 } // namespace pelt::report

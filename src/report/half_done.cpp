@@ -76,8 +76,7 @@ std::vector<std::string> whether_stock_is_enough(const Sheet& sheet, const Measu
         return {"Not taken from stock: " + stock.stock + " would do" + why_new_film(sheet, stock)};
     return {"NOT ENOUGH IN STOCK: " + stock.stock + " is short of about " +
             measures.film(stock.more) +
-            ". All that must be of one batch comes from new film; which pieces force it stands "
-            "below."};
+            ". All that must be of one batch comes from new film."};
 }
 
 } // namespace

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MIT
 #include "report/decimal.hpp"
+#include "report/estimate.hpp"
 #include "report/numbers.hpp"
 #include "report/quote_words.hpp"
 
@@ -98,8 +99,11 @@ std::vector<std::string> days_of(const Days& days) {
 Document inside_page(const QuoteRow& row, Unit unit) {
     const Measures measures(unit);
     Document out;
+    const std::string invented = row.demonstration ? "DEMONSTRATION: INVENTED DATA" : "";
     out.push_back(Title{row.job + " · " + row.vehicle + " · " + row.film,
-                        row.demonstration ? "DEMONSTRATION: INVENTED DATA" : ""});
+                        is_guessed(row) ? not_measured : invented});
+    if (is_guessed(row) && row.demonstration)
+        out.push_back(Line{invented});
     if (!row.quote) {
         out.push_back(Items{"!", remarks_of(row)});
         return out;
@@ -109,6 +113,9 @@ Document inside_page(const QuoteRow& row, Unit unit) {
                        ". Taken off "
                        "the rolls: " +
                        (row.length ? measures.film(*row.length) : "-") + "."});
+    if (quote.range)
+        out.push_back(Line{"To pay: " + range_of_money(*quote.range, quote.price) +
+                           "; below for the length to price by."});
     out.push_back(price_table(quote.price));
     if (const std::vector<std::string> remarks = remarks_of(row); !remarks.empty())
         out.push_back(Items{"-", remarks});

@@ -3,7 +3,7 @@
 #include "report/facts.hpp"
 #include "report/findings.hpp"
 #include "report/half_done.hpp"
-#include "report/json_text.hpp"
+#include "report/json_parts.hpp"
 #include "report/measuring.hpp"
 #include "report/offcuts.hpp"
 #include "report/words.hpp"
@@ -164,7 +164,9 @@ Json short_of_stock(const std::optional<ShortStock>& stock) {
         .on_one_line();
 }
 
-Json order(const Job& job, const Order& order) {
+} // namespace
+
+Json json_order(const Job& job, const Order& order) {
     const int digits = job.film.money_digits;
     return JsonObject()
         .add("length_mm", json_mm(order.length()))
@@ -179,6 +181,8 @@ Json order(const Job& job, const Order& order) {
         .add("short_of_stock", short_of_stock(order.short_stock))
         .on_one_line();
 }
+
+namespace {
 
 Json areas(const Plan& plan) {
     const Areas a = areas_of(plan);
@@ -215,15 +219,24 @@ Json stopped(const Sheet& sheet) {
 }
 
 Json warnings(const Sheet& sheet) {
-    const Measures measures(Unit::mm);
     std::vector<Json> items;
-    for (const auto& findings :
-         {added_seams(sheet, measures), other_findings(sheet, measures, false)})
-        for (const Finding& finding : findings)
-            items.push_back(JsonObject()
-                                .add("panel", json_text_or_null(finding.panel))
-                                .add("text", json_text(finding.text))
-                                .on_one_line());
+    for (const GatheredMark& mark : gathered(marks_of(sheet, Measures(Unit::mm)))) {
+        std::vector<Json> panels;
+        for (const std::string& panel : mark.panels)
+            panels.push_back(json_text(panel));
+        items.push_back(JsonObject()
+                            .add("panel", mark.panels.size() == 1 ? panels.front() : json_null)
+                            .add("panels", json_array(panels))
+                            .add("text", json_text(mark.text()))
+                            .on_one_line());
+    }
+    return json_lines(items);
+}
+
+Json notes(const Sheet& sheet) {
+    std::vector<Json> items;
+    for (const std::string& text : notes_of(sheet, Measures(Unit::mm)))
+        items.push_back(json_text(text));
     return json_lines(items);
 }
 
@@ -292,13 +305,15 @@ std::string to_json(const Sheet& sheet) {
         .add("straight", straight(sheet))
         .add("area_mm2", areas(sheet.plan))
         .add("waste_percent", json_number(decimal(waste_micropercent(areas_of(sheet.plan)), 6, 4)))
-        .add("order", order(job, sheet.order))
+        .add("order", json_order(job, sheet.order))
         .add("half_done", half_done(sheet))
         .add("measuring", measuring(sheet))
         .add("rolls", rolls(sheet))
         .add("seams", seams(job))
         .add("offcuts", offcuts(sheet))
-        .add("warnings", warnings(sheet));
+        .add("warnings", warnings(sheet))
+        .add("notes", notes(sheet))
+        .add("guess", json_null);
     return out.on_lines().text + "\n";
 }
 

@@ -35,6 +35,27 @@ std::string cut_at(const Sheet& sheet, const PlacedPiece& p, const Measures& mea
     return several_rolls(sheet) ? roll.name + ": " + place : place;
 }
 
+std::vector<PlacedPiece> in_order_of_laying(const Sheet& sheet) {
+    const std::vector<PlacedPiece> pieces = pieces_by_number(sheet.plan);
+    std::vector<PlacedPiece> out;
+    for (const std::size_t i : order::laying_order(sheet.plan.job(), ids_of(pieces)))
+        out.push_back(pieces[i]);
+    return out;
+}
+
+std::vector<std::string> laying_row(const Sheet& sheet, const PlacedPiece& p,
+                                    const Measures& measures) {
+    const Box cut = p.cut_box();
+    const Box finished = p.finished_box();
+    return {"[  ]",
+            std::to_string(p.number),
+            label_of(sheet.plan.job(), p.id),
+            std::string(name_of(p.id.side)),
+            measures.sides(cut.along(), cut.across()),
+            measures.sides(finished.along(), finished.across()),
+            cut_at(sheet, p, measures)};
+}
+
 std::string from_text(RulerFrom from) {
     switch (from) {
     case RulerFrom::free_end:
@@ -87,20 +108,25 @@ bool any_estimate(const Sheet& sheet) {
 } // namespace
 
 Table laying_table(const Sheet& sheet, const Measures& measures) {
-    const std::vector<PlacedPiece> pieces = pieces_by_number(sheet.plan);
     Table table;
     table.columns = {{"done", Align::left, false},      {"no.", Align::right, false},
                      {"panel", Align::left, true},      {"side", Align::left, false},
                      {"cut size", Align::right, false}, {"finished", Align::right, false},
                      {"cut at", Align::right, false}};
-    for (const std::size_t i : order::laying_order(sheet.plan.job(), ids_of(pieces))) {
-        const PlacedPiece& p = pieces[i];
-        const Box cut = p.cut_box();
-        const Box finished = p.finished_box();
-        table.rows.push_back(
-            {"[  ]", std::to_string(p.number), label_of(sheet.plan.job(), p.id),
-             std::string(name_of(p.id.side)), measures.sides(cut.along(), cut.across()),
-             measures.sides(finished.along(), finished.across()), cut_at(sheet, p, measures)});
+    for (const PlacedPiece& p : in_order_of_laying(sheet))
+        table.rows.push_back(laying_row(sheet, p, measures));
+    return table;
+}
+
+Table laying_table_in_full(const Sheet& sheet, const Measures& measures) {
+    Table table = laying_table(sheet, measures);
+    table.columns.push_back({"stays on", Align::right, false});
+    table.columns.push_back({"stretch", Align::right, false});
+    std::size_t row = 0;
+    for (const PlacedPiece& p : in_order_of_laying(sheet)) {
+        table.rows[row].push_back(measures.area(doubled_area(p.piece.wrapped)));
+        table.rows[row].push_back(stretch_text(stretch_of(sheet.plan.job(), p.id)));
+        ++row;
     }
     return table;
 }
@@ -125,24 +151,33 @@ Table cuts_to_tick(const Sheet& sheet, std::size_t used_roll, const std::vector<
     const Um used = sheet.plan.layout().rolls.at(used_roll).length;
     const Length there = available_of(sheet, used_roll).value_or(Length::from_um(used));
     Table table;
-    table.columns = {{"done", Align::left, false},      {"cut", Align::right, false},
-                     {"how", Align::left, false},       {"ruler", Align::right, false, true},
-                     {"from", Align::left, false},      {"divides", Align::left, true},
-                     {"comes free", Align::left, true}, {"left on the roll", Align::right, false}};
-    for (const CutStep& step : steps) {
+    table.columns = {{"", Align::left, false},    {"cut", Align::right, false},
+                     {"how", Align::left, false}, {"ruler", Align::right, false, true},
+                     {"of", Align::left, false},  {"comes free", Align::left, true}};
+    for (CutStep step : steps) {
         const bool off_the_roll = step.across && step.of == CutStep::Divides::roll;
-        table.rows.push_back(
-            {"[  ]", std::to_string(step.number), step.across ? "cut across" : "slit along",
-             measures.size(step.ruler), from_text(step.from), divided_text(step, measures),
-             freed_text(step, roll, measures),
-             off_the_roll ? measures.film(there - Length::from_um(step.running), Rounding::down)
-                          : ""});
+        step.takes_off_the_roll = false; // how much stays there is said instead
+        std::string free = freed_text(step, roll, measures);
+        if (off_the_roll)
+            free += (free.empty() ? "roll " : ", roll ") +
+                    measures.film(there - Length::from_um(step.running), Rounding::down);
+        table.rows.push_back({"[  ]", std::to_string(step.number), step.across ? "across" : "along",
+                              measures.size(step.ruler),
+                              step.of == CutStep::Divides::roll ? "roll"
+                                                                : number_runs(step.divides),
+                              free});
     }
     return table;
 }
 
+std::string how_to_tick_the_cuts() {
+    return "A cut across: measure from the end of the film in front of you, the one towards the "
+           "free end. A cut along: measure from its near edge. \"Of\" names the pieces in the film that "
+           "is divided; after a cut of the roll itself, \"roll\" is what is left on it.";
+}
+
 std::string how_to_set_the_ruler() {
-    return "Set the ruler from the edge named, of the film in hand. The cut end is its end "
+    return "Measure from the edge named, of the film in front of you. The cut end is its end "
            "towards the free end. Places on the roll count from the roll's own free end.";
 }
 

@@ -146,6 +146,19 @@ private:
         }
         for (const std::vector<Point>& line : outline_.tapes)
             marks_.path(draw::Look::finished_line, {line}, false);
+        const auto* outline = std::get_if<OutlineForm>(&panel_.form);
+        if (outline != nullptr && outline->diagonal)
+            diagonal(*outline, *outline->diagonal);
+    }
+
+    void diagonal(const OutlineForm& outline, const Diagonal& taped) {
+        const Point& a = outline.segments.at(static_cast<std::size_t>(taped.from) - 1).to;
+        const Point& b = outline.segments.at(static_cast<std::size_t>(taped.to) - 1).to;
+        marks_.path(draw::Look::finished_line, {{a, b}}, false);
+        constexpr double share = 0.3; // clear of the middle, where the arrow is
+        marks_.words("diagonal " + std::to_string(taped.from) + " to " + std::to_string(taped.to) +
+                         ": " + length(taped.length_mm),
+                     {a.x + share * (b.x - a.x), a.y + share * (b.y - a.y)}, 0.75 * size_);
     }
 
     /// Where the arrow and its word lie on the panel and over nothing else; as near to the middle
@@ -245,6 +258,8 @@ private:
         const auto* girths = std::get_if<GirthsForm>(&panel_.form);
         std::string text =
             girths != nullptr && girths->smooth ? "; a smooth curve runs through the stations" : "";
+        if (panel_.guessed)
+            text += "; guessed, scaled from another vehicle";
         if (times_ > 1)
             text += "; drawn " + std::to_string(times_) + " times as large";
         return text;

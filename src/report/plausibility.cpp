@@ -26,7 +26,7 @@ bool leaves_out_more_than_extras(const Job& job) {
 std::optional<Expected> expected(const Job& job) {
     const bool known_width =
         job.film.width >= trade::narrowest_compared && job.film.width <= trade::widest_compared;
-    if (!known_width || leaves_out_more_than_extras(job))
+    if (job.by != CutBy::straight || !known_width || leaves_out_more_than_extras(job))
         return std::nullopt;
     Expected sum;
     for (const Vehicle& vehicle : job.vehicles) {
@@ -98,21 +98,22 @@ Um nearest_tenth_of_a_metre(double mm) {
 
 } // namespace
 
-bool is_unusual(const Plan& plan) {
+std::optional<Unusual> how_unusual(const Plan& plan) {
     const std::optional<Expected> range = expected(plan.job());
-    return range && verdict(*range, length_of(plan)) != Verdict::usual;
+    const Verdict found = range ? verdict(*range, length_of(plan)) : Verdict::usual;
+    if (found == Verdict::usual)
+        return std::nullopt;
+    return found == Verdict::little ? Unusual::little : Unusual::much;
 }
 
 std::optional<std::string> plausibility(const Plan& plan, const Measures& measures) {
     const std::optional<Expected> range = expected(plan.job());
     if (!range)
         return std::nullopt;
-    const std::string usual = "Usual for " + bodies_of(plan.job()) + " on film of this width: " +
+    return "Usual for " + bodies_of(plan.job()) + " on film of this width: " +
                               measures.film(nearest_tenth_of_a_metre(range->low_mm)) + " to " +
                               measures.film(nearest_tenth_of_a_metre(range->high_mm)) +
-                              " (an assumption from common practice)";
-    const Verdict found = verdict(*range, length_of(plan));
-    return found == Verdict::usual ? usual + "." : usual + std::string(question(found));
+           " (an assumption from common practice).";
 }
 
 std::optional<AreaOpinion> opinion_on_area(const Vehicle& vehicle,

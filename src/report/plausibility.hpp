@@ -13,9 +13,10 @@
 namespace pelt::report {
 
 /// One line for the sheet; none where a vehicle has no known body, panels other than extras are
-/// left out, or the film is narrower than 1.37 m or wider than 1.67 m.
+/// left out, the film is cut along outlines (what is known is of straight cuts), or the film is narrower than 1.37 m or wider than 1.67 m.
 std::optional<std::string> plausibility(const Plan& plan, const Measures& measures);
-/// Whether that line says that the length is unusual: under 75 % or over 130 % of its row.
-bool is_unusual(const Plan& plan);
+/// Under 75 % or over 130 % of that; none where it is usual, or nothing is known.
+enum class Unusual { little, much };
+std::optional<Unusual> how_unusual(const Plan& plan);
 
 } // namespace pelt::report

@@ -3,6 +3,7 @@
 
 #include "report/csv_text.hpp"
 #include "report/decimal.hpp"
+#include "report/estimate.hpp"
 #include "report/json_text.hpp"
 #include "report/numbers.hpp"
 #include "report/quote_words.hpp"
@@ -52,6 +53,20 @@ void add_quote(JsonObject& out, const Quote& quote) {
         .add("working_days", json_whole(quote.days.working_days));
 }
 
+Json json_range(const QuoteRange& range, const Price& price) {
+    return JsonObject()
+        .add("length_mm", JsonObject()
+                              .add("low", json_length(range.low))
+                              .add("middle", json_length(range.middle))
+                              .add("high", json_length(range.high))
+                              .on_one_line())
+        .add("total", JsonObject()
+                          .add("low", json_money(range.low_total, price))
+                          .add("high", json_money(range.high_total, price))
+                          .on_one_line())
+        .on_one_line();
+}
+
 std::string joined(const std::vector<std::string>& texts) {
     std::string out;
     for (const std::string& text : texts)
@@ -74,7 +89,8 @@ std::vector<std::string> cells(const QuoteRow& row, const Measures& measures) {
             hours(quote.hours.taken),
             quote.days.ready_on ? to_string(*quote.days.ready_on)
                                 : counted(quote.days.working_days, "day", "days"),
-            with_currency(quote.price.total, quote.price)};
+            quote.range ? range_of_money(*quote.range, quote.price)
+                        : with_currency(quote.price.total, quote.price)};
 }
 
 } // namespace
@@ -94,7 +110,10 @@ std::string to_json_line(const QuoteRow& row) {
         for (const char* name : {"film_cost", "consumables", "hours", "labor", "adjustment", "net",
                                  "tax", "total", "currency", "ready_on", "working_days"})
             out.add(name, json_null);
-    out.add("guessed", json_bool(false)).add("warnings", json_texts(remarks_of(row)));
+    const bool guessed = is_guessed(row);
+    out.add("guessed", json_bool(guessed)).add("warnings", json_texts(remarks_of(row)));
+    if (guessed)
+        out.add("range", json_range(*row.quote->range, row.quote->price));
     return out.on_one_line().text + "\n";
 }
 
@@ -127,7 +146,7 @@ std::string to_csv_row(const QuoteRow& row) {
     } else {
         fields.insert(fields.end(), 13, "");
     }
-    fields.insert(fields.end(), {"no", csv_text(joined(remarks_of(row)))});
+    fields.insert(fields.end(), {is_guessed(row) ? "yes" : "no", csv_text(joined(remarks_of(row)))});
     return csv_line(fields);
 }
 
@@ -151,6 +170,9 @@ Document quotes_in_a_table(const std::vector<QuoteRow>& rows, Unit unit) {
     out.push_back(std::move(table));
     std::vector<std::string> remarks;
     for (const QuoteRow& row : rows) {
+        if (is_guessed(row))
+            remarks.push_back(row.job + ": " + not_measured + ", so its total is a range: measure "
+                              "the vehicle before you promise a price.");
         // Warnings are for the cut sheet, but for a job that has no quote.
         for (const std::string& text : row.quote ? row.quote->left_out : row.warnings)
             remarks.push_back(row.job + ": " + text);

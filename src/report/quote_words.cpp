@@ -2,6 +2,8 @@
 #include "report/quote_words.hpp"
 
 #include "report/decimal.hpp"
+#include "report/estimate.hpp"
+#include "report/numbers.hpp"
 
 #include <cmath>
 #include <cstdint>
@@ -22,9 +24,22 @@ std::string hours(double minutes) {
 
 std::vector<std::string> remarks_of(const QuoteRow& row) {
     std::vector<std::string> out = row.warnings;
+    if (is_guessed(row))
+        out.insert(out.begin(), std::string(not_measured) + ": its price and length are ranges");
     if (row.quote)
         out.insert(out.end(), row.quote->left_out.begin(), row.quote->left_out.end());
     return out;
+}
+
+bool is_guessed(const QuoteRow& row) {
+    return row.quote && row.quote->range;
+}
+
+std::string range_of_money(const QuoteRange& range, const Price& price) {
+    if (!range.low_total || !range.high_total)
+        return "not known";
+    return to_string(*range.low_total, price.digits) + " to " +
+           money(*range.high_total, price.digits, price.currency);
 }
 
 } // namespace pelt::report

@@ -15,4 +15,10 @@ std::string hours(double minutes);
 /// Warnings, and what the price does not hold.
 std::vector<std::string> remarks_of(const QuoteRow& row);
 
+/// Whether it is of a vehicle that was not measured.
+bool is_guessed(const QuoteRow& row);
+
+/// "2100.00 to 2600.00 EUR"; "not known" where an end is not.
+std::string range_of_money(const QuoteRange& range, const Price& price);
+
 } // namespace pelt::report

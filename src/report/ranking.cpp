@@ -10,17 +10,18 @@
 #include <tuple>
 
 namespace pelt::report {
-namespace {
 
 std::optional<Money> price_of(const ComparisonRow& row) {
-    return row.sheet ? row.sheet->order.total : std::nullopt;
+    return row.order() != nullptr && !row.priced_width ? row.order()->total : std::nullopt;
 }
+
+namespace {
 
 /// The place of the row's currency among those of the comparison.
 std::size_t currency_of(const Comparison& comparison, const ComparisonRow& row) {
     const auto same =
         std::find_if(comparison.rows.begin(), comparison.rows.end(), [&](const ComparisonRow& r) {
-            return price_of(r) && r.sheet->order.currency == row.sheet->order.currency;
+            return price_of(r) && r.order()->currency == row.order()->currency;
         });
     return static_cast<std::size_t>(same - comparison.rows.begin());
 }
@@ -53,16 +54,16 @@ Money rounded(Int128 micros, int digits) {
 }
 
 /// "12.00 EUR for", "5.00 EUR saved by"
-std::string part(Money amount, const Sheet& sheet, const std::string& what) {
-    const int digits = sheet.plan.job().film.money_digits;
+std::string part(Money amount, const ComparisonRow& row, const std::string& what) {
+    const int digits = row.job()->film.money_digits;
     const bool saved = amount < Money{};
-    return money(saved ? Money{} - amount : amount, digits, sheet.order.currency) +
+    return money(saved ? Money{} - amount : amount, digits, row.order()->currency) +
            (saved ? " saved by " : " for ") + what;
 }
 
-std::string seams_text(const Sheet& sheet, const Sheet& than) {
-    const auto seams = static_cast<std::int64_t>(sheet.plan.job().seams.size());
-    const auto others = static_cast<std::int64_t>(than.plan.job().seams.size());
+std::string seams_text(const ComparisonRow& row, const ComparisonRow& than) {
+    const auto seams = static_cast<std::int64_t>(row.job()->seams.size());
+    const auto others = static_cast<std::int64_t>(than.job()->seams.size());
     if (seams == others)
         return "";
     return "; " + counted(seams > others ? seams - others : others - seams, "seam", "seams") +
@@ -70,38 +71,46 @@ std::string seams_text(const Sheet& sheet, const Sheet& than) {
 }
 
 std::string difference(const Ranked& ranked, const Measures& measures) {
-    const Sheet& sheet = *ranked.row->sheet;
-    const Sheet& than = *ranked.cheapest->sheet;
-    const Length length = sheet.order.length();
-    const Length least = than.order.length();
-    const int digits = sheet.plan.job().film.money_digits;
+    const ComparisonRow& row = *ranked.row;
+    const ComparisonRow& than = *ranked.cheapest;
+    const Length length = row.order()->length();
+    const Length least = than.order()->length();
+    const int digits = row.job()->film.money_digits;
     std::string text = ranked.row->film + ", " + measures.size_with_unit(ranked.row->width) + ": " +
-                       money(*ranked.more, digits, sheet.order.currency) + " more";
+                       money(*ranked.more, digits, row.order()->currency) + " more";
     if (least > Length{} && length != least) {
         const Money by_length = rounded(
-            Int128{than.order.total->micros()} * (length.pm() - least.pm()) / least.pm(), digits);
+            Int128{than.order()->total->micros()} * (length.pm() - least.pm()) / least.pm(), digits);
         const bool longer = length > least;
         const std::string film = measures.film(longer ? length - least : least - length) +
                                  (longer ? " more" : " less") + " film to order";
         const Money by_price = *ranked.more - by_length;
         text += by_price == Money{} ? ", all for " + film
-                                    : ": " + part(by_length, sheet, film) + ", " +
-                                          part(by_price, sheet, "its price a length");
+                                    : ": " + part(by_length, row, film) + ", " +
+                                          part(by_price, row, "its price a length");
     } else {
         text += ", all for its price a length";
     }
-    return text + seams_text(sheet, than) + ".";
+    return text + seams_text(row, than) + ".";
 }
 
 bool has_several_currencies(const Comparison& comparison) {
     std::set<std::string> currencies;
     for (const ComparisonRow& row : comparison.rows)
         if (price_of(row))
-            currencies.insert(row.sheet->order.currency);
+            currencies.insert(row.order()->currency);
     return currencies.size() > 1;
 }
 
 } // namespace
+
+const Job* ComparisonRow::job() const {
+    return sheet ? &sheet->plan.job() : estimate ? estimate->as_scaled.get() : nullptr;
+}
+
+const Order* ComparisonRow::order() const {
+    return sheet ? &sheet->order : estimate ? &estimate->order : nullptr;
+}
 
 std::vector<std::string> about_the_prices(const Comparison& comparison) {
     const Measures measures(comparison.unit);
@@ -110,10 +119,11 @@ std::vector<std::string> about_the_prices(const Comparison& comparison) {
         out.push_back("The prices are in several currencies: those of each are ranked by "
                       "themselves, and not compared with the others.");
     for (const ComparisonRow& row : comparison.rows)
-        if (price_of(row) && row.priced_width)
+        if (row.sheet && row.sheet->order.total && row.priced_width)
             out.push_back(row.film + ", " + measures.size_with_unit(row.width) +
-                          ": priced like its roll " + measures.size_with_unit(*row.priced_width) +
-                          " wide, the only one in the film's file. Ask the price for this width.");
+                          ": no price, since the film's file has only that of its roll " +
+                          measures.size_with_unit(*row.priced_width) +
+                          " wide; ask for that of this width.");
     return out;
 }
 
@@ -127,7 +137,7 @@ std::vector<Ranked> ranks(const Comparison& comparison) {
 std::vector<Ranked> ranked(const Comparison& comparison) {
     std::vector<Ranked> out = ranks(comparison);
     const auto place = [&](const Ranked& r) {
-        const int known = r.rank ? 0 : (r.row->sheet ? 1 : 2);
+        const int known = r.rank ? 0 : (r.row->job() != nullptr ? 1 : 2);
         return std::tuple(known, known == 0 ? currency_of(comparison, *r.row) : 0,
                           r.rank.value_or(0));
     };

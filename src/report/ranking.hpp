@@ -10,6 +10,10 @@
 
 namespace pelt::report {
 
+/// What a row costs; none where it is not known, or the film's prices are for a roll of another
+/// width.
+std::optional<Money> price_of(const ComparisonRow& row);
+
 /// A row of a comparison, and where it stands among those of its currency.
 struct Ranked {
     const ComparisonRow* row = nullptr;

@@ -8,6 +8,7 @@
 #include "model/plan.hpp"
 #include "report/area.hpp"
 #include "report/document.hpp"
+#include "report/estimate.hpp"
 #include "report/measured.hpp"
 #include "report/paper_size.hpp"
 #include "report/quote.hpp"
@@ -15,6 +16,7 @@
 
 #include <optional>
 #include <string>
+#include <utility>
 #include <vector>
 
 namespace pelt::report {
@@ -27,11 +29,15 @@ struct Sheet {
     Unit unit = Unit::mm;        ///< for people's formats
     std::string check_code = {}; ///< of all files read; empty: of the vehicles' and the film's text
     std::string date = {};       ///< as the user gave it; empty: a blank to write in
+    std::vector<std::pair<std::string, std::string>> filled = {}; ///< other blanks: word and text
     std::string stopped_by = {}; ///< what ended the search early ("time"), for programs; people are
                                  ///< told by a warning
     RulesCost rules_cost = {};   ///< not asked for: nothing is said
     Binding binding = {};        ///< what the length hangs on; not asked for: nothing is said
 };
+
+/// The words of the blanks on a sheet, in small letters.
+const std::vector<std::string>& names_of_blanks();
 
 /// Which pieces the length hangs on, in words; empty: not asked for.
 std::string what_binds(const Sheet& sheet);
@@ -112,8 +118,13 @@ struct ComparisonRow {
     Um width = 0; ///< of the roll
     std::optional<Sheet> sheet;
     std::string problem;
-    std::optional<Um> priced_width = std::nullopt; ///< of the roll that the prices are for; none:
-                                                   ///< this one
+    /// Of the roll that the film's prices are for; none: of this one. Else the row has no price.
+    std::optional<Um> priced_width = std::nullopt;
+    std::optional<Estimate> estimate = std::nullopt; ///< in place of a sheet: not all was measured
+
+    /// Of the sheet or the estimate; none where there is neither.
+    const Job* job() const;
+    const Order* order() const;
 };
 
 struct Comparison {
@@ -131,8 +142,9 @@ std::string to_markdown(const Comparison& comparison);
 std::string to_json(const Comparison& comparison);
 
 /// A head and one row a film and width: vehicle film roll_width_mm length_mm bound_mm
-/// waste_percent order_mm total currency seams pieces problem rank more, the last two by what is
-/// bought, 1 for the cheapest of its currency. New columns may be added at the end.
+/// waste_percent order_mm total currency seams pieces problem rank more guessed_panels low_mm
+/// high_mm; rank and more by what is bought, 1 for the cheapest of its currency; the last two only
+/// of vehicles that were not measured. New columns may be added at the end.
 std::string to_csv(const Comparison& comparison);
 
 /// The film that stays on one vehicle, against what is usual for its body.

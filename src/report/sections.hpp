@@ -8,7 +8,9 @@ namespace pelt::report {
 
 /// Job, order, what it assumes, what needs a decision, how the film lies.
 Document first_page_of(const Sheet& sheet);
-/// The list in the order of laying, pieces, figures, offcuts, cautions.
-Document after_the_cutting(const Sheet& sheet);
+/// For paper: the one list of all pieces, in the order of laying, and how it is read.
+Document list_of_pieces(const Sheet& sheet);
+/// For paper: figures, offcuts, cautions.
+Document last_page_of(const Sheet& sheet);
 
 } // namespace pelt::report

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MIT
 #include "report/assumptions.hpp"
+#include "report/blanks.hpp"
 #include "report/cautions.hpp"
 #include "report/facts.hpp"
 #include "report/figures.hpp"
@@ -17,50 +18,29 @@
 namespace pelt::report {
 namespace {
 
-constexpr const char* blank = "____________";
-
-/// One text for findings that say the same of several panels.
-std::vector<std::string> texts_of(const std::vector<Finding>& findings) {
-    std::vector<std::pair<std::string, std::vector<std::string>>> grouped;
-    for (const Finding& finding : findings) {
-        const auto same = std::find_if(grouped.begin(), grouped.end(), [&](const auto& entry) {
-            return entry.first == finding.text;
-        });
-        auto& entry = same == grouped.end()
-                          ? grouped.emplace_back(finding.text, std::vector<std::string>{})
-                          : *same;
-        if (!finding.panel.empty())
-            entry.second.push_back(finding.panel);
-    }
-    std::vector<std::string> texts;
-    for (const auto& [text, panels] : grouped)
-        texts.push_back(panels.empty() ? text : listed(panels) + ": " + text);
-    return texts;
-}
-
 class CutSheet {
 public:
     explicit CutSheet(const Sheet& sheet)
         : sheet_(sheet), job_(sheet.plan.job()), measures_(sheet.unit) {}
 
     void first_page() {
-        const std::vector<Finding> seams = added_seams(sheet_, measures_);
-        if (!seams.empty())
-            add(Items{"!", texts_of(seams)});
         job_lines();
         order();
+        decisions();
+        seams();
         add(Heading{"WHAT THIS ASSUMES"});
         add(Items{"-", assumptions(sheet_, measures_)});
-        decisions();
         film();
     }
 
-    void laying() {
+    void laying(Table table) {
         add(Heading{"IN THE ORDER OF LAYING"});
-        add(laying_table(sheet_, measures_));
+        add(std::move(table));
         line(job_.by == CutBy::straight
                  ? "Cut at: from the free end / from the near edge, once its roll edge is off."
                  : "Cut at: from the free end / from the near edge of the roll.");
+        if (const std::string covered = covered_openings(sheet_); !covered.empty())
+            line(covered);
     }
 
     void cuts() {
@@ -75,14 +55,22 @@ public:
         line(how_to_set_the_ruler());
     }
 
-    void last_pages() {
+    void list_in_full() {
+        laying(laying_table_in_full(sheet_, measures_));
+        line(stretch_note(sheet_));
+    }
+
+    void pieces() {
         add(Heading{"PIECES BY NUMBER"});
         add(pieces_table(sheet_, measures_));
         line(stretch_note(sheet_));
+    }
+
+    void last_page() {
         figures();
         offcuts();
         add(Heading{"CAUTIONS"});
-        add(Items{"-", cautions(sheet_, measures_)});
+        add(Items{"-", cautions(sheet_)});
     }
 
     Document written() { return std::move(document_); }
@@ -98,25 +86,9 @@ private:
         line("Film: " + job_.film.name +
              (job_.film.kind ? " (" + std::string(name_of(*job_.film.kind)) + ")" : "") + " · " +
              by_text(job_.by));
-        const std::string code = check_code_of(sheet_);
-        line("Files: " + (code.empty() ? std::string(blank) : code) + " · job: " + blank +
-             " · colour: " + blank);
-        const std::string batch = known_batch();
-        line("Batch: " + (batch.empty() ? std::string(blank) : batch) + " · date: " +
-             (sheet_.date.empty() ? std::string(blank) : sheet_.date) + " · measured by: " + blank);
+        for (const std::string& text : lines_with_blanks(sheet_))
+            line(text);
         line("Cautions: see last page.");
-    }
-
-    /// Of all film that is used, where it is one and known.
-    std::string known_batch() const {
-        std::string batch;
-        for (const UsedRoll& used : sheet_.plan.layout().rolls) {
-            const std::string own = known_batch_of(job_.rolls.at(used.roll));
-            if (own.empty() || (!batch.empty() && batch != own))
-                return "";
-            batch = own;
-        }
-        return batch;
     }
 
     void order() {
@@ -126,13 +98,21 @@ private:
     }
 
     void decisions() {
-        std::vector<std::string> texts = texts_of(other_findings(sheet_, measures_, true));
-        for (const std::string& text : cautions_of_this_job(sheet_, measures_))
-            texts.push_back(text);
+        std::vector<std::string> texts;
+        for (const GatheredMark& mark : gathered(marks_of(sheet_, measures_)))
+            texts.push_back(mark.sentence());
         if (texts.empty())
             return;
-        add(Heading{"DECIDE OR MIND BEFORE CUTTING"});
+        add(Heading{"DECIDE BEFORE CUTTING"});
         add(Items{"!", texts});
+    }
+
+    void seams() {
+        const std::vector<std::string> texts = added_seams(sheet_, measures_);
+        if (texts.empty())
+            return;
+        add(Heading{"SEAMS"});
+        add(Items{"-", texts});
     }
 
     void film() {
@@ -178,9 +158,10 @@ private:
 Document cut_sheet(const Sheet& sheet) {
     CutSheet whole(sheet);
     whole.first_page();
-    whole.laying();
+    whole.laying(laying_table(sheet, Measures(sheet.unit)));
     whole.cuts();
-    whole.last_pages();
+    whole.pieces();
+    whole.last_page();
     return whole.written();
 }
 
@@ -190,10 +171,15 @@ Document first_page_of(const Sheet& sheet) {
     return part.written();
 }
 
-Document after_the_cutting(const Sheet& sheet) {
+Document list_of_pieces(const Sheet& sheet) {
     CutSheet part(sheet);
-    part.laying();
-    part.last_pages();
+    part.list_in_full();
+    return part.written();
+}
+
+Document last_page_of(const Sheet& sheet) {
+    CutSheet part(sheet);
+    part.last_page();
     return part.written();
 }
 

@@ -22,12 +22,6 @@ std::string by_chance(const Job& job, const std::vector<RedoChance>& chances, bo
     return text;
 }
 
-/// What there is beyond the length needed, in words.
-std::string what_is_there(const Sheet& sheet, const Measures& measures) {
-    return sheet.order.lines.empty() ? "with what is left of its batch"
-                                     : "the order of " + measures.film(sheet.order.length());
-}
-
 } // namespace
 
 std::string of_jobs(double percent) {
@@ -56,6 +50,19 @@ std::string how_often_enough(const Spare& spare) {
            ": what is left lies on several rolls, and no piece is cut from two ends.";
 }
 
+/// What is bought, or left on the shelf, and what would have to be bought without spare.
+std::string what_suffices(const Sheet& sheet, const Spare& spare, const Measures& measures) {
+    if (sheet.order.lines.empty())
+        return "With what is left of its batch the film is " + how_often_enough(spare);
+    const Length ordered = sheet.order.length();
+    if (spare.bare_order == ordered)
+        return "The order of " + measures.film(ordered) + ", no more than without spare, is " +
+               how_often_enough(spare);
+    return "Without spare the order of " + measures.film(spare.bare_order) + " is enough in " +
+           of_jobs(spare.bare_percent) + ", that of " + measures.film(ordered) + " is " +
+           how_often_enough(spare);
+}
+
 } // namespace
 
 std::vector<std::string> about_the_spare(const Sheet& sheet, const Measures& measures) {
@@ -65,9 +72,8 @@ std::vector<std::string> about_the_spare(const Sheet& sheet, const Measures& mea
     const Job& job = sheet.plan.job();
     std::vector<std::string> out{
         "Spare for pieces that are spoilt and cut again: at least " + measures.film(spare.needed) +
-        ", to be enough in " + of_jobs(spare.sure_percent) + ". Without any spare the film is " +
-        "enough in " + of_jobs(spare.bare_percent) + ", " + what_is_there(sheet, measures) +
-        (sheet.order.lines.empty() ? " it is " : " is ") + how_often_enough(spare)};
+        ", to be enough in " + of_jobs(spare.sure_percent) + ". " +
+        what_suffices(sheet, spare, measures)};
     if (spare.costliest_film > 0)
         out.push_back("Most of the spare is for the " +
                       panel_label(job, spare.costliest_vehicle, spare.costliest_panel) +

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MIT
 #include "report/area.hpp"
+#include "report/estimate.hpp"
 #include "report/draw/letters.hpp"
 #include "report/numbers.hpp"
 #include "report/stretch_shades.hpp"
@@ -115,6 +116,9 @@ private:
         y_ = margin;
         line(sheet_.vehicle + (sheet_.demonstration ? ": demonstration, invented data" : ""),
              "title");
+        if (std::any_of(sheet_.rows.begin(), sheet_.rows.end(),
+                        [](const PanelArea& row) { return row.guessed; }))
+            line(not_measured);
         if (!sheet_.film.empty())
             line("Film: " + sheet_.film +
                  (sheet_.stretch_limit ? ", gives " + percent(*sheet_.stretch_limit) : ""));

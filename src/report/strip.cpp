@@ -4,12 +4,12 @@
 #include "report/cautions.hpp"
 #include "report/csv_text.hpp"
 #include "report/decimal.hpp"
+#include "report/estimate.hpp"
 #include "report/json_text.hpp"
 #include "report/words.hpp"
 #include "trade/consumables.hpp"
 
 #include <algorithm>
-#include <array>
 #include <cmath>
 
 namespace pelt::report {
@@ -86,10 +86,6 @@ std::vector<std::string> times(const StripList& list) {
     return out;
 }
 
-std::string part_from(std::int64_t whole, int percent) {
-    return std::to_string((whole * percent + 99) / 100);
-}
-
 std::vector<std::string> tools_of(const StripList& list) {
     std::vector<std::string> tools;
     for (const PartOff& row : list.off)
@@ -97,6 +93,38 @@ std::vector<std::string> tools_of(const StripList& list) {
             std::find(tools.begin(), tools.end(), row.part.tool) == tools.end())
             tools.push_back(row.part.tool);
     return tools;
+}
+
+/// " l", " pairs", " roll" of one.
+std::string unit_of(const ConsumableNeed& need) {
+    constexpr std::int64_t one = 1'000;
+    if (need.unit.empty())
+        return "";
+    const bool plural = need.unit == "rolls" || need.unit == "pairs";
+    return " " + (plural && need.high == one ? need.unit.substr(0, need.unit.size() - 1)
+                                             : need.unit);
+}
+
+/// "blade tips 2 to 4, clips 1"
+std::string used_up(const StripList& list) {
+    std::string text;
+    for (const ConsumableNeed& need : list.used_up) {
+        const std::string low = decimal(need.low, 3, 0);
+        const std::string high = decimal(need.high, 3, 0);
+        text += (text.empty() ? "" : ", ") + need.name + " " + (low == high ? "" : low + " to ") +
+                high + unit_of(need);
+    }
+    return text;
+}
+
+/// Openings that film runs over while their parts are off.
+std::vector<std::string> covered(const StripList& list) {
+    if (list.covered.empty())
+        return {};
+    std::string text;
+    for (const CoveredOf& of : list.covered)
+        text += (text.empty() ? "" : "; ") + of.panel + " (" + listed(of.openings) + ")";
+    return {"Covered, and cut open when the part goes back: " + text + "."};
 }
 
 /// What these parts and panels call for.
@@ -108,13 +136,11 @@ std::vector<std::string> ready_for_this(const StripSheet& sheet, const Measures&
         out.push_back("Tools: " + listed(tools) + ".");
     const std::int64_t clips = total_of(list).clips;
     if (clips > 0)
-        out.push_back("Clips: " + std::to_string(clips) + " come off; have " +
-                      part_from(clips, trade::clips_broken_percent.least) + " to " +
-                      part_from(clips, trade::clips_broken_percent.most) +
-                      " new ones of their kinds, since one or two of ten break.");
-    out.push_back("Blade tips: " + std::to_string(trade::blade_tips_a_panel.least * list.pieces) +
-                  " to " + std::to_string(trade::blade_tips_a_panel.most * list.pieces) +
-                  ", two to four a panel.");
+        out.push_back("Clips that come off: " + std::to_string(clips) +
+                      "; new ones are of their kinds, since one or two of ten break.");
+    out.push_back("Used up by these panels and parts: " + used_up(list) + ".");
+    if (!sheet.film)
+        out.push_back("Edge tape and primer hang on the film: name it behind the vehicle.");
     const auto edge = static_cast<Um>(std::ceil(list.edge_mm)) * um_per_mm;
     out.push_back("Film edge to press down and warm again: " + measures.film(edge) +
                   " round all panels, which takes " +
@@ -122,20 +148,6 @@ std::vector<std::string> ready_for_this(const StripSheet& sheet, const Measures&
                   duration(trade::minutes_a_metre_of_edge.most * list.edge_mm / 1000) +
                   " (one to two minutes a metre).");
     return out;
-}
-
-template <std::size_t n>
-std::string amounts(const std::array<trade::Amount, n>& rows, const std::string& joint) {
-    std::string text;
-    for (const trade::Amount& row : rows)
-        text +=
-            (text.empty() ? "" : joint) + std::string(row.what) + " " + std::string(row.how_much);
-    return text;
-}
-
-std::string usual_amounts() {
-    return "A full change of a five-door car usually takes: " +
-           amounts(trade::usual_amounts, ", ") + "; " + amounts(trade::amounts_at_need, "; ") + ".";
 }
 
 std::vector<std::string> not_off(const StripList& list) {
@@ -186,6 +198,18 @@ Json json_total(const StripList& list) {
         .on_one_line();
 }
 
+Json json_used_up(const StripList& list) {
+    std::vector<Json> items;
+    for (const ConsumableNeed& need : list.used_up)
+        items.push_back(JsonObject()
+                            .add("name", json_text(need.name))
+                            .add("unit", json_text_or_null(need.unit))
+                            .add("low", json_number(decimal(need.low, 3, 0)))
+                            .add("high", json_number(decimal(need.high, 3, 0)))
+                            .on_one_line());
+    return json_lines(items);
+}
+
 std::string in_one_field(const std::vector<std::string>& names) {
     std::string text;
     for (const std::string& name : names)
@@ -197,7 +221,14 @@ std::string in_one_field(const std::vector<std::string>& names) {
 
 Document strip_report(const StripSheet& sheet) {
     const Measures measures(sheet.unit);
-    Document out{Title{sheet.vehicle, sheet.demonstration ? "DEMONSTRATION: INVENTED DATA" : ""}};
+    const std::string invented = sheet.demonstration ? "DEMONSTRATION: INVENTED DATA" : "";
+    const bool guessed = !sheet.like.empty();
+    Document out{Title{sheet.vehicle, guessed ? not_measured : invented}};
+    if (guessed && !invented.empty())
+        out.push_back(Line{invented});
+    if (guessed)
+        out.push_back(Line{"The parts are those of " + sheet.like +
+                           ", which this vehicle is like: look what it has before you begin."});
     if (sheet.film)
         out.push_back(Line{"Film: " + sheet.film->name});
     out.push_back(Heading{"PARTS TO TAKE OFF, IN THIS ORDER"});
@@ -206,15 +237,14 @@ Document strip_report(const StripSheet& sheet) {
     else {
         out.push_back(parts_table(sheet));
         out.push_back(Line{
-            "Minutes and clips are of all pieces of a part. Its panels are those whose film goes "
-            "behind it or over its place."});
+            "Count, minutes and clips are of all pieces of a part that these panels call for."});
     }
     add_items(out, "-", waits(sheet.list));
     add_items(out, "-", not_off(sheet.list));
+    add_items(out, "-", covered(sheet.list));
     add_items(out, "-", times(sheet.list));
     out.push_back(Heading{"TO HAVE READY"});
     add_items(out, "-", ready_for_this(sheet, measures));
-    out.push_back(Items{"-", {usual_amounts()}});
     out.push_back(Line{"Common practice throughout, but for what the vehicle file says."});
     out.push_back(Heading{"CAUTIONS"});
     out.push_back(Items{"-", cautions_of_taking_off(sheet)});
@@ -233,7 +263,9 @@ std::string to_json(const StripSheet& sheet) {
                .add("parts", json_lines(parts))
                .add("stay", json_names(sheet.list.stay))
                .add("not_needed", json_names(sheet.list.not_needed))
+               .add("used_up", json_used_up(sheet.list))
                .add("total", json_total(sheet.list))
+               .add("guessed", json_bool(!sheet.like.empty()))
                .on_lines()
                .text +
            "\n";
@@ -241,7 +273,8 @@ std::string to_json(const StripSheet& sheet) {
 
 std::string to_csv(const StripSheet& sheet) {
     std::string text = csv_line(
-        {"step", "part", "count", "tool", "minutes_each", "clips_each", "after", "panels"});
+        {"step", "part", "count", "tool", "minutes_each", "clips_each", "after", "panels",
+                  "guessed"});
     const auto number = [](const std::optional<double>& value) {
         return value ? decimal(thousandths(*value), 3, 0) : "";
     };
@@ -250,7 +283,8 @@ std::string to_csv(const StripSheet& sheet) {
         text += csv_line({std::to_string(++step), csv_text(row.part.name),
                           std::to_string(row.part.count), csv_text(row.part.tool),
                           number(row.part.minutes_each), std::to_string(row.part.clips_each),
-                          in_one_field(row.part.after), in_one_field(row.panels)});
+                          in_one_field(row.part.after), in_one_field(row.panels),
+                          sheet.like.empty() ? "no" : "yes"});
     return text;
 }
 

@@ -19,17 +19,19 @@ struct StripSheet {
     bool motorcycle = false;
     StripList list;
     Unit unit = Unit::mm;
+    std::string like = {}; ///< the vehicle from which guessed panels are scaled; empty: none are
 };
 
 Document strip_report(const StripSheet& sheet);
 
 /// Schema pelt.strip/1: "parts" in the order of taking off, each with "part", "count", "tool",
 /// "minutes_each" (null where not known), "clips_each", "after", "panels"; "stay",
-/// "not_needed"; "total" with "minutes" (of the parts that have them), "parts_without_minutes",
+/// "not_needed"; "guessed" where the parts are another vehicle's; "used_up" with "name", "unit"
+/// (null: pieces), "low", "high"; "total" with "minutes" (of the parts that have them), "parts_without_minutes",
 /// "clips", "pieces", "edge_mm".
 std::string to_json(const StripSheet& sheet);
 
-/// step part count tool minutes_each clips_each after panels; one row a part, no total.
+/// step part count tool minutes_each clips_each after panels guessed; one row a part, no total.
 /// Several names in one field are separated by "; ".
 std::string to_csv(const StripSheet& sheet);
 

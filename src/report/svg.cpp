@@ -51,7 +51,7 @@ private:
                      (has_arrow() ? ", film arrow to the right" : ""));
         const std::string code = check_code_of(sheet_);
         put_left(draw::Face::plain, note_size,
-                 "Files: " + (code.empty() ? std::string("____________") : code) +
+                 "Check code: " + (code.empty() ? std::string("____________") : code) +
                      (sheet_.date.empty() ? "" : " · date: " + sheet_.date) + " · sizes in " +
                      measures_.size_unit());
     }

@@ -7,7 +7,6 @@
 #include <cmath>
 
 namespace pelt::report {
-namespace {
 
 /// Strips of constant curvature ask K W² / 8, so a width needs W sqrt(K / (8 limit)) of them.
 std::optional<int> strips_needed(const StretchAsked& stretch, double limit_percent) {
@@ -21,7 +20,35 @@ std::optional<int> strips_needed(const StretchAsked& stretch, double limit_perce
     return std::max(2, static_cast<int>(std::ceil(strips)));
 }
 
-} // namespace
+Asked how_much_it_asks(const StretchAsked& stretch, double limit_percent) {
+    constexpr double nearly_all = .8;
+    if (stretch.is == StretchAsked::Is::unknown)
+        return Asked::little;
+    const double asked = stretch.percent;
+    if (asked > limit_percent)
+        return Asked::too_much;
+    // An estimate is right within a tenth, so its margin lies within the last fifth.
+    if (asked > nearly_all * limit_percent)
+        return Asked::nearly_all;
+    return stretch.natural_percent.value_or(asked) > limit_percent ? Asked::warming
+                                                                   : Asked::little;
+}
+
+std::string over_the_limit(const StretchAsked& stretch, double limit_percent) {
+    const bool saddle = stretch.curvature && *stretch.curvature < 0;
+    return std::string(saddle ? "hollow one way and " : "") + "over the film's " +
+           percent(limit_percent) + " stretch";
+}
+
+std::string near_the_limit(double limit_percent) {
+    return "near the film's " + percent(limit_percent) + " stretch";
+}
+
+std::string remedy_for(const StretchAsked& stretch) {
+    return stretch.curvature && *stretch.curvature < 0
+               ? "lay an inlay first, or take softer film"
+               : "cut in at its edges, or take softer film";
+}
 
 std::string_view name_of(Lies lies) {
     switch (lies) {

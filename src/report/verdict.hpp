@@ -23,6 +23,19 @@ std::optional<Lies> how_it_lies(const StretchAsked& stretch, std::optional<doubl
 /// "lies down", "warm it and spread it, then post-heat it", "will not go in one piece".
 std::string in_words(Lies lies);
 
+/// In how many strips, side by side, it would lie down; none where that is not known.
+std::optional<int> strips_needed(const StretchAsked& stretch, double limit_percent);
+
+/// How much of what the film gives a panel asks: more, above 80 %, so much that film lying by itself
+/// would need more and has to be warmed, or little (which is also said of what is not known).
+enum class Asked { little, warming, nearly_all, too_much };
+Asked how_much_it_asks(const StretchAsked& stretch, double limit_percent);
+
+/// In the words of a mark: what is wrong, and what to do where it asks too much.
+std::string over_the_limit(const StretchAsked& stretch, double limit_percent);
+std::string near_the_limit(double limit_percent);
+std::string remedy_for(const StretchAsked& stretch);
+
 /// What helps where the film will not go in one piece: strips, cuts, an inlay; no full stop.
 std::string advice_on(const StretchAsked& stretch, double limit_percent);
 

@@ -21,4 +21,8 @@ bool must_be_seen(std::string_view keep_clear) {
     return std::find(seen.begin(), seen.end(), keep_clear) != seen.end();
 }
 
+bool works_through_film(std::string_view keep_clear) {
+    return keep_clear == "radar" || keep_clear == "aerial";
+}
+
 } // namespace pelt::trade

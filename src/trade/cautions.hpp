@@ -18,4 +18,7 @@ bool measures_or_sends(std::string_view keep_clear);
 /// Whether it must be seen, so that no film may cover it.
 bool must_be_seen(std::string_view keep_clear);
 
+/// Whether film without metal may lie over it, where the vehicle's maker allows it.
+bool works_through_film(std::string_view keep_clear);
+
 } // namespace pelt::trade

@@ -48,6 +48,10 @@ std::string_view word_of(PanelKind kind);
 /// longest.
 Named named(std::string_view name);
 
+/// Whether it is flat, or bent one way alone: film lies on it without stretch, so that nothing is to
+/// be measured. Common practice, no source.
+bool is_flat(PanelKind kind);
+
 /// Whether hardware of this name is badges, which are stuck back on.
 bool is_badge(std::string_view hardware);
 

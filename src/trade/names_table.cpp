@@ -124,4 +124,11 @@ std::string_view word_of(PanelKind kind) {
     return names.at(static_cast<std::size_t>(kind)).word;
 }
 
+bool is_flat(PanelKind kind) {
+    static constexpr auto flat = std::to_array<PanelKind>(
+        {sill, loading_sill, running_board, step_plate, truck_skirt, a_pillar, b_pillar, c_pillar,
+         cant_rail, roof_gutter, header, trim, bed_wall, cargo_wall, door_jamb});
+    return std::find(flat.begin(), flat.end(), kind) != flat.end();
+}
+
 } // namespace pelt::trade

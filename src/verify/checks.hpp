@@ -16,6 +16,9 @@ using Sentences = std::vector<std::string>;
 /// before.
 bool sane(const Job& job, const Layout& layout, Sentences& faults);
 
+/// No piece is of a panel whose sizes are guessed: film is cut by what was measured alone.
+void check_measured(const Job& job, Sentences& faults);
+
 /// Everything that the vehicles ask for is placed once, and nothing else.
 void check_complete(const Job& job, const Layout& layout, Sentences& faults);
 

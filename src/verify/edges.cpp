@@ -55,12 +55,19 @@ AtEdge at_edge(const Job& job, const Panel& panel, const BlankEdge& edge) {
     return stays_on(job, behind) ? AtEdge{flush_of(job, panel), 0} : out;
 }
 
-// What must stay clear is never covered, and is no edge to turn film around by itself.
+// What receives or sends through its cover; lamps, plates, cameras and ultrasonic sensors do not.
+bool works_through_film(const Opening& opening) {
+    return opening.keep_clear == "radar" || opening.keep_clear == "aerial";
+}
+
+// What must stay clear is never covered, but for radar and aerials by film without metal, and is no
+// edge to turn film around by itself.
 AtOpening at_opening(const Job& job, const Panel& panel, const Opening& opening) {
     if (stays_on(job, opening.behind))
         return {false, flush_of(job, panel)};
     const bool clear = !opening.keep_clear.empty();
-    if (!opening.behind.empty() && !clear)
+    const bool metal = job.film.holds_metal != HoldsMetal::no;
+    if (!opening.behind.empty() && (!clear || (works_through_film(opening) && !metal)))
         return {true, 0};
     return {false, opening.wrap.value_or(clear ? 0 : usual_wrap(job, panel))};
 }

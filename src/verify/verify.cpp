@@ -16,6 +16,7 @@ Verdict verify(std::shared_ptr<const Job> job, Layout layout) {
     Verdict verdict;
     if (!sane(*job, layout, verdict.faults))
         return verdict;
+    check_measured(*job, verdict.faults);
     check_complete(*job, layout, verdict.faults);
     check_pieces(*job, verdict.faults);
     check_places(*job, layout, verdict.faults);

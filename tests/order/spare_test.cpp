@@ -202,7 +202,9 @@ TEST_CASE("an order with spare: what is needed, how often it suffices, which pan
     const Spare& spare = *outcome.order.spare;
     // 3.2 m are needed. Within 0.9 m: nothing spoilt, b once, or one of the three a.
     const double none = .9 * .9 * .9 * .8;
-    CHECK(std::abs(spare.bare_percent - 100 * none) < 1e-10);
+    // 4 m must be bought without spare too, so 0.8 m are left over: b once, nothing else.
+    CHECK(spare.bare_order == Length::from_mm(4'000));
+    CHECK(std::abs(spare.bare_percent - 100 * none * (1 + .2)) < 1e-10);
     const double within_900 = none * (1 + .2 + 3 * .1);
     CHECK(within_900 < .90);
     CHECK(spare.needed == 1'400'000); // b twice fits 1 m; one of each needs 1.4 m

@@ -65,7 +65,7 @@ TEST_CASE("default wrap: the panel's allowances, else the film's, else 0 with on
     CHECK(box_mm(out.piece().wrapped) == BoxMm{0, 0, 400, 320});
     REQUIRE(count(out.faults, Severity::warning) == 1);
     CHECK(out.faults.front().panel == "panel");
-    CHECK(out.faults.front().what == "no tuck given: its film ends at the edges");
+    CHECK(out.faults.front().what == "no tuck given, so film ends at its edges");
 }
 
 TEST_CASE("edges: none is 0 in silence") {

@@ -41,9 +41,15 @@ TEST_CASE("a wheel arch: w / (r - w), and the longest tuck that holds") {
     CHECK(said(panel, 4).empty());
     panel.edges = {test::wrap("arch", 14)};
     const std::string text = said(panel, 4);
-    CHECK(has(text, "turned round a hollow edge the film stretches by more than it may on an edge "
-                    "(4 %): 'arch' (14 mm asks 4.3 %, 13 mm holds); "));
+    CHECK(has(text, "stretched round hollow edges beyond the film's 4 % on an edge: 'arch' (14 mm "
+                    "asks 4.3 %, 13 mm holds)"));
     CHECK(said(panel, 5).empty());
+    // A mark above a quarter more: 16 / 324 = 4.94 %, 17 / 323 = 5.26 %.
+    panel.edges = {test::wrap("arch", 16)};
+    CHECK_FALSE(has(said(panel, 4), "tuck too wide"));
+    panel.edges = {test::wrap("arch", 17)};
+    CHECK(has(said(panel, 4),
+              "hollow edge, tuck too wide: 'arch'; tuck less, or cut the film in"));
 }
 
 TEST_CASE("a round rim bulges: w / (r + w): its hole is hollow") {
@@ -53,8 +59,14 @@ TEST_CASE("a round rim bulges: w / (r + w): its hole is hollow") {
     CHECK(said(disc, 4).empty());
     disc.edges = {test::wrap("all", 7)};
     CHECK(has(said(disc, 4),
-              "turned round a bulging edge the film gathers by more than it may on an "
-              "edge (4 %): 1-2 to 2-1 (7 mm asks 4.5 %, 6 mm holds); "));
+              "gathered round bulging edges, to be worked in with heat: 1-2 to 2-1"));
+    // Above 20 %, but not on a handle: 37 / 187 = 19.8 %, 38 / 188 = 20.2 %.
+    disc.edges = {test::wrap("all", 37)};
+    CHECK_FALSE(has(said(disc, 4), "tuck too wide"));
+    disc.edges = {test::wrap("all", 38)};
+    CHECK(has(said(disc, 4), "bulging edge, tuck too wide: 1-2 to 2-1; tuck less, or fold it"));
+    disc.is = PanelKind::door_handle;
+    CHECK_FALSE(has(said(disc, 4), "tuck too wide"));
     disc.edges = {test::wrap("all", 0)};
     Opening hole = test::opening("lamp", test::circle({0, 0}, 80));
     hole.wrap = 8 * um_per_mm;
@@ -73,8 +85,8 @@ TEST_CASE("edges and openings with the same figures share them: every one is nam
         panel.openings.back().wrap = 8 * um_per_mm;
     }
     // 8 / 52 = 15.4 %, 60 × 0.04 / 1.04 = 2.3 mm.
-    CHECK(has(said(panel, 4), "(4 %): opening 'left pipe', opening 'right pipe' (8 mm asks 15.4 %, "
-                              "2 mm holds); "));
+    CHECK(has(said(panel, 4), "4 % on an edge: opening 'left pipe', opening 'right pipe' (8 mm asks "
+                              "15.4 %, 2 mm holds)"));
 }
 
 TEST_CASE("straight edges and sharp corners ask nothing: without a limit nothing is said") {
@@ -99,7 +111,7 @@ TEST_CASE("an arch drawn by many points is bent as the arc is") {
     Panel panel = test::panel(test::corners(points));
     panel.edges = {test::wrap("all", 14)};
     // Every chord is an edge of its own: those side by side are named from the first to the last.
-    CHECK(has(said(panel, 4), "(4 %): 2-3 to 36-37 (14 mm asks 4.3 %, 13 mm holds)"));
+    CHECK(has(said(panel, 4), "4 % on an edge: 2-3 to 36-37 (14 mm asks 4.3 %, 13 mm holds)"));
     CHECK(said(panel, 5).empty());
 }
 
@@ -110,8 +122,7 @@ TEST_CASE("a recess: its walls over its narrower side") {
     // 14 / 130 = 10.8 %
     CHECK(said(panel, 4).empty());
     panel.recesses.front().depth_mm = 9;
-    CHECK(has(said(panel, 4), "film laid into the recess 'plate' stretches by 13.8 % (film: 12 %); "
-                              "lay an inlay of 540 mm × 130 mm into it first"));
+    CHECK(has(said(panel, 4), "recess 'plate' asks 13.8 % stretch (film: 12 %); give it an inlay"));
 }
 
 } // namespace

@@ -87,7 +87,7 @@ inline const std::string whole_van =
     "  step plate: {sides: both, size: [400, 90], count: 2}\n"
     "  door jamb: {sides: both, size: [900, 110], extra: jambs}\n"
     "hardware:\n"
-    "  door handles: {tool: screwdriver, minutes: 12, clips: 2, count: 4}\n";
+    "  door handles: {tool: screwdriver, minutes: 12, clips: 2, count: 4, with: front door}\n";
 
 inline const std::string priced_film =
     "film: Test hybrid\n"

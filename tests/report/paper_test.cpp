@@ -9,6 +9,7 @@
 #include "report/paper/pages.hpp"
 #include "report/paper/strips.hpp"
 #include "report/paper/table.hpp"
+#include "report/paper/type_sizes.hpp"
 
 #include <doctest/doctest.h>
 
@@ -210,10 +211,13 @@ TEST_CASE(
     for (std::size_t i = 0; i < steps.size(); ++i) {
         const bool off = steps[i].across && steps[i].of == CutStep::Divides::roll;
         CHECK(table.rows[i].front() == "[  ]");
-        CHECK(table.rows[i].back() == (off ? measures.film(sheet.order.lines.front().length() -
-                                                               Length::from_um(steps[i].running),
-                                                           Rounding::down)
-                                           : ""));
+        const std::string left = "roll " + measures.film(sheet.order.lines.front().length() -
+                                                             Length::from_um(steps[i].running),
+                                                         Rounding::down);
+        const std::string& free = table.rows[i].back();
+        const bool says_it = free.size() >= left.size() &&
+                             free.compare(free.size() - left.size(), left.size(), left) == 0;
+        CHECK(says_it == off);
         across += off ? 1 : 0;
     }
     CHECK(across >= 2);
@@ -347,7 +351,7 @@ TEST_CASE("a sheet says what a person at the table needs") {
     const PaperLetters letters;
     const auto pages = sheet_pages(sheet, Paper::a4, letters);
     for (const std::string text :
-         {"ORDER", "WHAT THIS ASSUMES", "THE FILM ON THE TABLE", "STRIP 1 OF ", "left on the roll",
+         {"ORDER", "WHAT THIS ASSUMES", "THE FILM ON THE TABLE", "STRIPS 1 TO ",
           "write on the backing", "LEFT", "RIGHT", "lies over part 2, lap 10 mm, laid after it",
           "lies under part 1, lap 10 mm, laid before it", "IN THE ORDER OF LAYING", "CAUTIONS",
           "DEMONSTRATION", "page 1 of "}) {
@@ -357,6 +361,11 @@ TEST_CASE("a sheet says what a person at the table needs") {
     for (const draw::Picture& page : pages) {
         const auto faults = test::PictureCheck(page, letters).faults();
         CHECK(faults == std::vector<std::string>{});
+        for (const draw::Mark& mark : page.marks)
+            if (const auto* words = std::get_if<draw::Text>(&mark)) {
+                CAPTURE(words->words);
+                CHECK(words->size >= smallest_type - 1e-9);
+            }
     }
     CHECK(to_pdf(sheet, Paper::a4) == to_pdf(sheet, Paper::a4));
 }

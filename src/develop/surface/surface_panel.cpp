@@ -143,6 +143,13 @@ StretchAsked stretch_of(const LaidScan& laid, const Blank& blank, bool with_boun
     return out;
 }
 
+/// A scan of another vehicle's panel, in the size of this one's.
+Flat stretched(Flat layout, const SurfaceForm& form) {
+    for (Cx& point : layout)
+        point = {point.re * form.times_x, point.im * form.times_y};
+    return layout;
+}
+
 } // namespace
 
 void develop_surface(const SurfaceForm& form, const Panel& panel, const Purpose& purpose,
@@ -160,14 +167,16 @@ void develop_surface(const SurfaceForm& form, const Panel& panel, const Purpose&
     }
     const auto limit =
         purpose.film_percent ? std::optional(*purpose.film_percent / 100) : std::nullopt;
-    const Flat layout = as_drawn(laid->sheet(), laid->flat()->patch, form, laid->layout(limit));
+    const Flat layout = stretched(
+        as_drawn(laid->sheet(), laid->flat()->patch, form, laid->layout(limit)), form);
     Blank blank = blank_of(layout, laid->surface(), panel, loops);
     if (!is_whole(blank)) {
         needs_a_cut(form, panel, "laid flat would lie over itself", faults);
         return;
     }
     out.stretch = stretch_of(*laid, blank, purpose.in_detail);
-    out.surface_mm2 = geometry::area_of(laid->surface().points, laid->surface().triangles);
+    out.surface_mm2 = form.times_x * form.times_y *
+                      geometry::area_of(laid->surface().points, laid->surface().triangles);
     if (purpose.in_detail && !laid->too_rough())
         out.map =
             std::make_shared<const StretchMap>(map_of(laid->sheet(), laid->flat()->patch, layout));

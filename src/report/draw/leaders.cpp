@@ -20,13 +20,37 @@ void Leaders::add(const Point& what, const std::string& number) {
     leaders_.push_back({what, number, letters_.width(number, size_, Face::bold) + apart * size_});
 }
 
-/// Each as near above its own as the others allow, in their order.
+/// In their order, none over another, and each as near above its own as the others allow: the least
+/// sum of squares of how far they stand aside, by joining neighbors that would overlap.
 std::vector<double> Leaders::places_in(const std::vector<const Leader*>& row) const {
+    struct Group {
+        std::vector<double> widths;
+        double width = 0;
+        double wishes = 0; ///< where each would have the group begin, summed
+        double begin() const { return wishes / static_cast<double>(widths.size()); }
+        double end() const { return begin() + width; }
+    };
+    std::vector<Group> groups;
+    for (const Leader* leader : row) {
+        groups.push_back({{leader->width}, leader->width, leader->what.x - leader->width / 2});
+        while (groups.size() > 1 && groups[groups.size() - 2].end() > groups.back().begin()) {
+            const Group last = std::move(groups.back());
+            groups.pop_back();
+            Group& joined = groups.back();
+            joined.wishes += last.wishes - static_cast<double>(last.widths.size()) * joined.width;
+            joined.widths.insert(joined.widths.end(), last.widths.begin(), last.widths.end());
+            joined.width += last.width;
+        }
+    }
     std::vector<double> places;
     double free_from = left_;
-    for (const Leader* leader : row) {
-        places.push_back(std::max(leader->what.x - leader->width / 2, free_from));
-        free_from = places.back() + leader->width;
+    for (const Group& group : groups) {
+        double place = group.begin();
+        for (const double width : group.widths) {
+            places.push_back(std::max(place, free_from));
+            free_from = places.back() + width;
+            place += width;
+        }
     }
     double free_to = right_;
     for (std::size_t i = row.size(); i-- > 0;) {

@@ -2,6 +2,7 @@
 #include "report/paper/flow.hpp"
 
 #include "report/paper/table.hpp"
+#include "report/paper/type_sizes.hpp"
 
 #include <algorithm>
 
@@ -19,7 +20,31 @@ constexpr double item_indent = 1.6;
 constexpr std::size_t short_table = 6; ///< rows
 constexpr double big_size = 9.5;       ///< millimetres: read from a metre away
 constexpr double big_room = 3.5;       ///< around it
-constexpr double foot_size = 2.5;
+constexpr double foot_size = smallest_type;
+
+/// Until it is at least as high as the rest.
+std::size_t rows_in_first_column(const SetTable& set) {
+    const double all = set.height() - set.head.height;
+    double height = 0;
+    std::size_t count = 0;
+    while (count < set.rows.size() && height < all / 2)
+        height += set.rows[count++].height;
+    return count;
+}
+
+/// The rows from `from` to before `to` under the head; nothing where there are none.
+draw::Picture column_of(const SetTable& set, std::size_t from, std::size_t to) {
+    draw::Picture column;
+    if (from == to)
+        return column;
+    draw::put(column, set.head, 0, 0);
+    column.height = set.head.height;
+    for (std::size_t i = from; i < to; ++i) {
+        draw::put(column, set.rows[i], 0, column.height);
+        column.height += set.rows[i].height;
+    }
+    return column;
+}
 
 } // namespace
 
@@ -167,6 +192,21 @@ void Flow::add_centred(const draw::Picture& picture) {
     draw::Picture whole{{}, width(), picture.height};
     draw::put(whole, picture, std::max(0.0, (width() - picture.width) / 2), 0);
     add(whole);
+}
+
+void Flow::add_in_two_columns(const Table& table) {
+    if (table.rows.empty())
+        return;
+    const double between = 2 * type_;
+    const SetTable set = set_table(table, (width() - between) / 2, type_, letters_);
+    const std::size_t left = rows_in_first_column(set);
+    const draw::Picture first = column_of(set, 0, left);
+    const draw::Picture second = column_of(set, left, set.rows.size());
+    draw::Picture both{{}, width(), std::max(first.height, second.height)};
+    draw::put(both, first, 0, 0);
+    draw::put(both, second, (width() + between) / 2, 0);
+    add(both);
+    y_ += 0.6 * type_;
 }
 
 void add_page_numbers(std::vector<draw::Picture>& pages) {

@@ -30,6 +30,8 @@ public:
     /// Never divided; on the next page where it does not fit.
     void add(const draw::Picture& picture);
     void add_centred(const draw::Picture& picture);
+    /// A narrow table in two columns beside each other, read down the left one first; never divided.
+    void add_in_two_columns(const Table& table);
     void space(double height) { y_ += height; }
     void new_page() { new_page(size_); }
     /// Pages from here on have this size.

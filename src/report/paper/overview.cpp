@@ -3,6 +3,7 @@
 
 #include "report/draw/roll.hpp"
 #include "report/legend.hpp"
+#include "report/paper/type_sizes.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -10,8 +11,8 @@
 namespace pelt::report::paper {
 namespace {
 
-constexpr double type = 2.5;
-constexpr double note = 2.5;
+constexpr double type = smallest_type;
+constexpr double note = smallest_type;
 constexpr double gap = 2; ///< above the drawing
 constexpr double title_height = 1.9 * note;
 // Leaders above a row and distances below it, in terms of the type: where many pieces need leaders,
@@ -30,7 +31,7 @@ draw::RollView view_of(const Strip& row, double scale, double width) {
     view.to = row.to;
     view.scale = scale;
     view.type = type;
-    view.labels = {{}, {7, 6, 5, 4.2, 3.6, 3.0, 2.6}};
+    view.labels = {{}, {8.3, 7, 6, 5, 4.2, 3.6, smallest_type}};
     view.says_sizes = false;
     return view;
 }

@@ -7,7 +7,10 @@
 #include "report/paper/flow.hpp"
 #include "report/paper/overview.hpp"
 #include "report/paper/pages.hpp"
+#include "report/lists.hpp"
+#include "report/paper/strip_lists.hpp"
 #include "report/paper/strip_page.hpp"
+#include "report/paper/type_sizes.hpp"
 #include "report/sections.hpp"
 #include "report/words.hpp"
 
@@ -17,10 +20,9 @@ namespace pelt::report {
 namespace paper {
 namespace {
 
-constexpr double plain_type = 3.0;
 /// Sizes of plain words to try on page one, and scales that the whole roll should have there: good
 /// ones, else what can still be read.
-constexpr double first_page_types[] = {3.2, 3.0, 2.8, 2.65, 2.5, 2.4};
+constexpr double first_page_types[] = {3.5, 3.35, plain_type};
 constexpr double good_scale = 1.0 / 80;
 constexpr double fair_scale = 1.0 / 110;
 constexpr double poor_scale = 1.0 / 148;
@@ -51,6 +53,17 @@ Flow first_page(const Sheet& sheet, PageSize size, const std::vector<Strip>& str
     return flow;
 }
 
+/// What holds for all strip pages.
+Document how_to_read_strips(const Sheet& sheet) {
+    Document document{Heading{"HOW TO READ THE NEXT PAGES"}};
+    std::vector<std::string> texts;
+    if (sheet.plan.job().by == CutBy::straight)
+        texts.push_back(how_to_tick_the_cuts());
+    texts.push_back(what_to_write_on_the_backing());
+    document.push_back(Items{"-", std::move(texts)});
+    return document;
+}
+
 } // namespace
 
 PageSize size_of(Paper paper) {
@@ -65,12 +78,14 @@ std::vector<draw::Picture> sheet_pages(const Sheet& sheet, Paper paper,
     const std::vector<Strip> strips = strips_of(sheet.plan, pieces);
     Flow flow = first_page(sheet, size, strips, letters);
     add_overview(flow, sheet, pieces, strips, measures, letters);
+    flow.new_page();
+    flow.add(list_of_pieces(sheet));
+    flow.add(how_to_read_strips(sheet));
     std::vector<draw::Picture> pages = std::move(flow).pages();
-    for (std::size_t i = 0; i < strips.size(); ++i)
-        for (draw::Picture& page : strip_pages(sheet, pieces, strips, i, size, measures, letters))
-            pages.push_back(std::move(page));
+    for (draw::Picture& page : strip_pages(sheet, pieces, strips, size, measures, letters))
+        pages.push_back(std::move(page));
     Flow lists(size, plain_type, letters);
-    lists.add(after_the_cutting(sheet));
+    lists.add(last_page_of(sheet));
     for (draw::Picture& page : std::move(lists).pages())
         pages.push_back(std::move(page));
     add_feet(pages, foot_of(sheet), letters);

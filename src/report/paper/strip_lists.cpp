@@ -10,10 +10,6 @@
 namespace pelt::report::paper {
 namespace {
 
-constexpr const char* how_to_read =
-    "Write the arrow and the upper edge on the backing too, as the piece lies here (upper: of the "
-    "panel's drawing; ↑ is the far edge, ← the one towards the free end).";
-
 std::string in_capitals(std::string text) {
     std::transform(text.begin(), text.end(), text.begin(),
                    [](unsigned char c) { return static_cast<char>(std::toupper(c)); });
@@ -24,7 +20,9 @@ std::string for_the_backing(const Job& job, const PlacedPiece& p) {
     std::string text = std::to_string(p.number) + " · " + label_of(job, p.id);
     if (p.id.side != Side::centre)
         text += " · " + in_capitals(std::string(name_of(p.id.side)));
-    return text;
+    text += " · arrow " + arrow_of(p.turn);
+    const std::string upper = upper_edge_of(job, p);
+    return upper.empty() ? text : text + " · top " + upper;
 }
 
 bool is_on(const PlacedPiece& p, const Strip& strip) {
@@ -75,37 +73,36 @@ std::vector<std::string> notes_on(const Job& job, const std::vector<const Placed
 
 } // namespace
 
+std::string what_to_write_on_the_backing() {
+    return "Write the arrow and the top edge on the backing as the piece lies on the table: \"top ↑\" "
+           "is the far edge of the film, \"top ←\" the one towards the free end. Top is the upper "
+           "edge of the panel's drawing.";
+}
+
 Document lists_of_strip(const Sheet& sheet, const std::vector<PlacedPiece>& pieces,
                         const Strip& strip, const Measures& measures) {
     const Job& job = sheet.plan.job();
     const std::string of_the_roll = job.by == CutBy::straight ? "strip" : "section";
     std::vector<const PlacedPiece*> own;
     Table table;
-    table.columns = {{"done", Align::left, false},      {"write on the backing", Align::left, true},
-                     {"arrow", Align::left, false},     {"upper edge", Align::left, false},
-                     {"cut size", Align::right, false}, {"finished", Align::right, false},
-                     {"edges", Align::left, true}};
+    table.columns = {{"write on the backing", Align::left, true}, {"edges", Align::left, true}};
     for (const PlacedPiece& p : pieces) {
         if (!is_on(p, strip))
             continue;
         own.push_back(&p);
         const Box cut = p.cut_box();
-        const Box finished = p.finished_box();
         const bool begun = cut.low.x < strip.from;
         table.rows.push_back(
-            {begun ? "" : "[  ]",
-             for_the_backing(job, p) + (begun ? " (from the " + of_the_roll + " before)"
+            {for_the_backing(job, p) + (begun ? " (from the " + of_the_roll + " before)"
                                         : cut.high.x > strip.to
                                             ? " (goes on on the next " + of_the_roll + ")"
                                             : ""),
-             arrow_of(p.turn), upper_edge_of(job, p), measures.sides(cut.along(), cut.across()),
-             measures.sides(finished.along(), finished.across()), edges_text(job, p, measures)});
+             edges_text(job, p, measures)});
     }
     Document document{table};
     const std::vector<std::string> notes = notes_on(job, own, measures);
     if (own.empty())
         return {Line{"No piece comes off this part of the roll."}};
-    document.push_back(Line{how_to_read});
     if (!notes.empty())
         document.push_back(Items{"-", notes});
     return document;

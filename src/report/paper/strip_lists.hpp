@@ -7,6 +7,7 @@
 #include "report/numbers.hpp"
 #include "report/paper/strips.hpp"
 
+#include <string>
 #include <vector>
 
 namespace pelt::report::paper {
@@ -14,5 +15,8 @@ namespace pelt::report::paper {
 /// Its pieces, with what to write on the backing, and the seams between them.
 Document lists_of_strip(const Sheet& sheet, const std::vector<PlacedPiece>& pieces,
                         const Strip& strip, const Measures& measures);
+
+/// How its two columns are meant, once for all pages.
+std::string what_to_write_on_the_backing();
 
 } // namespace pelt::report::paper

@@ -5,21 +5,20 @@
 #include "report/figures.hpp"
 #include "report/lists.hpp"
 #include "report/paper/strip_lists.hpp"
+#include "report/paper/type_sizes.hpp"
 #include "report/words.hpp"
 
 #include <algorithm>
 #include <cmath>
+#include <limits>
+#include <optional>
 
 namespace pelt::report::paper {
 namespace {
 
-constexpr double types[] = {3.2, 2.9, 2.7}; ///< of the lists, where the drawing is as large
-constexpr double small_type = 2.4;          ///< where the drawing gains by it
-constexpr double as_large = 0.94;
-constexpr double gains = 1.1;
-constexpr double drawing_type = 2.8;
-constexpr double least_drawing = 90; ///< height of the drawing below which lists go to a next page
+constexpr double least_drawing = 80; ///< height of the drawing below which lists go to a next page
 constexpr double largest_scale = 0.5;
+constexpr double shared_scale = 1.0 / 22; ///< strips that share a page are drawn so large at least
 constexpr double gap = 1.5;
 
 draw::RollView view_of(const Strip& strip, const Roll& roll, double scale, bool straight,
@@ -28,10 +27,10 @@ draw::RollView view_of(const Strip& strip, const Roll& roll, double scale, bool 
     view.from = strip.from;
     view.to = strip.to;
     view.scale = scale;
-    view.type = drawing_type;
-    view.labels = {{11, 9.5, 8.2, 7, 6, 5.2}, {9, 8, 7, 6, 5, 4.2, 3.5, 3, 2.6}, 0.42};
+    view.type = plain_type;
+    view.labels = {{11, 9.5, 8.3, 7.6}, {9, 8.3, 7, 6, 5, 4.2, 3.5, smallest_type}, 0.42};
     if (straight)
-        view.cut_sizes = {3.4, 3.0, 2.6};
+        view.cut_sizes = {3.6, smallest_type};
     for (const CutStep& step : strip.steps) {
         view.cuts_numbered.push_back(step.number);
         view.rulers[step.number] = measures.size(step.ruler);
@@ -42,27 +41,40 @@ draw::RollView view_of(const Strip& strip, const Roll& roll, double scale, bool 
     return view;
 }
 
+struct Drawing {
+    draw::Picture picture;
+    double scale = 0;
+};
+
+/// One page, or one and its lists.
 class StripPage {
 public:
     StripPage(const Sheet& sheet, const std::vector<PlacedPiece>& pieces,
-              const std::vector<Strip>& strips, std::size_t which, const Measures& measures,
-              const draw::Letters& letters)
-        : sheet_(sheet), pieces_(pieces), strips_(strips), which_(which), measures_(measures),
-          letters_(letters), lists_(made_lists()) {}
+              const std::vector<Strip>& strips, StripRun run, PageSize upright,
+              const Measures& measures, const draw::Letters& letters)
+        : sheet_(sheet), pieces_(pieces), count_(strips.size()), run_(run),
+          strip_(joined(strips, run)), measures_(measures), letters_(letters),
+          cuts_(cuts_to_tick(sheet, strip_.roll, strip_.steps, measures)),
+          lists_(lists_of_strip(sheet, pieces, strip_, measures)),
+          size_(better_of(upright, {upright.height, upright.width})), scale_(scale_on(size_)) {}
 
-    std::vector<draw::Picture> set(PageSize upright) {
-        const PageSize size = better_of(upright, {upright.height, upright.width});
-        const double largest = scale_on(size);
-        const bool fit = lists_fit(size);
-        type_ = small_type;
-        if (scale_on(size) > gains * largest)
-            return on(size);
-        for (const double type : types) {
-            type_ = type;
-            if (lists_fit(size) == fit && scale_on(size) >= as_large * largest)
-                break;
+    /// Whether several strips may share it.
+    bool is_fair() const { return lists_fit(size_) && scale_ >= shared_scale; }
+    double scale() const { return scale_; }
+
+    std::vector<draw::Picture> set() const {
+        Flow flow(size_, plain_type, letters_);
+        const Drawing drawing = fitted();
+        flow.add(title_with(drawing.scale));
+        flow.space(gap);
+        flow.add_centred(drawing.picture);
+        flow.space(gap);
+        if (!lists_fit(size_)) {
+            flow.new_page();
+            flow.add(Title{title() + ": CUTS AND PIECES", ""});
         }
-        return on(size);
+        add_lists(flow);
+        return std::move(flow).pages();
     }
 
 private:
@@ -73,19 +85,22 @@ private:
         return larger && lists_fit(across) ? across : upright;
     }
 
-    const Strip& strip() const { return strips_[which_]; }
     bool straight() const { return sheet_.plan.job().by == CutBy::straight; }
 
     std::string title() const {
         // What a plotter cuts comes off the roll in no strips: it is only drawn in sections.
-        std::string text = (straight() ? "STRIP " : "SECTION ") + std::to_string(which_ + 1) +
-                           " OF " + std::to_string(strips_.size());
+        std::string text = straight() ? "STRIP" : "SECTION";
+        text += run_.end - run_.first > 1 ? "S " : " ";
+        text += std::to_string(run_.first + 1);
+        if (run_.end - run_.first > 1)
+            text += " TO " + std::to_string(run_.end);
+        text += " OF " + std::to_string(count_);
         if (sheet_.plan.layout().rolls.size() > 1)
-            text += " · ROLL " + roll_name(sheet_, strip().roll);
+            text += " · ROLL " + roll_name(sheet_, strip_.roll);
         return text;
     }
     std::string place() const {
-        return measures_.size(strip().from) + " to " + measures_.size_with_unit(strip().to) +
+        return measures_.size(strip_.from) + " to " + measures_.size_with_unit(strip_.to) +
                " from the free end";
     }
 
@@ -94,27 +109,22 @@ private:
                      "drawn 1 : " + std::to_string(std::llround(1 / scale))};
     }
 
-    Document made_lists() const {
-        Document document;
-        if (straight()) {
-            document.push_back(cuts_to_tick(sheet_, strip().roll, strip().steps, measures_));
-            document.push_back(Line{how_to_set_the_ruler()});
-        }
-        for (const Block& block : lists_of_strip(sheet_, pieces_, strip(), measures_))
-            document.push_back(block);
-        return document;
+    void add_lists(Flow& flow) const {
+        if (straight())
+            flow.add_in_two_columns(cuts_);
+        flow.add(lists_);
     }
 
     double lists_height(PageSize size) const {
         // Measured by setting them on a page without an end.
-        Flow flow({size.width, 1e6}, type_, letters_);
+        Flow flow({size.width, 1e6}, plain_type, letters_);
         const double before = flow.room();
-        flow.add(lists_);
+        add_lists(flow);
         return before - flow.room();
     }
 
     const Roll& roll() const {
-        return sheet_.plan.job().rolls.at(sheet_.plan.layout().rolls.at(strip().roll).roll);
+        return sheet_.plan.job().rolls.at(sheet_.plan.layout().rolls.at(strip_.roll).roll);
     }
     double film_width() const { return static_cast<double>(roll().width) / 1000; }
 
@@ -122,7 +132,7 @@ private:
         return height_under_title(size) - lists_height(size);
     }
     double height_under_title(PageSize size) const {
-        Flow flow(size, type_, letters_);
+        Flow flow(size, plain_type, letters_);
         flow.add(title_with(1));
         return flow.room() - 2 * gap - 0.5;
     }
@@ -134,50 +144,130 @@ private:
         return lists_fit(size) ? height_beside_lists(size) : height_under_title(size);
     }
 
+    /// About the largest scale in which the drawing fits: how much leaders above and distances below
+    /// take is known only once it is drawn, which is too slow for pages that are merely weighed.
     double scale_on(PageSize size) const {
-        const Flow flow(size, type_, letters_);
-        const double beside =
-            draw::room_beside_roll(view_of(strip(), roll(), 1, straight(), measures_));
-        const double around = 6 * drawing_type; // leaders above, distances below
-        const double length = static_cast<double>(strip().to - strip().from) / 1000;
-        return std::min({(flow.width() - beside) / length,
-                         (drawing_height(size) - around) / film_width(), largest_scale});
+        constexpr double usual_around = 4.5 * plain_type;
+        return scale_with(usual_around, size, drawing_height(size));
     }
 
-    std::vector<draw::Picture> on(PageSize size) const {
-        Flow flow(size, type_, letters_);
-        const double scale = scale_on(size);
-        flow.add(title_with(scale));
-        flow.space(gap);
-        flow.add_centred(draw::roll_picture(sheet_, pieces_, strip().roll, measures_,
-                                            view_of(strip(), roll(), scale, straight(), measures_),
-                                            letters_));
-        flow.space(gap);
-        if (!lists_fit(size)) {
-            flow.new_page();
-            flow.add(Title{title() + ": CUTS AND PIECES", ""});
+    /// In the largest scale that fits: begun with what is usual around the film, and given what it
+    /// took.
+    Drawing fitted() const {
+        constexpr int most_tries = 4;
+        const double height = drawing_height(size_);
+        double around = 3.8 * plain_type;
+        for (int i = 0; i < most_tries; ++i) {
+            const double scale = scale_with(around, size_, height);
+            Drawing drawing{drawn(scale), scale};
+            const double taken = drawing.picture.height - scale * film_width();
+            if (taken <= around + 1e-9)
+                return drawing;
+            around = taken;
         }
-        flow.add(lists_);
-        return std::move(flow).pages();
+        const double scale = scale_with(around + plain_type, size_, height);
+        return {drawn(scale), scale};
+    }
+
+    double scale_with(double around, PageSize size, double height) const {
+        const Flow flow(size, plain_type, letters_);
+        const double beside =
+            draw::room_beside_roll(view_of(strip_, roll(), 1, straight(), measures_));
+        const double length = static_cast<double>(strip_.to - strip_.from) / 1000;
+        return std::min({(flow.width() - beside) / length, (height - around) / film_width(),
+                         largest_scale});
+    }
+
+    draw::Picture drawn(double scale) const {
+        draw::RollView view = view_of(strip_, roll(), scale, straight(), measures_);
+        view.width = Flow(size_, plain_type, letters_).width() - plain_type;
+        return draw::roll_picture(sheet_, pieces_, strip_.roll, measures_, view, letters_);
+    }
+
+    const Sheet& sheet_;
+    const std::vector<PlacedPiece>& pieces_;
+    std::size_t count_;
+    StripRun run_;
+    Strip strip_;
+    const Measures& measures_;
+    const draw::Letters& letters_;
+    Table cuts_;     ///< as the lists, made once and set on several sizes
+    Document lists_;
+    PageSize size_;
+    double scale_ = 0;
+};
+
+/// Strips on pages: the fewest pages, and of equally many those whose smallest scale is largest.
+class Grouping {
+public:
+    Grouping(const Sheet& sheet, const std::vector<PlacedPiece>& pieces,
+             const std::vector<Strip>& strips, PageSize size, const Measures& measures,
+             const draw::Letters& letters)
+        : sheet_(sheet), pieces_(pieces), strips_(strips), size_(size), measures_(measures),
+          letters_(letters), best_(strips.size() + 1) {}
+
+    std::vector<StripPage> pages() {
+        best_[0].pages = 0;
+        for (std::size_t first = 0; first < strips_.size(); ++first)
+            extend(first);
+        std::vector<StripRun> runs;
+        for (std::size_t end = strips_.size(); end > 0; end = runs.back().first)
+            runs.push_back({best_[end].from, end});
+        std::vector<StripPage> pages;
+        for (auto run = runs.rbegin(); run != runs.rend(); ++run)
+            pages.push_back(page(*run));
+        return pages;
+    }
+
+private:
+    /// The best way to set all strips before one: how the last page of it begins.
+    struct Best {
+        std::size_t pages = std::numeric_limits<std::size_t>::max();
+        double scale = 0;
+        std::size_t from = 0;
+    };
+
+    StripPage page(StripRun run) const {
+        return {sheet_, pieces_, strips_, run, size_, measures_, letters_};
+    }
+
+    /// Every page that begins with a strip. The strip by itself is always one.
+    void extend(std::size_t first) {
+        for (std::size_t end = first + 1; end <= strips_.size(); ++end) {
+            if (strips_[end - 1].roll != strips_[first].roll)
+                return;
+            const StripPage candidate = page({first, end});
+            if (end > first + 1 && !candidate.is_fair())
+                return;
+            const Best& before = best_[first];
+            const double scale =
+                first == 0 ? candidate.scale() : std::min(before.scale, candidate.scale());
+            Best& best = best_[end];
+            if (before.pages + 1 < best.pages ||
+                (before.pages + 1 == best.pages && scale > best.scale))
+                best = {before.pages + 1, scale, first};
+        }
     }
 
     const Sheet& sheet_;
     const std::vector<PlacedPiece>& pieces_;
     const std::vector<Strip>& strips_;
-    std::size_t which_;
+    PageSize size_;
     const Measures& measures_;
     const draw::Letters& letters_;
-    Document lists_; ///< made once, set in several sizes
-    double type_ = 2.7;
+    std::vector<Best> best_;
 };
 
 } // namespace
 
 std::vector<draw::Picture> strip_pages(const Sheet& sheet, const std::vector<PlacedPiece>& pieces,
-                                       const std::vector<Strip>& strips, std::size_t which,
-                                       PageSize size, const Measures& measures,
-                                       const draw::Letters& letters) {
-    return StripPage(sheet, pieces, strips, which, measures, letters).set(size);
+                                       const std::vector<Strip>& strips, PageSize size,
+                                       const Measures& measures, const draw::Letters& letters) {
+    std::vector<draw::Picture> out;
+    for (const StripPage& page : Grouping(sheet, pieces, strips, size, measures, letters).pages())
+        for (draw::Picture& picture : page.set())
+            out.push_back(std::move(picture));
+    return out;
 }
 
 } // namespace pelt::report::paper

@@ -90,6 +90,15 @@ std::vector<Strip> rows_within(const std::vector<Strip>& strips, Um longest) {
     return rows;
 }
 
+Strip joined(const std::vector<Strip>& strips, StripRun run) {
+    Strip whole = strips.at(run.first);
+    for (std::size_t i = run.first + 1; i < run.end; ++i) {
+        whole.to = strips.at(i).to;
+        whole.steps.insert(whole.steps.end(), strips[i].steps.begin(), strips[i].steps.end());
+    }
+    return whole;
+}
+
 Um row_length(const std::vector<Strip>& strips, std::size_t rows) {
     std::set<Um> lengths;
     Um longest_strip = 0;

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: MIT
-// A roll in strips: what comes off it in one go, one page each.
+// A roll in strips: what comes off it in one go.
 #pragma once
 
 #include "report/cut_steps.hpp"
@@ -23,6 +23,15 @@ std::vector<Strip> strips_of(const Plan& plan, const std::vector<PlacedPiece>& p
 
 /// Strips put together into rows of at most `longest`, as far as single strips allow.
 std::vector<Strip> rows_within(const std::vector<Strip>& strips, Um longest);
+
+/// Strips that lie one behind the other on one roll: from `first` to before `end`.
+struct StripRun {
+    std::size_t first = 0;
+    std::size_t end = 0;
+};
+
+/// The strips of a run as one, with all their cuts.
+Strip joined(const std::vector<Strip>& strips, StripRun run);
 
 /// How long rows must be for all strips of every roll to go into so many.
 Um row_length(const std::vector<Strip>& strips, std::size_t rows);

@@ -7,9 +7,9 @@ namespace pelt::report::paper {
 namespace {
 
 // In terms of the letters' size.
-constexpr double between = 1.1; ///< columns
-constexpr double pitch = 1.35;  ///< lines of a cell
-constexpr double row_room = 0.7;
+constexpr double between = 0.95; ///< columns
+constexpr double pitch = 1.25;  ///< lines of a cell
+constexpr double row_room = 0.3;
 constexpr double tick_box_side = 1.2;
 constexpr double least_wrapped = 7;
 constexpr double smallest_type = 1.9; ///< millimetres

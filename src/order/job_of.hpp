@@ -1,0 +1,17 @@
+// SPDX-License-Identifier: MIT
+// The first steps from a request to a layout. Inside order/ only.
+#pragma once
+
+#include "order/order.hpp"
+#include "order/ways.hpp"
+
+namespace pelt::order {
+
+/// The job without pieces and rolls: selection, what is on the vehicle already, parts off, panels
+/// with their tolerances. Takes the request's vehicles.
+Job job_from(Request& request, Faults& faults);
+
+/// The ways to cut every panel of it that is not left out.
+std::vector<Ways> ways_of_all(const Job& job, bool split, Faults& faults);
+
+} // namespace pelt::order

@@ -1,0 +1,16 @@
+// SPDX-License-Identifier: MIT
+// The blanks of a cut sheet: what is written on it of the job, by hand or by `--fill`.
+#pragma once
+
+#include "report/report.hpp"
+
+#include <string>
+#include <vector>
+
+namespace pelt::report {
+
+/// "Check code: F4317F9B · color: ____ · batch: ____" and the other blanks, then a line for every
+/// other word that was filled, in the order given.
+std::vector<std::string> lines_with_blanks(const Sheet& sheet);
+
+} // namespace pelt::report

@@ -1,0 +1,46 @@
+// SPDX-License-Identifier: MIT
+// Messages do not repeat what the sheet on the same terminal says.
+#include "program.hpp"
+
+#include <doctest/doctest.h>
+
+namespace pelt::cli_test {
+namespace {
+
+bool has(const std::string& text, const std::string& part) {
+    return text.find(part) != std::string::npos;
+}
+
+/// The small job with a panel that has no tuck, which is a mark.
+Program without_a_tuck() {
+    Program program;
+    program.folder().write("bare.yaml",
+                           "vehicle: Van\npanels:\n  hood: {size: [1200, 800], forward: up}\n");
+    program.folder().write("film.yaml", "film: Small film\nroll: {width: 1524 mm, trim: 6 mm}\n"
+                                        "direction: two-way\n");
+    return program;
+}
+
+const char* const mark = "no tuck given, so film ends at its edges";
+
+} // namespace
+
+TEST_CASE("a mark on the sheet is not told again on the same terminal") {
+    const Program pelt = without_a_tuck();
+    for (const char* command : {"cut", "area"}) {
+        CAPTURE(command);
+        const auto seen = pelt.in_terminal({command, "bare.yaml", "film.yaml"});
+        CHECK(seen.status == 0);
+        CHECK(has(seen.output, "no tuck given"));
+        CHECK_FALSE(has(seen.errors, "no tuck given"));
+    }
+}
+
+TEST_CASE("where the sheet goes elsewhere or has other words, marks are told") {
+    const Program pelt = without_a_tuck();
+    CHECK(has(pelt({"cut", "bare.yaml", "film.yaml"}).errors, mark));
+    CHECK(has(pelt.in_terminal({"cut", "bare.yaml", "film.yaml", "--format", "json"}).errors, mark));
+    CHECK(has(pelt.in_terminal({"cut", "bare.yaml", "film.yaml", "-o", "sheet.md"}).errors, mark));
+}
+
+} // namespace pelt::cli_test
