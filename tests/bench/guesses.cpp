@@ -134,6 +134,7 @@ void tell_scaled(const Vehicle& vehicle, const Vehicle& from, const Film& film, 
 }
 
 int run(const std::string& top, std::size_t draws) {
+    std::setvbuf(stdout, nullptr, _IOLBF, 0);
     const auto film = read::film(*read::load(top + "/films/satin-hybrid.yaml").value).value;
     const std::vector<Vehicle> vehicles = shipped(top);
     const int threads = static_cast<int>(std::max(1U, std::thread::hardware_concurrency()));

@@ -3,6 +3,7 @@
 #include "asked_jobs.hpp"
 #include "guesses.hpp"
 #include "order/measure_first.hpp"
+#include "read/flat_ring.hpp"
 #include "read/read.hpp"
 #include "shipped.hpp"
 #include "trade/likeness.hpp"
@@ -65,6 +66,34 @@ std::map<std::string, Point> sizes_of_scans(const Vehicle& vehicle) {
     return out;
 }
 
+/// The lower left corner of a panel's drawing.
+Point low_corner(const Panel& panel) {
+    Ring ring;
+    if (const auto* outline = std::get_if<OutlineForm>(&panel.form)) {
+        if (const auto flat = read::flat_ring(*outline))
+            ring = flat->ring;
+    } else if (const auto* girths = std::get_if<GirthsForm>(&panel.form)) {
+        ring = read::flat_ring(*girths);
+    }
+    if (ring.empty())
+        return {};
+    const Box box = box_of(ring);
+    return {static_cast<double>(box.low.x) / 1000, static_cast<double>(box.low.y) / 1000};
+}
+
+/// A table cannot hold where seams may lie; what is compared here is outlines.
+void with_seams_of(const Vehicle& vehicle, Vehicle& by_tape) {
+    for (std::size_t p = 0; p < vehicle.panels.size(); ++p) {
+        const Point low = low_corner(vehicle.panels[p]);
+        Panel& panel = by_tape.panels.at(p);
+        panel.seam = vehicle.panels[p].seam;
+        panel.seam_lines = vehicle.panels[p].seam_lines;
+        for (SeamLine& seam : panel.seam_lines)
+            for (Point& point : seam.line)
+                point = {point.x - low.x, point.y - low.y};
+    }
+}
+
 /// The vehicle by width and height alone: its own table, read again, with what scans are.
 Vehicle by_width_and_height(const Vehicle& vehicle) {
     Vehicle measured = vehicle;
@@ -87,7 +116,9 @@ Vehicle by_width_and_height(const Vehicle& vehicle) {
     for (const Fault& fault : reading.faults)
         FAIL_CHECK(to_string(fault, false));
     REQUIRE(reading.value.has_value());
-    return *reading.value;
+    Vehicle by_tape = *reading.value;
+    with_seams_of(vehicle, by_tape);
+    return by_tape;
 }
 
 TEST_CASE("width and height alone give the length of full outlines within 3 %, straight") {
