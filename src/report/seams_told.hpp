@@ -3,6 +3,7 @@
 // bought without them or with others. Inside report/ only.
 #pragma once
 
+#include "report/findings.hpp"
 #include "report/numbers.hpp"
 #include "report/report.hpp"
 
@@ -15,8 +16,8 @@ namespace pelt::report {
 /// "front bumper: seam lines: [{line: [[1177, -60], [1177, 640]], use: always}]".
 std::vector<std::string> seam_lines_to_copy(const Sheet& sheet);
 
-/// How divided panels could be cut otherwise, and what is then bought; a sentence each.
-std::vector<std::string> divided_otherwise(const Sheet& sheet, const Measures& measures);
+/// How divided panels could be cut otherwise, and what is then bought.
+std::vector<Finding> divided_otherwise(const Sheet& sheet, const Measures& measures);
 
 /// What narrow margins on flat panels would save, where that is a step of what is sold.
 std::vector<std::string> narrow_margins_save(const Sheet& sheet, const Measures& measures);

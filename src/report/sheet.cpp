@@ -39,15 +39,24 @@ std::vector<std::string> texts_of(const std::vector<Finding>& findings) {
     return texts;
 }
 
+std::string panels_with_added_seams(const Job& job) {
+    std::vector<std::string> panels;
+    for (const Seam& seam : job.seams) {
+        const std::string panel = panel_label(job, seam.vehicle, seam.panel);
+        if (seam.added && std::find(panels.begin(), panels.end(), panel) == panels.end())
+            panels.push_back(panel);
+    }
+    return listed(panels);
+}
+
 class CutSheet {
 public:
     explicit CutSheet(const Sheet& sheet)
         : sheet_(sheet), job_(sheet.plan.job()), measures_(sheet.unit) {}
 
     void first_page() {
-        const std::vector<Finding> seams = added_seams(sheet_, measures_);
-        if (!seams.empty())
-            add(Items{"!", texts_of(seams)});
+        if (const std::string panels = panels_with_added_seams(job_); !panels.empty())
+            add(Items{"!", {panels + ": seams added, see SEAMS"}});
         job_lines();
         order();
         add(Heading{"WHAT THIS ASSUMES"});
@@ -138,16 +147,19 @@ private:
     }
 
     void how_it_is_divided() {
-        std::vector<std::string> texts = divided_otherwise(sheet_, measures_);
-        for (const std::string& text : seam_lines_to_copy(sheet_))
+        std::vector<std::string> texts = texts_of(added_seams(sheet_, measures_));
+        for (const std::string& text : texts_of(divided_otherwise(sheet_, measures_)))
             texts.push_back(text);
         if (texts.empty())
             return;
         add(Heading{"SEAMS"});
         add(Items{"-", texts});
-        if (!seam_lines_to_copy(sheet_).empty())
-            line("To keep these seams whatever changes, copy the lines into the vehicle file, "
-                 "pelt-vehicle(5).");
+        const std::vector<std::string> lines = seam_lines_to_copy(sheet_);
+        if (lines.empty())
+            return;
+        line("To keep added seams whatever changes, copy them into the vehicle file, "
+             "pelt-vehicle(5):");
+        add(Items{"-", lines});
     }
 
     void film() {
