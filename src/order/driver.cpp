@@ -139,6 +139,24 @@ Job job_from(Request& request, Faults& faults) {
     return job;
 }
 
+namespace {
+
+/// What was weighed is bought beside the same spare.
+void add_the_spare(SeamsWeighed& weighed, const Job& job, const Layout& layout,
+                   const Order& order) {
+    if (job.film.sold.empty())
+        return;
+    const Length spare =
+        order.length() - buy(job.film, new_lengths(job, layout), {}).length();
+    for (CutOtherwise& other : weighed.panels)
+        if (other.order)
+            other.order = *other.order + spare;
+    if (weighed.narrow_margins)
+        weighed.narrow_margins = *weighed.narrow_margins + spare;
+}
+
+} // namespace
+
 Faults examine(Request request) {
     Faults faults;
     Job job = job_from(request, faults);
@@ -190,6 +208,7 @@ Outcome run(Request request) {
     if (request.weigh_the_seams && !result.layout->stopped && all_new(*job, *result.layout))
         out.seams_weighed = weigh_the_seams(*job, *result.layout, ways, request, flat);
     out.order = buy(job->film, new_lengths(*job, *result.layout), to_buy);
+    add_the_spare(out.seams_weighed, *job, *result.layout, out.order);
     out.order.cheapest = cheapest;
     out.order.short_stock = std::move(short_stock);
     out.order.stock_costs = shelf.costs;

@@ -282,14 +282,8 @@ std::optional<DividedPanel> finished(const Dividing& dividing, const FileLines& 
     return out;
 }
 
-/// Divided where the film takes every part: along the fewest of the file's lines that do, else, if
-/// that is allowed, in strips.
-std::vector<Dividing> where_needed(Dividing start, const FileLines& lines, const PanelJob& job) {
-    std::vector<Dividing> ways = along_fewest(start, lines.needed, job);
-    if (!ways.empty() || job.panel->seam != SeamRule::anywhere)
-        return ways;
-    for (const PlacedLine& line : lines.needed)
-        divide_all(start, line, job);
+std::vector<Dividing> in_strips_from(const Dividing& start, const FileLines& lines,
+                                     const PanelJob& job) {
     return all_in_strips(
         start,
         [&](const TooWide& cell) {
@@ -300,6 +294,26 @@ std::vector<Dividing> where_needed(Dividing start, const FileLines& lines, const
             return !job.weighs_every_way && finished(way, lines, false, job).has_value();
         },
         job);
+}
+
+/// Divided where the film takes every part: along the fewest of the file's lines that do, else, if
+/// that is allowed, in strips: between the file's lines, but where a fitter needs fewer pieces
+/// without them.
+std::vector<Dividing> where_needed(const Dividing& start, const FileLines& lines,
+                                   const PanelJob& job) {
+    std::vector<Dividing> ways = along_fewest(start, lines.needed, job);
+    if (!ways.empty() || job.panel->seam != SeamRule::anywhere)
+        return ways;
+    Dividing at_lines = start;
+    for (const PlacedLine& line : lines.needed)
+        divide_all(at_lines, line, job);
+    ways = in_strips_from(at_lines, lines, job);
+    if (lines.needed.empty() || job.weighs_every_way)
+        return ways;
+    std::vector<Dividing> without = in_strips_from(start, lines, job);
+    const bool fewer = !without.empty() && (ways.empty() || without.back().cells.size() <
+                                                                ways.back().cells.size());
+    return fewer ? without : ways;
 }
 
 } // namespace

@@ -46,9 +46,10 @@ std::string name_of_left_out(const Job& job, const LeftOut& left) {
     const bool whole = std::all_of(sides.begin(), sides.end(), [&](Side side) {
         return is_left_out(job, {left.vehicle, left.panel, side});
     });
-    return (whole ? panel_label(job, left.vehicle, left.panel)
-                  : panel_label(job, left.vehicle, left.panel, left.side)) +
-           some_of_it(left);
+    if (!left.is_whole_side())
+        return as_options_name(job, left);
+    return whole ? panel_label(job, left.vehicle, left.panel)
+                 : panel_label(job, left.vehicle, left.panel, left.side);
 }
 
 bool is_done(const Job& job, const LeftOut& left) {

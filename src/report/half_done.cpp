@@ -16,13 +16,14 @@ std::vector<std::string> names_of(const Job& job, const std::vector<LeftOut>& pl
         const Panel& panel = job.vehicles.at(static_cast<std::size_t>(place.vehicle))
                                  .panels.at(static_cast<std::size_t>(place.panel));
         const std::vector<Side> sides = sides_of(panel.sides);
-        const bool whole = place.is_whole_side() && std::all_of(sides.begin(), sides.end(), [&](Side side) {
+        const bool whole = std::all_of(sides.begin(), sides.end(), [&](Side side) {
             return std::find(places.begin(), places.end(),
                              LeftOut{place.vehicle, place.panel, side}) != places.end();
         });
         const std::string side = whole ? "" : " (" + std::string(name_of(place.side)) + ")";
-        const std::string name = panel_label(job, place.vehicle, place.panel) + side +
-                                 some_of_it(place);
+        const std::string name = place.is_whole_side()
+                                     ? panel_label(job, place.vehicle, place.panel) + side
+                                     : as_options_name(job, place);
         if (std::find(names.begin(), names.end(), name) == names.end())
             names.push_back(name);
     }

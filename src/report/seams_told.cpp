@@ -40,8 +40,7 @@ std::string compared(Length order, Length now, const Measures& measures) {
 
 std::string with_order(const std::string& text, const CutOtherwise& other, const Sheet& sheet,
                        const Measures& measures) {
-    return text + (other.order ? ": " + compared(*other.order, sheet.order.length(), measures) : "") +
-           ".";
+    return text + (other.order ? ": " + compared(*other.order, sheet.order.length(), measures) : "");
 }
 
 const Panel& panel_of(const Job& job, const CutOtherwise& other) {
@@ -55,27 +54,20 @@ std::string own_margin(const Job& job, const CutOtherwise& other) {
         return "{bleed: " + mm(other.margin) + "}";
     const Um want =
         panel_of(job, other).allowances.handling.value_or(job.film.allowances.handling).want;
-    return "{handling: {want: " + mm(want) + ", least: " + mm(other.margin) + "}}";
+    return "{margin: {want: " + mm(want) + ", least: " + mm(other.margin) + "}}";
 }
 
-std::string sentence(const CutOtherwise& other, const Sheet& sheet, const Measures& measures) {
-    const Job& job = sheet.plan.job();
-    const std::string label = panel_label(job, other.vehicle, other.panel);
+std::string how(const CutOtherwise& other, const Sheet& sheet, const Measures& measures) {
     switch (other.is) {
     case CutOtherwise::Is::where_film_is_shortest:
-        return with_order(label + ": divided where the film is shortest (--seams thrifty)", other,
-                          sheet, measures);
+        return "divided where the film is shortest (--seams thrifty)";
     case CutOtherwise::Is::whole_with_less_margin:
-        return with_order(label + " goes whole with " +
-                              measures.size_with_unit(other.margin, Rounding::down) +
-                              " to grip across the roll ('allowances: " + own_margin(job, other) +
-                              "')",
-                          other, sheet, measures);
+        return "in one piece with " + measures.size_with_unit(other.margin, Rounding::down) +
+               " to grip across the roll ('allowances: " + own_margin(sheet.plan.job(), other) + "')";
     case CutOtherwise::Is::whole_across_the_arrow:
-        return with_order(label + " goes whole across the arrow ('direction: any')", other, sheet,
-                          measures);
+        break;
     }
-    return "";
+    return "in one piece across the arrow ('direction: any')";
 }
 
 } // namespace
@@ -107,7 +99,8 @@ std::vector<std::string> seam_lines_to_copy(const Sheet& sheet) {
 std::vector<std::string> divided_otherwise(const Sheet& sheet, const Measures& measures) {
     std::vector<std::string> out;
     for (const CutOtherwise& other : sheet.seams_weighed.panels)
-        out.push_back(sentence(other, sheet, measures));
+        out.push_back(panel_label(sheet.plan.job(), other.vehicle, other.panel) + ": " +
+                      with_order(how(other, sheet, measures), other, sheet, measures));
     return out;
 }
 

@@ -15,7 +15,7 @@ namespace pelt::report {
 /// "front bumper: seam lines: [{line: [[1177, -60], [1177, 640]], use: always}]".
 std::vector<std::string> seam_lines_to_copy(const Sheet& sheet);
 
-/// How divided panels could be cut otherwise, and what is then bought; a sentence each.
+/// How divided panels could be cut otherwise, and what is then bought.
 std::vector<std::string> divided_otherwise(const Sheet& sheet, const Measures& measures);
 
 /// What narrow margins on flat panels would save, where that is a step of what is sold.

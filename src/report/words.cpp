@@ -41,15 +41,15 @@ std::string full_label_of(const Job& job, const PieceId& id) {
            (id.side == Side::centre ? "" : ", " + std::string(name_of(id.side)));
 }
 
-std::string some_of_it(const LeftOut& what) {
-    std::string text;
+std::string as_options_name(const Job& job, const LeftOut& what) {
+    std::string text = panel_label(job, what.vehicle, what.panel);
+    if (what.side != Side::centre)
+        text += "/" + std::string(name_of(what.side));
     if (what.no != LeftOut::all)
-        text += ", no. " + std::to_string(what.no);
-    if (what.piece == LeftOut::inlays)
-        text += ", inlays";
-    else if (what.piece != LeftOut::all)
-        text += ", piece " + std::to_string(what.piece);
-    return text;
+        text += "/no " + std::to_string(what.no);
+    if (what.piece > 0)
+        text += "/" + std::to_string(what.piece);
+    return what.piece == LeftOut::inlays ? text + " (inlays)" : text;
 }
 
 std::string place_text(const SeamPlace& place, const Measures& measures) {

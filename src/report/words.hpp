@@ -22,8 +22,8 @@ std::string panel_label(const Job& job, int vehicle, int panel);
 /// "front door, left"; a centre panel is just its name.
 std::string panel_label(const Job& job, int vehicle, int panel, Side side);
 
-/// ", no. 2", ", piece 1", ", inlays": what of a side is meant; empty: all of it.
-std::string some_of_it(const LeftOut& what);
+/// "front bumper/1", "door handle/left/no 2": as it is written behind an option.
+std::string as_options_name(const Job& job, const LeftOut& what);
 
 /// "its seam line 2, across, 720 mm from the front edge".
 std::string place_text(const SeamPlace& place, const Measures& measures);

@@ -105,7 +105,8 @@ void check_complete(const Job& job, const Layout& layout, Sentences& faults) {
     for (const auto& [thing, have] : parts) {
         if (wanted.count(thing) == 0)
             faults.push_back(called(job, any_part_of(thing)) + ": placed but not asked for");
-        check_parts(job, thing, have, faults);
+        else
+            check_parts(job, thing, have, faults);
     }
 }
 
