@@ -216,8 +216,13 @@ Outcome run(Request request) {
     }
     if (!result.layout->stopped && all_new(*job, *result.layout))
         out.rules_cost = weigh_the_rules(*job, *result.layout, request);
-    out.order = buy(job->film, new_lengths(*job, *result.layout), to_buy);
-    out.order.cheapest = cheapest;
+    SpareToBuy still_to_buy = to_buy;
+    if (spare) {
+        spare = spare_for(*job, *request.sure_percent, &*result.layout);
+        still_to_buy = {spare->needed, spare->longest_remake};
+    }
+    out.order = buy(job->film, new_lengths(*job, *result.layout), still_to_buy);
+    out.order.cheapest = cheapest && still_to_buy.length == to_buy.length;
     out.order.short_stock = std::move(short_stock);
     out.order.stock_costs = shelf.costs;
     if (spare)
