@@ -8,7 +8,8 @@
 
 namespace pelt::read {
 
-std::vector<Key> vehicle_keys();
+std::vector<Key> vehicle_keys(); ///< those of parts among them
+std::vector<Key> keys_of_parts(); ///< of openings, edges, seam lines, hardware and the like
 std::vector<Key> film_keys();
 std::vector<Key> stock_keys();
 std::vector<Key> shop_keys();

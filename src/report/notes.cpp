@@ -31,7 +31,7 @@ Texts marked_in_full(const Sheet& sheet, const Measures& measures) {
     Texts out;
     for (const GatheredMark& mark : gathered(marks_of(sheet, measures)))
         if (!mark.panels.empty() && !mark.names_all())
-            out.push_back("Marked '" + mark.what + "': " + listed(mark.with_own) + ".");
+            out.push_back("Marked '" + mark.what + "': " + listed(mark.panels) + ".");
     return out;
 }
 

@@ -129,7 +129,7 @@ TEST_CASE("films rank by money, each currency by itself: the rows of programs ke
     }
 }
 
-TEST_CASE("a row whose price is for another width has none; other currencies are told") {
+TEST_CASE("a row whose price is for another width has none, and other currencies are told") {
     report::Comparison comparison = by_money();
     comparison.rows[0].priced_width = 1'220'000;
     comparison.rows[2].priced_width = 1'220'000; // no price known: nothing to mind
