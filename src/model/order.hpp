@@ -37,6 +37,13 @@ struct RedoChance {
     bool assumed = true; ///< not the vehicle file's
 };
 
+/// Offcuts that are kept for a panel's pieces, should they be spoiled.
+struct KeptForRecuts {
+    int vehicle = 0;
+    int panel = 0;
+    int pieces = 0; ///< so many can be cut from them
+};
+
 /// Film for pieces that are spoilt and cut again.
 struct Spare {
     double sure_percent = 0; ///< asked for
@@ -54,6 +61,8 @@ struct Spare {
     Um costliest_film = 0; ///< how much less; 0: no panel alone
     Um longest_remake = 1; ///< of those that may come up at all within `needed`
     std::vector<RedoChance> redo;
+    /// Beside the film that is spare; each probability is then a lower bound.
+    std::vector<KeptForRecuts> kept = {};
 };
 
 /// Stock that holds too little of a job, which is then cut from new film.

@@ -207,9 +207,14 @@ Outcome run(Request request) {
         out.rules_cost = weigh_the_rules(*job, *result.layout, request);
     if (request.weigh_the_seams && !result.layout->stopped && all_new(*job, *result.layout))
         out.seams_weighed = weigh_the_seams(*job, *result.layout, ways, request, flat);
-    out.order = buy(job->film, new_lengths(*job, *result.layout), to_buy);
+    SpareToBuy still_to_buy = to_buy;
+    if (spare) {
+        spare = spare_for(*job, *request.sure_percent, &*result.layout);
+        still_to_buy = {spare->needed, spare->longest_remake};
+    }
+    out.order = buy(job->film, new_lengths(*job, *result.layout), still_to_buy);
     add_the_spare(out.seams_weighed, *job, *result.layout, out.order);
-    out.order.cheapest = cheapest;
+    out.order.cheapest = cheapest && still_to_buy.length == to_buy.length;
     out.order.short_stock = std::move(short_stock);
     out.order.stock_costs = shelf.costs;
     if (spare)

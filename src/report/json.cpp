@@ -125,6 +125,10 @@ Json panel_of(const Job& job, int vehicle, int panel) {
     return json_text(of.panels.at(static_cast<std::size_t>(panel)).name);
 }
 
+const std::string& vehicle_name(const Job& job, int vehicle) {
+    return job.vehicles.at(static_cast<std::size_t>(vehicle)).name;
+}
+
 Json redo(const Job& job, const RedoChance& chance) {
     const Vehicle& of = job.vehicles.at(static_cast<std::size_t>(chance.vehicle));
     return JsonObject()
@@ -142,6 +146,13 @@ Json spare(const Job& job, const std::optional<Spare>& spare) {
     std::vector<Json> chances;
     for (const RedoChance& chance : spare->redo)
         chances.push_back(redo(job, chance));
+    std::vector<Json> kept;
+    for (const KeptForRecuts& some : spare->kept)
+        kept.push_back(JsonObject()
+                           .add("vehicle", json_text(vehicle_name(job, some.vehicle)))
+                           .add("panel", panel_of(job, some.vehicle, some.panel))
+                           .add("pieces", json_whole(some.pieces))
+                           .on_one_line());
     const bool one = spare->costliest_film > 0;
     return JsonObject()
         .add("needed_mm", json_mm(spare->needed))
@@ -152,6 +163,7 @@ Json spare(const Job& job, const std::optional<Spare>& spare) {
              one ? panel_of(job, spare->costliest_vehicle, spare->costliest_panel) : json_null)
         .add("most_for_mm", one ? json_mm(spare->costliest_film) : json_null)
         .add("redo", json_array(chances))
+        .add("kept", json_array(kept))
         .on_one_line();
 }
 

@@ -194,6 +194,10 @@ TEST_CASE("a rear door is a van's where the file tells, and in doubt where nothi
     CHECK(rear_door("", "  sliding door: " + other).forward == Heading::up);
     CHECK(rear_door("", "  side wall: " + other).forward == Heading::up);
     CHECK(rear_door("body: wagon\n", "").forward == Heading::left);
+    // A pickup's cab has a rear wall, too.
+    CHECK(rear_door("body: pickup\n", "  cab rear wall: " + other).forward == Heading::left);
+    CHECK(rear_door("", "  bed side: " + other + "  cab rear wall: " + other).forward ==
+          Heading::left);
     const Panel of_car = rear_door("", "  front door: " + other);
     CHECK(of_car.forward == Heading::left);
     CHECK_FALSE(of_car.lies_in_doubt);

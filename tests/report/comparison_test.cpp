@@ -129,12 +129,18 @@ TEST_CASE("films rank by money, each currency by itself: the rows of programs ke
     }
 }
 
-TEST_CASE("a price of another width, and of another currency, is told") {
+TEST_CASE("a row whose price is for another width has none, and other currencies are told") {
     report::Comparison comparison = by_money();
     comparison.rows[0].priced_width = 1'220'000;
     comparison.rows[2].priced_width = 1'220'000; // no price known: nothing to mind
     const std::string table = report::to_table(comparison);
-    CHECK(table.find("! dear, 1524 mm: priced like its roll 1220 mm wide") != std::string::npos);
+    CHECK(table.find("! dear, 1524 mm: no price, since") != std::string::npos);
+    // Without a price it has no rank, and is not held against the others.
+    CHECK(table.find("30.00 EUR more") == std::string::npos);
+    CHECK(table.find("60.00") == std::string::npos);
+    const auto rows = nlohmann::json::parse(report::to_json(comparison)).at("rows");
+    CHECK(rows[0].at("rank").is_null());
+    CHECK(rows[0].at("order").at("total").is_null());
     CHECK(table.find("! no price") == std::string::npos);
     CHECK(table.find("! The prices are in several currencies") != std::string::npos);
     comparison.rows.erase(comparison.rows.begin() + 1);

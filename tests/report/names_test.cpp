@@ -110,7 +110,8 @@ TEST_CASE("openings are told with what is done there, on the piece that they lie
         return out;
     };
     CHECK(texts() == std::set<std::string>{"cut out on the vehicle: lamp (tuck 9)",
-                                           "cut out at the table: flap (tuck 4)"});
+                                           "cut out at the table: flap (tuck 4); covered, cut open "
+                                           "when the part goes back: grip"});
     request.leave = {"grip part"};
     CHECK(texts() == std::set<std::string>{"cut out on the vehicle: lamp (tuck 9)",
                                            "cut out on the vehicle: grip (flush 2); "
