@@ -59,7 +59,7 @@ void add_stock(const Stock& stock, order::Request& request, Files& files) {
 /// Reads every `--stock`. False when something is wrong, which has then been told.
 bool read_stock(Files& files, const Arguments& arguments, order::Request& request) {
     if (arguments.count(Opt::flaw) > 0 && arguments.count(Opt::on_hand) == 0) {
-        files.tell({usage("--flaw tells where the roll of --on-hand is spoilt",
+        files.tell({usage("--flaw tells where the roll of --on-hand is spoiled",
                           "give --on-hand LENGTH as well")});
         return false;
     }

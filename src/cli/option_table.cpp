@@ -141,9 +141,9 @@ std::vector<OptionRow> job_options() {
          .value = "A,B",
          .commands = {Command::cut},
          .group = Group::job,
-         .line = "panels that were spoilt and are cut again",
+         .line = "panels that were spoiled and are cut again",
          .text =
-             "In the middle of a job: panels that were spoilt and are cut again, whether --done "
+             "In the middle of a job: panels that were spoiled and are cut again, whether --done "
              "names them or not. Without --done everything else is taken as done. What --only "
              "does not choose or --without leaves out was never cut: of a panel whose one side is "
              "left out the other side is cut again.",
@@ -164,7 +164,7 @@ std::vector<OptionRow> film_options() {
          .line = "a roll of this width instead of the film's own",
          .text =
              "Plans on rolls of this width, 50 mm to 6 m, instead of the film's own: 1220, "
-             "1.22 m, 48 in. A bare number is in millimetres. With compare it may be given several "
+             "1.22 m, 48 in. A bare number is in millimeters. With compare it may be given several "
              "times: every film is planned on every width.",
          .repeats_with = {Command::compare}},
         {.id = Opt::margin,
@@ -180,7 +180,7 @@ std::vector<OptionRow> film_options() {
                  "file's; a panel's own stands. LEAST is what it may shrink to across the roll "
                  "before a panel is divided; left out, it is the film's, or WANT where that is "
                  "less. Flat panels do with 25 mm; small curved pieces want 60 to 75. A bare number "
-                 "is in millimetres."},
+                 "is in millimeters."},
         {.id = Opt::turns,
          .name = "turns",
          .kind = Kind::choice,
@@ -217,7 +217,7 @@ std::vector<OptionRow> film_options() {
          .group = Group::film,
          .line = "longest film that the table takes",
          .text = "The longest piece of film that the table takes, 100 mm to 30 m: in straight "
-                 "cutting nothing longer is cut off the roll. A bare number is in millimetres."},
+                 "cutting nothing longer is cut off the roll. A bare number is in millimeters."},
         {.id = Opt::in_order,
          .name = "in-order",
          .commands = planning(),
@@ -250,7 +250,7 @@ std::vector<OptionRow> film_options() {
          .group = Group::film,
          .line = "so much of the film is there, on one roll",
          .text = "So much of the film is there already, on one roll as wide as the film: 6.4 m, "
-                 "21 ft. The same as a stock file with one roll. A bare number is in millimetres."},
+                 "21 ft. The same as a stock file with one roll. A bare number is in millimeters."},
         {.id = Opt::flaw,
          .name = "flaw",
          .kind = Kind::span,
@@ -271,11 +271,11 @@ std::vector<OptionRow> film_options() {
          .commands = planning(),
          .group = Group::film,
          .line = "spare film, to suffice in so many jobs of 100",
-         .text = "Buys spare film for pieces that are spoilt and cut again, so that what is bought "
-                 "suffices in so many jobs of 100: \"95 %\". How often a panel is spoilt is its "
+         .text = "Buys spare film for pieces that are spoiled and cut again, so that what is bought "
+                 "suffices in so many jobs of 100: \"95 %\". How often a panel is spoiled is its "
                  "\"redo\" in the vehicle file; without it a figure is assumed, which the sheet "
-                 "tells. A spoilt piece takes a cut across the whole roll, by its shorter side if "
-                 "its direction allows, and may be spoilt again. Without this option there is no "
+                 "tells. A spoiled piece takes a cut across the whole roll, by its shorter side if "
+                 "its direction allows, and may be spoiled again. Without this option there is no "
                  "spare."},
         {.id = Opt::tolerance,
          .name = "tolerance",
@@ -289,7 +289,7 @@ std::vector<OptionRow> film_options() {
          .text = "Makes the pieces so much larger that the order holds when every tape reading is "
                  "off by this much; a panel may have a \"tolerance\" of its own. The sheet says "
                  "which panel's measurement moves the length most: measure that one twice. A bare "
-                 "number is in millimetres."},
+                 "number is in millimeters."},
         {.id = Opt::shop,
          .name = "shop",
          .kind = Kind::file,
@@ -379,7 +379,7 @@ std::vector<OptionRow> output_options() {
          .line = "what to print",
          .text =
              "The format of what goes to standard output. JSON and CSV are for programs: always "
-             "in millimetres, and their keys and columns keep their meaning. The others are for "
+             "in millimeters, and their keys and columns keep their meaning. The others are for "
              "people and may change: table is the cut sheet in 80 columns, markdown the same for "
              "a page of text, svg a drawing of every roll, or of where scanned panels stretch, and "
              "pdf "
@@ -411,7 +411,7 @@ std::vector<OptionRow> output_options() {
          .group = Group::output,
          .line = "unit of lengths for people",
          .text = "The unit of lengths in formats for people. CSV and JSON are always in "
-                 "millimetres."},
+                 "millimeters."},
         {.id = Opt::summary,
          .name = "summary",
          .commands = {Command::cut},
@@ -435,7 +435,7 @@ std::vector<OptionRow> output_options() {
          .group = Group::output,
          .line = "SVG and PDF of the cut outlines in true size",
          .text = "In place of the sheet's drawing. With SVG: the cut outlines alone, as they lie "
-                 "on the roll, in true millimetres, for a plotter's own software. With PDF: every "
+                 "on the roll, in true millimeters, for a plotter's own software. With PDF: every "
                  "piece in full size, tiled over pages, with marks to join them by and a line of "
                  "100 mm to check the printer by; name the panels with --only, for a whole vehicle "
                  "takes hundreds of pages.",

@@ -45,8 +45,8 @@ std::vector<OptionRow> everywhere_options() {
          .choices = {{"auto"}, {"always"}, {"never"}},
          .initial = "auto",
          .group = Group::everywhere,
-         .line = "colour in messages and tables",
-         .text = "Whether text is coloured. \"auto\" colours what goes to a terminal, unless "
+         .line = "color in messages and tables",
+         .text = "Whether text is colored. \"auto\" colors what goes to a terminal, unless "
                  "NO_COLOR is set or TERM is \"dumb\"."},
     };
 }

@@ -69,7 +69,7 @@ std::optional<Complaint> about_length(const OptionRow& option, const std::string
         return std::nullopt;
     return Complaint{spelled(option) + " " + in_quotes(value) + " is not from " +
                          bound(option.least) + " to " + bound(option.most),
-                     "a number without a unit is in millimetres"};
+                     "a number without a unit is in millimeters"};
 }
 
 constexpr std::string_view dots = "..";

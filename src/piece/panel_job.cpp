@@ -62,7 +62,7 @@ std::optional<PanelJob> job_for(const Panel& panel, const Blank& blank, const Fi
     const std::optional<Heading> heading = heading_of(panel, film);
     if (!heading) {
         faults.push_back({Severity::file, panel.place, panel.name,
-                          "needs 'forward': the way towards the nose in its drawing",
+                          "needs 'forward': the way toward the nose in its drawing",
                           "add 'forward: right', 'left', 'up' or 'down'"});
         return std::nullopt;
     }

@@ -148,7 +148,7 @@ constexpr Key panel_keys[] = {
      .choices = "right | left | up | down",
      .unstated = "down on front faces, up on rear ones; left on left panels, right on right ones; "
                  "else needed unless the film lies any way",
-     .text = "The way the film arrow points in the drawing: towards the nose; on a front face "
+     .text = "The way the film arrow points in the drawing: toward the nose; on a front face "
              "down, on a rear face up. For a scan it is the way to the nose as [x, y, z] in the "
              "scan's frame."},
     {.in = In::panel,

@@ -94,8 +94,8 @@ std::string gripping(const Film& film, CutBy by, const Measures& measures) {
 }
 
 std::string sizes(const Measures& measures) {
-    return "Cut sizes have the margins in them, finished sizes the tucks; both are given along the "
-           "roll × across it, in " +
+    return "Cut size: with margins. Finished size: with tucks only. Both along the roll × across "
+           "it, in " +
            measures.sizes_in_words() + ".";
 }
 

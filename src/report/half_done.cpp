@@ -92,7 +92,7 @@ std::vector<std::string> what_is_done(const Job& job) {
     if (!job.half_done.done.empty())
         out.push_back("Done already: " + listed(names_of(job, job.half_done.done)) + ".");
     if (!job.half_done.cut_again.empty())
-        out.push_back("Spoilt, and cut again: " + listed(names_of(job, job.half_done.cut_again)) +
+        out.push_back("Spoiled, and cut again: " + listed(names_of(job, job.half_done.cut_again)) +
                       ".");
     return out;
 }

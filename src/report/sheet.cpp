@@ -116,7 +116,7 @@ private:
             texts.push_back(mark.sentence());
         if (texts.empty())
             return;
-        add(Heading{"DECIDE BEFORE CUTTING"});
+        add(Heading{"BEFORE YOU CUT"});
         add(Items{"!", texts});
     }
 

@@ -113,7 +113,7 @@ std::string lying_otherwise(const Sheet& sheet) {
     }
     if (numbers.empty())
         return "";
-    return " Lying otherwise, as their panels may: " + number_runs(numbers) + ".";
+    return " Not along the arrow (allowed): " + number_runs(numbers) + ".";
 }
 
 std::string left_over_text(const FilmAway& film, const Roll& roll, const Measures& measures) {

@@ -49,7 +49,7 @@ using Words = std::vector<std::string>;
 
 TEST_CASE("selection: everything but the extras by default") {
     Faults faults;
-    CHECK(cut_of({}, faults) == Words{"roof/centre", "front door/left", "front door/right"});
+    CHECK(cut_of({}, faults) == Words{"roof/center", "front door/left", "front door/right"});
     CHECK(faults.empty());
 }
 
@@ -57,16 +57,16 @@ TEST_CASE("selection: one side, a group, an extra") {
     Faults faults;
     CHECK(cut_of({{"front door/left"}, {}, {}}, faults) == Words{"front door/left"});
     CHECK(cut_of({{"sides"}, {}, {}}, faults) == Words{"front door/left", "front door/right"});
-    CHECK(cut_of({{}, {"sides"}, {}}, faults) == Words{"roof/centre"});
+    CHECK(cut_of({{}, {"sides"}, {}}, faults) == Words{"roof/center"});
     CHECK(cut_of({{}, {"front door"}, {"jambs"}}, faults) ==
-          Words{"roof/centre", "jamb/left", "jamb/right"});
+          Words{"roof/center", "jamb/left", "jamb/right"});
     CHECK(cut_of({{"roof"}, {}, {"jambs"}}, faults) ==
-          Words{"roof/centre", "jamb/left", "jamb/right"});
+          Words{"roof/center", "jamb/left", "jamb/right"});
     CHECK(cut_of({{"jamb/right"}, {}, {}}, faults) == Words{"jamb/right"});
     CHECK(faults.empty());
 }
 
-TEST_CASE("selection: what is done is left out, what was spoilt is cut again") {
+TEST_CASE("selection: what is done is left out, what was spoiled is cut again") {
     Faults faults;
     order::Selection chosen;
     chosen.done = {"front door", "roof"};
@@ -80,7 +80,7 @@ TEST_CASE("selection: what is done is left out, what was spoilt is cut again") {
     CHECK(faults.empty());
 }
 
-TEST_CASE("selection: where only what was spoilt is named all else is done, extras never begun") {
+TEST_CASE("selection: where only what was spoiled is named all else is done, extras never begun") {
     Faults faults;
     order::Selection chosen;
     chosen.spoiled = {"sides"};
@@ -238,11 +238,11 @@ TEST_CASE("selection: done and spoiled must name panels, and something must be l
     Faults faults;
     order::Selection chosen;
     chosen.done = {"rof"};
-    chosen.spoiled = {"front door/centre"};
+    chosen.spoiled = {"front door/center"};
     cut_of(chosen, faults);
     REQUIRE(faults.size() == 2);
     CHECK(faults[0].what == "--done 'rof' names no panel and no group");
-    CHECK(faults[1].what == "--spoiled 'front door/centre' names no panel and no group");
+    CHECK(faults[1].what == "--spoiled 'front door/center' names no panel and no group");
     faults.clear();
     chosen.done = {"roof", "front door"};
     chosen.spoiled = {};

@@ -87,7 +87,7 @@ TEST_CASE("how many to order to be 95 % sure, by the same sums") {
     CHECK(ordered(10, .10) == 13);
 }
 
-TEST_CASE("many pieces that are seldom spoilt: the published Poisson sums") {
+TEST_CASE("many pieces that are seldom spoiled: the published Poisson sums") {
     // Mean, k and the printed probability of at most k (scribd document 96601458), four decimals.
     struct Row {
         double mean;
@@ -107,7 +107,7 @@ TEST_CASE("many pieces that are seldom spoilt: the published Poisson sums") {
     }
 }
 
-TEST_CASE("so many pieces that none spoilt is rarer than a double can say") {
+TEST_CASE("so many pieces that none spoiled is rarer than a double can say") {
     // ln(1 − r)^n is −2107 here; the sum by logarithms.
     constexpr int n = 20'000;
     constexpr double r = 0.1;
@@ -142,7 +142,7 @@ std::vector<double> by_enumeration(const std::vector<Remakes>& remakes, std::siz
     return f;
 }
 
-TEST_CASE("pieces of all kinds: every way they can be spoilt, added up") {
+TEST_CASE("pieces of all kinds: every way they can be spoiled, added up") {
     Chance chance(7);
     for (int i = 0; i < 300; ++i) {
         std::vector<Remakes> remakes;
@@ -380,7 +380,7 @@ TEST_CASE("assumed chances: by what the panel is, the film's kind, the stretch a
           4);
 }
 
-TEST_CASE("a panel that asks more stretch than the film gives is spoilt in 40 of 100 jobs") {
+TEST_CASE("a panel that asks more stretch than the film gives is spoiled in 40 of 100 jobs") {
     const std::string dome = "  hood: {size: [400, 400], forward: up, edges: none, crown: {wide: "
                              "90, high: 90}}\n";
     const auto outcome = planned(dome, bare + "stretch: 2 %\nkind: cast\n", 50);

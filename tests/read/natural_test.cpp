@@ -178,7 +178,7 @@ TEST_CASE("parts belong to panels, to groups and to sides of panels that there a
     }
     CHECK(has(faults_of_vehicle(head + "doors}}\n"), "with: the file has no panel 'doors'; did you "
                                                      "mean 'door'?"));
-    CHECK(has(faults_of_vehicle(head + "door/centre}}\n"), "has no panel 'door/centre'"));
+    CHECK(has(faults_of_vehicle(head + "door/center}}\n"), "has no panel 'door/center'"));
 }
 
 TEST_CASE("a rear door is a van's where the file tells, and in doubt where nothing does") {

@@ -151,7 +151,7 @@ TEST_CASE("what makes the difference: length and price add up to it") {
     // 3 m at 10.00; 3 m at 20.00: all of it for the price. 4 m at 9.50: a metre more at 10.00, and
     // half a unit less for each of four.
     const std::string table = report::to_table(by_money());
-    CHECK(table.find("dear, 1524 mm: 30.00 EUR more, all for its price a length.") !=
+    CHECK(table.find("dear, 1524 mm: 30.00 EUR more, all because a meter of it costs more.") !=
           std::string::npos);
     CHECK(table.find(
               "long, 1524 mm: 8.00 EUR more: 10.00 EUR for 1 m more film to order, 2.00 EUR") !=

@@ -140,7 +140,7 @@ TEST_CASE("cautions: what the job calls for, and never what is the makers' to sa
     const std::vector<std::string> van = cautions(whole_van());
     CHECK(any_has(van, "no film that holds metal over"));
     CHECK_FALSE(any_has(van, "Motorcycles"));
-    for (const char* always : {"Blades", "Heat", "Solvents", "Height", "Airbags", "Lamps", "colour",
+    for (const char* always : {"Blades", "Heat", "Solvents", "Height", "Airbags", "Lamps", "color",
                                "paint", "after about a week"})
         CHECK(any_has(van, always));
     for (const char* never : {"°C", "°F", " Nm", "degrees", "legal in"})

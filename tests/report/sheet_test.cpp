@@ -37,7 +37,7 @@ TEST_CASE("the sheet goes from the order down to the cautions") {
     const std::string text = report::to_table(two_panels());
     std::size_t at = 0;
     for (const char* part : {"Small van", "DEMONSTRATION", "\nORDER\n",
-                             "\nDECIDE BEFORE CUTTING\n", "\nWHAT THIS ASSUMES\n", "\nTHE FILM ON THE TABLE\n",
+                             "\nBEFORE YOU CUT\n", "\nWHAT THIS ASSUMES\n", "\nTHE FILM ON THE TABLE\n",
                              "\nIN THE ORDER OF LAYING\n", "\nCUTS, IN THE ORDER MADE\n",
                              "\nPIECES BY NUMBER\n", "\nFIGURES\n", "\nCAUTIONS\n"}) {
         CAPTURE(part);

@@ -75,7 +75,7 @@ std::vector<std::string> notes_on(const Job& job, const std::vector<const Placed
 
 std::string what_to_write_on_the_backing() {
     return "Write the arrow and the top edge on the backing as the piece lies on the table: \"top ↑\" "
-           "is the far edge of the film, \"top ←\" the one towards the free end. Top is the upper "
+           "is the far edge of the film, \"top ←\" the one toward the free end. Top is the upper "
            "edge of the panel's drawing.";
 }
 
