@@ -5,7 +5,7 @@
 #include "cli/faults_of_films.hpp"
 #include "cli/files.hpp"
 #include "cli/formats.hpp"
-#include "cli/installed.hpp"
+#include "cli/like_size.hpp"
 #include "cli/output.hpp"
 #include "cli/request.hpp"
 #include "cli/schema.hpp"
