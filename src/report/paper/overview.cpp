@@ -143,9 +143,8 @@ private:
         out.height = title_height;
         out.marks.push_back(
             draw::Text{roll_title(sheet_, roll, measures_) +
-                           " · drawn 1 : " + std::to_string(std::llround(1 / scale)) +
-                           " · numbers of the pieces; below, the distance from the free end in " +
-                           measures_.size_unit(),
+                           " · 1 : " + std::to_string(std::llround(1 / scale)) +
+                           " · below: " + measures_.size_unit() + " from the free end",
                        {0, 0.9 * note},
                        note,
                        draw::Anchor::start});
@@ -169,7 +168,7 @@ double overview_scale(const Flow& flow, const Sheet& sheet, const std::vector<St
     const double legend = legend_lines(sheet, note, flow.width(), letters).height;
     const Measures measures(sheet.unit);
     return OverviewSetter(sheet, {}, strips, measures, letters, flow.width())
-        .best_plan(flow.room() - legend - gap)
+        .best_plan(flow.room() - legend - 2 * gap)
         .scale;
 }
 
@@ -180,10 +179,10 @@ void add_overview(Flow& flow, const Sheet& sheet, const std::vector<PlacedPiece>
         return;
     const OverviewSetter setter(sheet, pieces, strips, measures, letters, flow.width());
     const draw::Picture legend = legend_lines(sheet, note, flow.width(), letters);
-    Overview overview = setter.within(flow.room() - legend.height - gap);
-    if (overview.height > flow.room() - legend.height - gap || overview.plan.scale < least_scale) {
+    Overview overview = setter.within(flow.room() - legend.height - 2 * gap);
+    if (overview.height > flow.room() - legend.height - 2 * gap || overview.plan.scale < least_scale) {
         flow.new_page();
-        overview = setter.within(flow.room() - legend.height - gap);
+        overview = setter.within(flow.room() - legend.height - 2 * gap);
     }
     flow.space(gap);
     for (const draw::Picture& picture : overview.pictures)
