@@ -7,6 +7,7 @@
 #include "cli/formats.hpp"
 #include "cli/output.hpp"
 #include "cli/request.hpp"
+#include "cli/schema.hpp"
 #include "cli/statuses.hpp"
 #include "cli/values.hpp"
 #include "model/error.hpp"
@@ -77,6 +78,14 @@ std::string line_for(const Shop& shop) {
 std::string line_for(const Jobs& jobs) {
     return jobs.file + ": " + counted(jobs.jobs.size(), "job") +
            (jobs.demonstration ? ", demonstration\n" : "\n");
+}
+
+read::FileKind kind_called(const std::string& word) {
+    using enum read::FileKind;
+    for (const read::FileKind kind : {vehicle, film, stock, shop, jobs})
+        if (read::name_of(kind) == word)
+            return kind;
+    throw ProgramError("no file is called " + word);
 }
 
 class Check {
@@ -221,6 +230,8 @@ private:
 } // namespace
 
 int run_check(const Context& context) {
+    if (const auto kind = context.arguments.value(Opt::schema))
+        return print(schema_of(kind_called(*kind)), context.messages);
     return Check(context).run();
 }
 

@@ -114,6 +114,7 @@ CommandRow check_row() {
         {
             {"pelt check van.yaml", "is the file right?"},
             {"pelt check van.yaml film.yaml", "and do its panels fit this film?"},
+            {"pelt check --schema vehicle", "what a vehicle file may say, for an editor"},
         },
         true};
 }

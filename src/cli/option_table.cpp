@@ -458,6 +458,16 @@ std::vector<OptionRow> output_options() {
                  "blanks are job, customer, plate, color, batch, date and measured by. Any other "
                  "word makes a line of its own. What is not filled stays blank to write on.",
          .repeats = true},
+        {.id = Opt::schema,
+         .name = "schema",
+         .kind = Kind::choice,
+         .choices = {{"vehicle"}, {"film"}, {"stock"}, {"shop"}, {"jobs"}},
+         .commands = {Command::check},
+         .group = Group::output,
+         .line = "what such a file may say, for editors",
+         .text = "Prints a JSON Schema (draft 2020-12) of that kind of file, by which editors "
+                 "suggest keys and mark what cannot stand. No FILE is read. The schema lets pass "
+                 "some of what 'pelt check FILE' refuses."},
     };
 }
 

@@ -50,6 +50,7 @@ enum class Opt {
     form,
     date,
     fill,
+    schema,
     help,
     version,
     quiet,

@@ -105,6 +105,17 @@ void check_options(const Arguments& arguments, Command command, Faults& faults) 
     }
 }
 
+/// A schema is printed and nothing else is done.
+void check_alone(const Arguments& arguments, Faults& faults) {
+    if (!arguments.operands.empty())
+        faults.push_back(usage("--schema reads no file, and " +
+                                   in_quotes(arguments.operands.front()) + " is given",
+                               "leave one of the two out"));
+    if (arguments.count(Opt::out) > 0)
+        faults.push_back(usage("--out goes with drawings only, and --schema prints a schema",
+                               "send what it prints to a file: 'pelt check --schema vehicle > FILE'"));
+}
+
 /// Reads what stands behind the command.
 void parse_rest(const Words& args, Arguments& into, Faults& faults) {
     const Command command = *into.command;
@@ -113,7 +124,9 @@ void parse_rest(const Words& args, Arguments& into, Faults& faults) {
     check_options(into, command, faults);
     if (faults.empty())
         check_values(into, faults);
-    if (faults.empty())
+    if (faults.empty() && into.count(Opt::schema) > 0)
+        check_alone(into, faults);
+    else if (faults.empty())
         check_operands(into.operands, command, faults);
 }
 

@@ -15,8 +15,7 @@ void note(const std::string& text, const Context& context) {
 }
 
 report::Sheet sheet_of(const Searched& found, const report::Sheet& like) {
-    report::Sheet sheet{
-        .plan = *found.outcome.plan, .order = found.outcome.order, .warnings = {}};
+    report::Sheet sheet{.plan = *found.outcome.plan, .order = found.outcome.order, .warnings = {}};
     sheet.unit = like.unit;
     return sheet;
 }
@@ -30,7 +29,8 @@ std::optional<report::Sheet> compared_with(const order::Request& request,
     if (quick.interrupted || !quick.outcome.plan)
         return std::nullopt;
     report::Sheet out = sheet_of(quick, sheet);
-    note("to compare changes, the job and each change are laid out quickly: the job as it is takes " +
+    note("to compare changes, the job and each change are laid out quickly: the job as it is "
+         "takes " +
              report::length_of_new_film(out) + " of new film then",
          context);
     return out;

@@ -94,9 +94,8 @@ bool wanted(const Candidate& c, const Selection& selection) {
 /// What --only and --without leave of the vehicles, extras or not.
 bool is_in_the_job(const Candidate& c, const Selection& selection) {
     const auto selects = [&](const std::string& word) { return c.selected_by(word); };
-    return wanted(c, selection) ||
-           ((selection.only.empty() || any_word(selection.only, selects)) &&
-            !any_word(selection.without, selects));
+    return wanted(c, selection) || ((selection.only.empty() || any_word(selection.only, selects)) &&
+                                    !any_word(selection.without, selects));
 }
 
 /// A group does not bring in an extra that is not asked for.
@@ -105,8 +104,8 @@ bool is_spoiled(const Candidate& c, const Selection& selection) {
         c.panel->extra.empty() ||
         any_word(selection.with, [&](const std::string& word) { return word == c.panel->extra; });
     return is_in_the_job(c, selection) && any_word(selection.spoiled, [&](const std::string& word) {
-        return c.named_by(word) || (extra_asked && c.selected_by(word));
-    });
+               return c.named_by(word) || (extra_asked && c.selected_by(word));
+           });
 }
 
 /// Where nothing is named as done, all but what was spoilt is.

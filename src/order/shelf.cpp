@@ -86,8 +86,8 @@ private:
         consider(std::move(must));
     }
 
-    /// Effort makes a quick layout shorter by a tenth, seldom by a fifth: where that takes a third
-    /// more film than there is, none will do.
+    /// Effort makes quick layouts shorter by 9 to 18 % (four shipped vehicles in hybrid): where one
+    /// takes a third more film than there is, effort is not enough.
     bool is_hopeless(const Rolls& rolls) const {
         const std::size_t roll = rolls.front();
         const auto quick = fill_one(job_, bound_, roll, std::nullopt, effort_, watch_).layout;
@@ -98,7 +98,8 @@ private:
         return taken * 3 > area_of(job_, rolls) * 4;
     }
 
-    /// All on new film is weighed with effort too, unless a quick layout of it costs a quarter more.
+    /// All on new film is weighed with effort too, unless a quick layout of it costs a quarter
+    /// more.
     bool new_film_may_be_cheaper() const {
         const std::size_t by = score_[0] == 0 ? 1 : 0; // where nothing costs anything: the length
         return !new_alone_ || (*new_alone_)[by] * 4 <= score_[by] * 5;

@@ -176,8 +176,12 @@ std::vector<NumberedPart> numbered(const Dividing& dividing) {
 PanelSeam seam_of(int upper_part, int under_part, double length_mm, std::size_t line,
                   const std::vector<PlacedLine>& lines, const PanelJob& job) {
     const Divide& at = lines[line].line;
-    return {upper_part, under_part, std::llround(length_mm * um_per_mm), at.added,
-            place_of(at, job.outline_box(), job.heading, job.panel->sides == Sides::centre), line};
+    return {upper_part,
+            under_part,
+            std::llround(length_mm * um_per_mm),
+            at.added,
+            place_of(at, job.outline_box(), job.heading, job.panel->sides == Sides::centre),
+            line};
 }
 
 std::vector<PanelSeam> seams_between(const std::vector<NumberedPart>& parts,
@@ -207,8 +211,8 @@ DividedPanel as_divided(const Dividing& dividing, const PanelJob& job) {
     }
     out.seams = seams_between(parts, dividing.lines, job);
     for (const Untold& met : untold(out, dividing.lines, job.allowed.overlap))
-        out.seams.push_back(seam_of(met.upper_part, met.under_part, met.length_mm, met.line,
-                                    dividing.lines, job));
+        out.seams.push_back(
+            seam_of(met.upper_part, met.under_part, met.length_mm, met.line, dividing.lines, job));
     return out;
 }
 

@@ -84,10 +84,8 @@ std::optional<PanelJob> job_for(const Panel& panel, const Blank& blank, const Fi
     job.outline = turned({geometry::on_grid(blank.outline.points), {}}, job.heading);
     job.outline_area = geometry::doubled_area(job.outline);
     const Polygon wrapped = turned(covered->wrapped, job.heading);
-    job.whole = {core_of(job.outline, wrapped),
-                 {wrapped},
-                 {turned(covered->sheet, job.heading)},
-                 {}};
+    job.whole = {
+        core_of(job.outline, wrapped), {wrapped}, {turned(covered->sheet, job.heading)}, {}};
     return job;
 }
 

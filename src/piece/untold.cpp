@@ -23,7 +23,8 @@ struct Stretch {
 
 class Looking {
 public:
-    Looking(const DividedPanel& divided, Um overlap) : divided_(divided), laps_(overlap > 0) {
+    Looking(const DividedPanel& divided, const std::vector<PlacedLine>& lines, Um overlap)
+        : divided_(divided), lines_(lines), laps_(overlap > 0) {
         for (const Part& part : divided.parts)
             films_.push_back({part.wrapped});
     }
@@ -39,8 +40,8 @@ public:
     std::vector<Untold> found() const {
         std::vector<Untold> out;
         for (const auto& [pair, meeting] : found_)
-            out.push_back({pair.first, pair.second, meeting.along_line > 0 ? meeting.along_line
-                                                                           : meeting.along_lap,
+            out.push_back({pair.first, pair.second,
+                           meeting.along_line > 0 ? meeting.along_line : meeting.along_lap,
                            meeting.line});
         return out;
     }
@@ -81,9 +82,18 @@ private:
         return out;
     }
 
-    bool is_told(int upper, int under) const {
+    /// By a seam of the same kind: lines of the file tell nothing of seams that are added.
+    bool is_told(int upper, int under, std::size_t line) const {
         return std::any_of(divided_.seams.begin(), divided_.seams.end(), [&](const PanelSeam& s) {
-            return s.upper_part == upper && s.under_part == under;
+            return s.upper_part == upper && s.under_part == under &&
+                   s.added == lines_[line].line.added;
+        });
+    }
+
+    /// Whether the part has a seam along this line, on that side of it.
+    bool meets_at(std::size_t line, int part, bool as_upper) const {
+        return std::any_of(divided_.seams.begin(), divided_.seams.end(), [&](const PanelSeam& s) {
+            return s.line == line && part == (as_upper ? s.upper_part : s.under_part);
         });
     }
 
@@ -91,13 +101,18 @@ private:
               const std::vector<std::size_t>& others, bool part_is_upper) {
         const int own = static_cast<int>(part) + 1;
         std::optional<Pair> pair;
+        int best = -1;
         for (const std::size_t other : others) {
             const int beside = static_cast<int>(other) + 1;
             const Pair met = part_is_upper ? Pair(own, beside) : Pair(beside, own);
-            if (is_told(met.first, met.second))
+            if (is_told(met.first, met.second, line))
                 return;
-            if (!pair || (found_.count(met) > 0 && found_.count(*pair) == 0))
+            const int fitness = 2 * (meets_at(line, beside, !part_is_upper) ? 1 : 0) +
+                                (found_.count(met) > 0 ? 1 : 0);
+            if (fitness > best) {
                 pair = met;
+                best = fitness;
+            }
         }
         if (!pair)
             return;
@@ -113,6 +128,7 @@ private:
     };
 
     const DividedPanel& divided_;
+    const std::vector<PlacedLine>& lines_;
     bool laps_;
     std::vector<std::vector<Polygon>> films_;
     std::map<Pair, Meeting> found_;
@@ -124,7 +140,7 @@ std::vector<Untold> untold(const DividedPanel& divided, const std::vector<Placed
                            Um overlap) {
     if (divided.parts.size() < 2)
         return {};
-    Looking looking(divided, overlap);
+    Looking looking(divided, lines, overlap);
     for (std::size_t line = 0; line < lines.size(); ++line) {
         const std::vector<Point>& points = lines[line].plane.line;
         for (std::size_t i = 0; i + 1 < points.size(); ++i)

@@ -15,8 +15,8 @@ namespace {
 /// A drawn line may end a little beside its place: its points are snapped, its ends are far away.
 constexpr double slack = hair + 2;
 
-/// Stretches of less than a twentieth of a millimetre are not there, give or take a rounded end.
-constexpr Um shortest_seen = 60;
+/// Stretches of less than a twentieth of a millimetre are not there, give or take rounded ends.
+constexpr Um shortest_seen = 100;
 
 Point minus(Point a, Point b) {
     return {a.x - b.x, a.y - b.y};

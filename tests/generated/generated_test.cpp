@@ -16,8 +16,8 @@
 namespace pelt::generated {
 namespace {
 
-constexpr int most_seconds = 120;      ///< of processor time: what takes longer hangs
-constexpr double slow_seconds = 10;    ///< told, but no fault: machines differ
+constexpr int most_seconds = 120;   ///< of processor time: what takes longer hangs
+constexpr double slow_seconds = 10; ///< told, but no fault: machines differ
 
 void keep_files(const Job& job, const Outputs& outputs, const Complaints& complaints) {
     const char* folder = std::getenv("PELT_FAILED_JOBS");

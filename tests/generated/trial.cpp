@@ -40,8 +40,7 @@ Outputs run(const Job& job, int most_seconds) {
     support::Run what;
     // A stack of its own kind is not needed, only an end to what runs away.
     what.words = {"/bin/sh", "-c",
-                  "ulimit -t " + std::to_string(most_seconds) + "; exec \"$0\" \"$@\"",
-                  program()};
+                  "ulimit -t " + std::to_string(most_seconds) + "; exec \"$0\" \"$@\"", program()};
     what.words.insert(what.words.end(), job.words.begin(), job.words.end());
     for (const char* more : {"--threads", "1", "-o", "-", "-o", "out.csv", "-o", "out.json", "-o",
                              "out.md", "-o", "out.svg"})
