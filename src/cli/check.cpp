@@ -88,6 +88,22 @@ read::FileKind kind_called(const std::string& word) {
     throw ProgramError("no file is called " + word);
 }
 
+/// Options that name panels mean the panel where a group is called the same.
+Faults groups_called_as_panels(const Vehicle& vehicle) {
+    Faults out;
+    for (const Panel& panel : vehicle.panels) {
+        std::size_t others = 0;
+        for (const Panel& other : vehicle.panels)
+            others += other.group == panel.name && other.name != panel.name ? 1 : 0;
+        if (others > 0)
+            out.push_back({Severity::warning, panel.place, panel.name,
+                           "a group of " + counted(others, "other panel") + " has its name",
+                           "give the group another name, such as 'top': options that name the two "
+                           "mean the panel"});
+    }
+    return out;
+}
+
 class Check {
 public:
     explicit Check(const Context& context) : context_(context), files_(context) {}
@@ -110,6 +126,8 @@ public:
             return files_.status();
         const std::vector<Examined> found =
             examined(vehicles_, films_, threads_of(context_.arguments));
+        for (const Vehicle& vehicle : vehicles_)
+            files_.tell(groups_called_as_panels(vehicle));
         for (std::size_t i = 0; i < vehicles_.size(); ++i)
             tell_of(vehicles_[i], found[i]);
         if (draws && files_.status() == status::done) {

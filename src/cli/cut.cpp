@@ -59,7 +59,7 @@ void add_stock(const Stock& stock, order::Request& request, Files& files) {
 /// Reads every `--stock`. False when something is wrong, which has then been told.
 bool read_stock(Files& files, const Arguments& arguments, order::Request& request) {
     if (arguments.count(Opt::flaw) > 0 && arguments.count(Opt::on_hand) == 0) {
-        files.tell({usage("--flaw tells where the roll of --on-hand is spoilt",
+        files.tell({usage("--flaw tells where the roll of --on-hand is spoiled",
                           "give --on-hand LENGTH as well")});
         return false;
     }
@@ -158,6 +158,7 @@ int run_cut(const Context& context) {
                           "write a file with 'like' for each of the others")});
         return files.status();
     }
+    request.weigh_the_seams = true;
     const bool operands = read_operands(files, context.arguments.operands, request);
     if (!read_stock(files, context.arguments, request) || !operands ||
         !files.spared_by(paths_of(targets)))
@@ -183,7 +184,8 @@ int run_cut(const Context& context) {
                               .filled = fillings,
                               .stopped_by = found.stopped_by,
                               .rules_cost = found.outcome.rules_cost,
-                              .binding = found.outcome.binding};
+                              .binding = found.outcome.binding,
+                              .seams_weighed = found.outcome.seams_weighed};
     const int written = write_results(
         targets, [&](const Target& target) { return rendered(target, sheet, context); },
         context.messages);

@@ -15,7 +15,7 @@ constexpr std::string_view operands_text =
     "VEHICLE and FILM are a file, - for standard input, or the name of an installed file "
     "(pelt list).";
 constexpr std::string_view where_to_report =
-    "Report problems where you got pelt, with your files, the command and all that it said.";
+    "Report problems to whoever gave you pelt, with your files, the command and its messages.";
 
 std::string usage_line(const CommandRow& row) {
     return "pelt " + std::string(row.name) + " [OPTION]... " + std::string(row.operands);
@@ -102,7 +102,7 @@ std::string version() {
 
 std::string version_text() {
     return "pelt " + version() +
-           "\n\nMIT licence: free to use, change and pass on, without warranty.\n";
+           "\n\nMIT license: free to use, change and pass on, without warranty.\n";
 }
 
 } // namespace pelt::cli

@@ -50,8 +50,10 @@ std::vector<OptionRow> job_options() {
          .commands = selecting(),
          .group = Group::job,
          .line = "only these panels",
-         .text = "Only these panels: by name, by name and side (\"front door/left\"), or by group. "
-                 "A panel that is an extra comes in when it is named here.",
+         .text = "Only these panels: by name, by name and side (\"front door/left\"), or by group; "
+                 "also one piece of a divided panel (\"front bumper/1\", \"side wall/left/2\"), or "
+                 "one of several that are alike (\"door handle/left/no 2\"). A name that is a "
+                 "panel's and a group's means the panel. An extra comes in when it is named here.",
          .repeats = true},
         {.id = Opt::without,
          .name = "without",
@@ -107,13 +109,18 @@ std::vector<OptionRow> job_options() {
         {.id = Opt::seams,
          .name = "seams",
          .kind = Kind::choice,
-         .choices = {{"auto"}, {"never"}},
-         .initial = "auto",
+         .choices = {{"fitter"}, {"thrifty"}, {"never"}, {"auto"}},
+         .initial = "fitter",
          .commands = planning(),
          .group = Group::job,
-         .line = "whether panels that are too wide may be split",
-         .text = "Whether a panel that fits the roll in no way may be made of two pieces with a "
-                 "lap. \"never\" stops the job instead."},
+         .line = "where panels that are too wide are divided",
+         .text = "Where a panel that fits the roll in no way is divided, unless its file has lines "
+                 "for it. \"fitter\" (also called \"auto\"): where a fitter would: the fewest "
+                 "pieces, none narrow, 50 mm clear of what must stay clear; along the vehicle "
+                 "before upright; the upper or forward piece on top. \"thrifty\": where the "
+                 "film is shortest. \"never\" stops the job instead. One vehicle is always divided "
+                 "alike, whichever panels are chosen, however many there are, and whatever lies in "
+                 "stock; the sheet lists the seams, to be copied into the vehicle file."},
         later(Opt::split, "split", Kind::choice, "warn|auto", Group::job),
         {.id = Opt::done,
          .name = "done",
@@ -134,9 +141,9 @@ std::vector<OptionRow> job_options() {
          .value = "A,B",
          .commands = {Command::cut},
          .group = Group::job,
-         .line = "panels that were spoilt and are cut again",
+         .line = "panels that were spoiled and are cut again",
          .text =
-             "In the middle of a job: panels that were spoilt and are cut again, whether --done "
+             "In the middle of a job: panels that were spoiled and are cut again, whether --done "
              "names them or not. Without --done everything else is taken as done. What --only "
              "does not choose or --without leaves out was never cut: of a panel whose one side is "
              "left out the other side is cut again.",
@@ -157,9 +164,23 @@ std::vector<OptionRow> film_options() {
          .line = "a roll of this width instead of the film's own",
          .text =
              "Plans on rolls of this width, 50 mm to 6 m, instead of the film's own: 1220, "
-             "1.22 m, 48 in. A bare number is in millimetres. With compare it may be given several "
+             "1.22 m, 48 in. A bare number is in millimeters. With compare it may be given several "
              "times: every film is planned on every width.",
          .repeats_with = {Command::compare}},
+        {.id = Opt::margin,
+         .name = "margin",
+         .kind = Kind::margin,
+         .value = "WANT[,LEAST]",
+         .least = 0,
+         .most = 1'000,
+         .commands = planning(),
+         .group = Group::film,
+         .line = "film to grip around a piece in straight cutting",
+         .text = "The margin to grip around every piece in straight cutting, instead of the film "
+                 "file's; a panel's own stands. LEAST is what it may shrink to across the roll "
+                 "before a panel is divided; left out, it is the film's, or WANT where that is "
+                 "less. Flat panels do with 25 mm; small curved pieces want 60 to 75. A bare number "
+                 "is in millimeters."},
         {.id = Opt::turns,
          .name = "turns",
          .kind = Kind::choice,
@@ -180,11 +201,11 @@ std::vector<OptionRow> film_options() {
          .initial = "3",
          .commands = planning(),
          .group = Group::film,
-         .line = "how often film is turned on the table",
+         .line = "in how many stages a strip is cut",
          .text =
-             "How often the cuts through one part of the film may change between across and "
-             "along in straight cutting. With 3 a strip is cut across the roll, slit along, and "
-             "its parts are cut across; 2 leaves out the last; \"any\" sets no end. One more cut "
+             "In how many stages one strip of film is cut in straight cutting: how often the cuts "
+             "change between across and along. With 3 a strip is cut across the roll, slit along, "
+             "and what is slit off is cut across; 2 leaves out the last; \"any\" sets no end. One more cut "
              "may always trim a single piece. The sheet says what \"any\" would save."},
         {.id = Opt::table,
          .name = "table",
@@ -196,7 +217,7 @@ std::vector<OptionRow> film_options() {
          .group = Group::film,
          .line = "longest film that the table takes",
          .text = "The longest piece of film that the table takes, 100 mm to 30 m: in straight "
-                 "cutting nothing longer is cut off the roll. A bare number is in millimetres."},
+                 "cutting nothing longer is cut off the roll. A bare number is in millimeters."},
         {.id = Opt::in_order,
          .name = "in-order",
          .commands = planning(),
@@ -229,7 +250,7 @@ std::vector<OptionRow> film_options() {
          .group = Group::film,
          .line = "so much of the film is there, on one roll",
          .text = "So much of the film is there already, on one roll as wide as the film: 6.4 m, "
-                 "21 ft. The same as a stock file with one roll. A bare number is in millimetres."},
+                 "21 ft. The same as a stock file with one roll. A bare number is in millimeters."},
         {.id = Opt::flaw,
          .name = "flaw",
          .kind = Kind::span,
@@ -250,11 +271,11 @@ std::vector<OptionRow> film_options() {
          .commands = planning(),
          .group = Group::film,
          .line = "spare film, to suffice in so many jobs of 100",
-         .text = "Buys spare film for pieces that are spoilt and cut again, so that what is bought "
-                 "suffices in so many jobs of 100: \"95 %\". How often a panel is spoilt is its "
+         .text = "Buys spare film for pieces that are spoiled and cut again, so that what is bought "
+                 "suffices in so many jobs of 100: \"95 %\". How often a panel is spoiled is its "
                  "\"redo\" in the vehicle file; without it a figure is assumed, which the sheet "
-                 "tells. A spoilt piece takes a cut across the whole roll, by its shorter side if "
-                 "its direction allows, and may be spoilt again. Without this option there is no "
+                 "tells. A spoiled piece takes a cut across the whole roll, by its shorter side if "
+                 "its direction allows, and may be spoiled again. Without this option there is no "
                  "spare."},
         {.id = Opt::tolerance,
          .name = "tolerance",
@@ -268,7 +289,7 @@ std::vector<OptionRow> film_options() {
          .text = "Makes the pieces so much larger that the order holds when every tape reading is "
                  "off by this much; a panel may have a \"tolerance\" of its own. The sheet says "
                  "which panel's measurement moves the length most: measure that one twice. A bare "
-                 "number is in millimetres."},
+                 "number is in millimeters."},
         {.id = Opt::shop,
          .name = "shop",
          .kind = Kind::file,
@@ -358,7 +379,7 @@ std::vector<OptionRow> output_options() {
          .line = "what to print",
          .text =
              "The format of what goes to standard output. JSON and CSV are for programs: always "
-             "in millimetres, and their keys and columns keep their meaning. The others are for "
+             "in millimeters, and their keys and columns keep their meaning. The others are for "
              "people and may change: table is the cut sheet in 80 columns, markdown the same for "
              "a page of text, svg a drawing of every roll, or of where scanned panels stretch, and "
              "pdf "
@@ -390,7 +411,7 @@ std::vector<OptionRow> output_options() {
          .group = Group::output,
          .line = "unit of lengths for people",
          .text = "The unit of lengths in formats for people. CSV and JSON are always in "
-                 "millimetres."},
+                 "millimeters."},
         {.id = Opt::summary,
          .name = "summary",
          .commands = {Command::cut},
@@ -414,7 +435,7 @@ std::vector<OptionRow> output_options() {
          .group = Group::output,
          .line = "SVG and PDF of the cut outlines in true size",
          .text = "In place of the sheet's drawing. With SVG: the cut outlines alone, as they lie "
-                 "on the roll, in true millimetres, for a plotter's own software. With PDF: every "
+                 "on the roll, in true millimeters, for a plotter's own software. With PDF: every "
                  "piece in full size, tiled over pages, with marks to join them by and a line of "
                  "100 mm to check the printer by; name the panels with --only, for a whole vehicle "
                  "takes hundreds of pages.",

@@ -21,6 +21,7 @@ enum class Opt {
     like_size,
     times,
     width,
+    margin,
     seams,
     split,
     turns,
@@ -69,6 +70,7 @@ enum class Kind {
     length,  ///< a number and its unit
     span,    ///< two lengths: FROM..TO
     sizes,   ///< three lengths between commas
+    margin,  ///< one length, or two with a comma between them
     file,    ///< a path, or `-`
     date,
     filling, ///< WORD=TEXT

@@ -33,7 +33,8 @@ std::vector<OptionRow> everywhere_options() {
          .group = Group::everywhere,
          .line = "also what was decided; -vv: for developers",
          .text = "Also says what was decided and why. With \"pelt cut\" that is which pieces the "
-                 "length hangs on, and what a wider roll, a freer direction, a seam or fewer rules "
+                 "length hangs on, and what a wider roll, a freer direction, a seam, narrower "
+                 "margins or fewer rules "
                  "would save: the job is planned again for each, along outlines quickly. Twice: "
                  "also a log for developers. "
                  "All of it goes to standard error.",
@@ -44,8 +45,8 @@ std::vector<OptionRow> everywhere_options() {
          .choices = {{"auto"}, {"always"}, {"never"}},
          .initial = "auto",
          .group = Group::everywhere,
-         .line = "colour in messages and tables",
-         .text = "Whether text is coloured. \"auto\" colours what goes to a terminal, unless "
+         .line = "color in messages and tables",
+         .text = "Whether text is colored. \"auto\" colors what goes to a terminal, unless "
                  "NO_COLOR is set or TERM is \"dumb\"."},
     };
 }

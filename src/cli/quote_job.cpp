@@ -34,7 +34,8 @@ order::Request request_of(const QuoteJob& job, const Vehicle& vehicle, Film film
     request.by = job.by;
     request.selection = {of_film.only, job.without, job.with};
     request.leave = job.leave;
-    request.split = job.split;
+    request.seams = job.seams;
+    request.margin = job.margin;
     request.times = job.times;
     request.tolerance = job.tolerance;
     request.width = job.width;

@@ -24,6 +24,11 @@ std::int64_t number(const Arguments& arguments, Opt option) {
     return *value;
 }
 
+Seams seams_asked(const Arguments& arguments) {
+    const std::string word = arguments.value_or_initial(Opt::seams);
+    return word == "thrifty" ? Seams::thrifty : word == "never" ? Seams::never : Seams::fitter;
+}
+
 std::string text_of(SearchWatch::StoppedBy stopped) {
     switch (stopped) {
     case SearchWatch::StoppedBy::time:
@@ -97,7 +102,9 @@ order::Request wishes_of(const Arguments& arguments) {
         arguments.value_or_initial(Opt::by) == "contour" ? CutBy::contour : CutBy::straight;
     request.selection = selection_of(arguments);
     request.leave = arguments.names(Opt::leave);
-    request.split = arguments.value_or_initial(Opt::seams) == "auto";
+    request.seams = seams_asked(arguments);
+    if (const auto margin = arguments.value(Opt::margin))
+        request.margin = margin_in(*margin);
     request.times = static_cast<int>(number(arguments, Opt::times));
     if (const std::vector<Um> widths = widths_asked(arguments); !widths.empty())
         request.width = widths.front();

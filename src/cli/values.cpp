@@ -69,7 +69,7 @@ std::optional<Complaint> about_length(const OptionRow& option, const std::string
         return std::nullopt;
     return Complaint{spelled(option) + " " + in_quotes(value) + " is not from " +
                          bound(option.least) + " to " + bound(option.most),
-                     "a number without a unit is in millimetres"};
+                     "a number without a unit is in millimeters"};
 }
 
 constexpr std::string_view dots = "..";
@@ -130,6 +130,19 @@ std::optional<Complaint> about_sizes(const OptionRow& option, const std::string&
     return std::nullopt;
 }
 
+std::optional<Complaint> about_margin(const OptionRow& option, const std::string& value) {
+    const std::size_t comma = value.find(',');
+    for (const std::string& length :
+         {value.substr(0, comma), comma == std::string::npos ? "0" : value.substr(comma + 1)})
+        if (const auto complaint = about_length(option, length))
+            return complaint;
+    if (!margin_in(value))
+        return Complaint{spelled(option) + " " + in_quotes(value) +
+                             " has a least margin above what is wanted",
+                         "write what is wanted first, then the least"};
+    return std::nullopt;
+}
+
 std::optional<Complaint> about_percent(const OptionRow& option, const std::string& value) {
     const auto parsed = read::parse_percent(value);
     if (!parsed.value)
@@ -169,6 +182,21 @@ std::optional<std::pair<Length, Length>> span_in(std::string_view text) {
     if (!from.value || !to.value || to.value->length <= from.value->length)
         return std::nullopt;
     return std::pair{from.value->length, to.value->length};
+}
+
+std::optional<MarginWish> margin_in(std::string_view text) {
+    const std::size_t comma = text.find(',');
+    const auto want = read::parse_length(text.substr(0, comma), Unit::mm);
+    if (!want.value)
+        return std::nullopt;
+    MarginWish wish{want.value->length.ceil_um(), std::nullopt};
+    if (comma == std::string_view::npos)
+        return wish;
+    const auto least = read::parse_length(without_blanks(text.substr(comma + 1)), Unit::mm);
+    if (!least.value || least.value->length > want.value->length)
+        return std::nullopt;
+    wish.least = least.value->length.ceil_um();
+    return wish;
 }
 
 std::optional<std::int64_t> whole_number(std::string_view text, std::int64_t least,
@@ -236,6 +264,8 @@ std::optional<Complaint> complaint_about(const OptionRow& option, const std::str
         return about_span(option, value);
     case Kind::sizes:
         return about_sizes(option, value);
+    case Kind::margin:
+        return about_margin(option, value);
     case Kind::percent:
         return about_percent(option, value);
     case Kind::date:

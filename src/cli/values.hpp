@@ -4,6 +4,7 @@
 #pragma once
 
 #include "cli/options.hpp"
+#include "model/film.hpp"
 #include "model/length.hpp"
 
 #include <cstdint>
@@ -39,6 +40,9 @@ struct Complaint {
     std::string what;
     std::string remedy;
 };
+/// "25", "25 mm,10 mm": what is wanted and the least; none: not that, or the least is more.
+std::optional<MarginWish> margin_in(std::string_view text);
+
 std::optional<Complaint> complaint_about(const OptionRow& option, const std::string& value);
 
 /// What the user typed, between single quotes: cut when it is long, and with nothing that a

@@ -47,7 +47,7 @@ std::string compared(const Searched& found, const report::Sheet& than) {
 void tell_why(const order::Request& request, const order::Outcome& outcome,
               const report::Sheet& sheet, const Context& context) {
     if (const std::string pieces = report::what_binds(sheet); !pieces.empty())
-        note("the length hangs on these pieces, one behind the other from the free end: " + pieces,
+        note("these pieces, end to end from the free end, set the length: " + pieces,
              context);
     std::vector<order::WhatIf> all = order::what_ifs(request, outcome);
     const auto than = all.empty() ? std::nullopt : compared_with(request, sheet, context);

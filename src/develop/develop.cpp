@@ -110,6 +110,7 @@ DevelopedPanel develop(const Panel& panel, Faults& faults, const Purpose& purpos
         develop_surface(*scan, panel, purpose, out, found);
     if (!stops(found)) {
         Blank& blank = out.blanks.front();
+        blank.scale = scale;
         add_inside(panel, scale, blank, found);
         check_edge_words(panel, blank, found);
         out.visible_mm2 = visible_mm2(blank);

@@ -56,7 +56,7 @@ void add_inlays(const Panel& panel, Point scale, Blank& blank, Faults& faults) {
             faults.push_back(
                 {Severity::file, inlay.place, panel.name,
                  "the inlay '" + inlay.name + "' " + in_the_way,
-                 "'at' is its centre, 'size' its width and height without the overlap"});
+                 "'at' is its center, 'size' its width and height without the overlap"});
         blank.inlays.push_back(developed);
     }
 }

@@ -71,6 +71,7 @@ struct Blank {
     std::vector<BlankOpening> openings;    ///< as the panel's, inside the outline and apart
     std::vector<BlankSeamLine> seam_lines; ///< as the panel's
     std::vector<BlankInlay> inlays;        ///< as the panel's
+    Point scale{1, 1}; ///< from a coordinate of the drawing as measured to one of the blank
 };
 
 /// How far the film stretches where on a blank, for pictures: triangles of the blank, each with its

@@ -40,6 +40,15 @@ struct WorthKeeping {
     Um across = 0;
 };
 
+/// A margin asked for in place of a film's: without `least` the smaller of `want` and the film's.
+struct MarginWish {
+    Um want = 0;
+    std::optional<Um> least;
+    Handling in_place_of(const Handling& films) const {
+        return {want, least.value_or(want < films.least ? want : films.least)};
+    }
+};
+
 struct Film {
     std::string name;
     std::string file;
@@ -55,6 +64,7 @@ struct Film {
     std::optional<double> stretch_panel_percent;
     Allowances allowances;
     WorthKeeping worth_keeping;
+    Um least_piece = 0; ///< pieces of a divided panel are no narrower where that can be
     std::vector<Offer> sold; ///< empty: prices unknown
     std::string currency;    ///< ISO 4217, empty where there is none
     int money_digits = 2;    ///< decimals to print

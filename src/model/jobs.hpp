@@ -4,6 +4,7 @@
 
 #include "model/calendar.hpp"
 #include "model/fault.hpp"
+#include "model/film.hpp"
 #include "model/length.hpp"
 #include "model/piece.hpp"
 
@@ -40,7 +41,8 @@ struct QuoteJob {
     std::vector<std::string> with;
     std::vector<std::string> leave;
     int times = 1;
-    bool split = true; ///< `seams: auto`
+    Seams seams = Seams::fitter;
+    std::optional<MarginWish> margin;
     std::optional<Um> width;
     std::string stock; ///< a file; empty: none
     std::optional<double> sure_percent;

@@ -37,6 +37,13 @@ struct RedoChance {
     bool assumed = true; ///< not the vehicle file's
 };
 
+/// Offcuts that are kept for a panel's pieces, should they be spoiled.
+struct KeptForRecuts {
+    int vehicle = 0;
+    int panel = 0;
+    int pieces = 0; ///< so many can be cut from them
+};
+
 /// Film for pieces that are spoilt and cut again.
 struct Spare {
     double sure_percent = 0; ///< asked for
@@ -54,6 +61,8 @@ struct Spare {
     Um costliest_film = 0; ///< how much less; 0: no panel alone
     Um longest_remake = 1; ///< of those that may come up at all within `needed`
     std::vector<RedoChance> redo;
+    /// Beside the film that is spare; each probability is then a lower bound.
+    std::vector<KeptForRecuts> kept = {};
 };
 
 /// Stock that holds too little of a job, which is then cut from new film.
@@ -93,6 +102,28 @@ struct Pull {
 struct Binding {
     std::vector<PieceId> pieces; ///< the longest chain on every roll, from its free end
     std::vector<Pull> panels;    ///< those that pull at all, the most first
+};
+
+/// Another way to cut a panel that is divided where seams are added, and what is then bought.
+struct CutOtherwise {
+    enum class Is {
+        where_film_is_shortest, ///< divided elsewhere
+        whole_with_less_margin, ///< in one piece, `margin` on either side across the roll
+        whole_across_the_arrow, ///< in one piece, turned by a quarter
+    };
+    int vehicle = 0; ///< index into the job's vehicles
+    int panel = 0;   ///< index into that vehicle's panels
+    Is is = Is::where_film_is_shortest;
+    Um margin = 0;
+    std::optional<Length> order; ///< all that is bought; none: not weighed
+};
+
+/// What other seams, none, or narrower margins would come to.
+struct SeamsWeighed {
+    std::vector<CutOtherwise> panels;
+    /// With `trade::comfortable_margin` on flat and nearly flat panels; none: not weighed, or they
+    /// have no more.
+    std::optional<Length> narrow_margins;
 };
 
 /// What rules of straight cutting cost: new film of the best layout found without them. None: not

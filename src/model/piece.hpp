@@ -14,6 +14,10 @@ namespace pelt {
 enum class CutBy { straight, contour };
 std::string_view name_of(CutBy by);
 
+/// Where panels that are too wide are divided: where a fitter would have the seam, where the film is
+/// shortest, or nowhere but at lines that are always used.
+enum class Seams { fitter, thrifty, never };
+
 enum class PieceKind { main, inlay };
 std::string_view name_of(PieceKind kind);
 
@@ -47,8 +51,9 @@ struct Piece {
 
 /// Where a line runs on a panel, measured from the panel's nearer edge.
 struct SeamPlace {
-    std::string line;   ///< "its seam line 2"; empty for one that is not the vehicle file's
-    bool across = true; ///< across the vehicle's length, else along it
+    std::string line;      ///< "its seam line 2"; empty for one that is not the vehicle file's
+    std::string run;       ///< "along" the vehicle or "across" it; "upright" or "level"
+    std::vector<Point> at; ///< its points in the panel's drawing as measured
     Um nearer = 0;
     Um farther = 0;   ///< as `nearer` unless the line slants or bends
     std::string edge; ///< "front edge"
@@ -56,13 +61,13 @@ struct SeamPlace {
 };
 
 /// Where two pieces of one panel meet. The upper piece ends at the line and lies on top, laid
-/// second; the under piece runs `overlap` past it.
+/// second; the under piece, which has the lower number, runs `overlap` past it.
 struct Seam {
     int vehicle = 0;
     int panel = 0;
     Side side = Side::centre;
-    int upper_part = 1;
-    int under_part = 2;
+    int upper_part = 2;
+    int under_part = 1;
     Um overlap = 0;
     Um length = 0;      ///< of the line within the panel
     bool added = false; ///< not one of the vehicle file's `seam lines`

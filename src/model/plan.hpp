@@ -15,13 +15,25 @@
 
 namespace pelt {
 
-/// A panel's side whose pieces are left out on purpose (`--only`, `--without`, extras).
+/// What is left out on purpose (`--only`, `--without`, extras): a panel's side, or of it one of
+/// several that are alike, or a piece of a divided panel.
 struct LeftOut {
+    static constexpr int all = 0;
+    static constexpr int inlays = -1;
+
     int vehicle = 0; ///< index into the job's vehicles
     int panel = 0;   ///< index into that vehicle's panels
     Side side = Side::centre;
+    int no = all;    ///< from 1, both faces
+    int piece = all; ///< from 1, or `inlays`
+    bool is_whole_side() const { return no == all && piece == all; }
+    /// `faces`: of the panel.
+    bool holds(const PieceId& id, int faces) const;
     friend auto operator<=>(const LeftOut&, const LeftOut&) = default;
 };
+
+/// Which of several that are alike a piece is for, from 1: what sheets call its "no.".
+int no_of(const PieceId& id, int faces);
 
 /// Work that is half done. What is new film is then taken to be of the batch of what is there.
 struct HalfDone {
@@ -39,9 +51,12 @@ struct Job {
     Um tolerance = 0; ///< how far tape readings may be off, where a panel does not say it itself
     std::vector<std::vector<DevelopedPanel>> developed; ///< [vehicle][panel]
     std::vector<Piece> pieces;                          ///< in canonical order: by shape first
+    /// Pieces of divided panels that are not laid out, but others of the same panel are: what is on
+    /// the vehicle already, or left out. The seams are theirs too.
+    std::vector<Piece> not_cut;
     std::vector<Seam> seams;
     std::vector<Roll> rolls;
-    std::vector<LeftOut> left_out;
+    std::vector<LeftOut> left_out; ///< sorted
     HalfDone half_done;
     std::vector<std::string> left_on; ///< hardware that stays on (`--leave`, what waits for it too)
     std::vector<std::string> comes_off; ///< hardware that this job calls for, by the files' order

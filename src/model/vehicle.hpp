@@ -43,6 +43,7 @@ struct PanelAllowances {
     std::optional<Um> wrap;
     std::optional<Um> bleed;
     std::optional<Handling> handling;
+    std::optional<Handling> placing; ///< seams are placed by this margin; none: by the other
     std::optional<Um> overlap;
     std::optional<Um> flush;
 };

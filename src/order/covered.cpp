@@ -65,7 +65,8 @@ Covered what_is_covered(const std::vector<FilmToQuote>& films) {
         for (const auto& [place, sides] : covered_by(job))
             covered[place].insert(sides.begin(), sides.end());
         for (const LeftOut& left : job.left_out)
-            left_out[{left.vehicle, left.panel}].insert(left.side);
+            if (left.is_whole_side())
+                left_out[{left.vehicle, left.panel}].insert(left.side);
         for (const Seam& seam : job.seams)
             add_once(out.seams, job.vehicles[static_cast<std::size_t>(seam.vehicle)]
                                     .panels[static_cast<std::size_t>(seam.panel)]

@@ -43,7 +43,7 @@ void develop_each(std::vector<Developing>& panels, int threads, const develop::P
 }
 
 void develop_all(Job& job, int threads, const std::shared_ptr<develop::LaidScans>& scans,
-                 Faults& faults) {
+                 bool left_out_scans_too, Faults& faults) {
     struct Destination {
         DevelopedPanel* out;
         bool is_cut;
@@ -57,7 +57,7 @@ void develop_all(Job& job, int threads, const std::shared_ptr<develop::LaidScans
             const Panel& panel = job.vehicles[v].panels[p];
             const bool is_cut =
                 !is_left_out(job.left_out, static_cast<int>(v), static_cast<int>(p), panel.sides);
-            if (!is_cut && is_scan(panel))
+            if (!is_cut && is_scan(panel) && !left_out_scans_too)
                 continue;
             panels.push_back({&panel});
             destinations.push_back({&job.developed[v][p], is_cut});

@@ -21,8 +21,9 @@ struct Developing {
 void develop_each(std::vector<Developing>& panels, int threads, const develop::Purpose& purpose);
 
 /// Fills job.developed for all vehicles. A panel of which nothing is cut is not developed when it
-/// is a scan: that takes time for nothing, and its mistakes are not this job's.
+/// is a scan, unless those are wanted too: that takes time for nothing, and its mistakes are not
+/// this job's.
 void develop_all(Job& job, int threads, const std::shared_ptr<develop::LaidScans>& scans,
-                 Faults& faults);
+                 bool left_out_scans_too, Faults& faults);
 
 } // namespace pelt::order

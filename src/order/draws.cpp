@@ -8,6 +8,8 @@
 #include "order/job_of.hpp"
 #include "order/normal.hpp"
 #include "order/selection.hpp"
+#include "order/settle.hpp"
+#include "order/ways.hpp"
 #include "trade/likeness.hpp"
 
 #include <algorithm>
@@ -69,33 +71,22 @@ std::vector<PanelOf> panels_of(const Job& job, const Faults& faults) {
     return out;
 }
 
-PanelOf panel_of(const Ways& ways) {
-    const PieceId& id = ways.front().pieces.front().ids.front();
-    return {id.vehicle, id.panel};
-}
-
-Choice choice_of(const std::vector<Ways>& panels, const ChosenWays& chosen) {
-    Choice out(panels.size(), 0);
-    for (std::size_t i = 0; i < panels.size(); ++i) {
-        const auto way = chosen.find(panel_of(panels[i]));
-        if (way != chosen.end() && way->second.of == panels[i].size())
-            out[i] = way->second.index;
-    }
-    return out;
-}
-
-Draw laid_out(Request request, const ChosenWays& ways) {
+Draw laid_out(Request request) {
     Faults faults;
     request.by = CutBy::straight;
+    if (request.seams == Seams::thrifty) // a fitter's places need no trial layouts
+        request.seams = Seams::fitter;
     Job job = job_from(request, faults);
-    develop_all(job, 1, request.scans, faults);
-    const std::vector<Ways> panels = ways_of_all(job, request.split, faults);
+    develop_all(job, 1, request.scans, false, faults);
+    const std::vector<piece::Way> ways = settled_ways(job, request, faults);
     Draw out;
     if (stops(faults)) {
         out.too_wide = panels_of(job, faults);
         return out;
     }
-    choose(job, panels, choice_of(panels, ways));
+    set_pieces(job, ways);
+    leave_out_pieces(request.selection, job, faults);
+    set_rolls(job);
     nest::Effort effort = request.effort;
     effort.amount = 1;
     effort.threads = 1;
@@ -139,27 +130,7 @@ Factors stratified_factors(const std::vector<PanelOf>& guessed, std::size_t draw
     return out;
 }
 
-ChosenWays ways_as_scaled(const Request& request) {
-    Request straight = request;
-    straight.by = CutBy::straight;
-    Faults faults;
-    Job job = job_from(straight, faults);
-    develop_all(job, request.effort.threads, request.scans, faults);
-    const std::vector<Ways> panels = ways_of_all(job, request.split, faults);
-    if (stops(faults))
-        return {};
-    const Choice choice = best_choice(job, panels, straight);
-    ChosenWays out;
-    for (std::size_t i = 0; i < panels.size(); ++i)
-        out[panel_of(panels[i])] = {choice[i], panels[i].size()};
-    return out;
-}
-
 std::vector<Draw> draws_of(const Request& request, const Factors& factors) {
-    return draws_of(request, factors, ways_as_scaled(request));
-}
-
-std::vector<Draw> draws_of(const Request& request, const Factors& factors, const ChosenWays& ways) {
     const std::size_t all = factors.axes.front().size();
     const auto at_once = static_cast<std::size_t>(8 * std::max(1, request.effort.threads));
     std::vector<Draw> out;
@@ -169,7 +140,7 @@ std::vector<Draw> draws_of(const Request& request, const Factors& factors, const
         run_all(out.size() - first, request.effort.threads, [&](std::size_t i) {
             Request one = request;
             draw_sizes(one.vehicles, factors, first + i);
-            out[first + i] = laid_out(std::move(one), ways);
+            out[first + i] = laid_out(std::move(one));
         });
         const double share = static_cast<double>(out.size()) / static_cast<double>(all);
         if (request.watch && !request.watch({0, 0, share, "drawing vehicles like this one"}))

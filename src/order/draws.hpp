@@ -4,7 +4,7 @@
 // Each guessed panel has two factors of its own, one for each of its sizes, and each axis of the
 // vehicle has one that all its guessed sizes share (trade/likeness.hpp). A factor takes the middles
 // of as many strata of the normal distribution as there are draws, in an order of its own. A draw
-// is laid out straight by a search that is cut short, each by one thread, so that any number of
+// is divided where a fitter would, and laid out straight by a search that is cut short, each by one thread, so that any number of
 // threads draws the same.
 #pragma once
 
@@ -13,7 +13,6 @@
 #include "order/spare.hpp"
 
 #include <cstdint>
-#include <map>
 #include <optional>
 #include <vector>
 
@@ -47,19 +46,7 @@ struct Draw {
 /// The guessed panels of a job, by vehicle and panel.
 std::vector<PanelOf> guessed_of(const Job& job);
 
-/// Which way each panel is divided as scaled, and of how many ways: drawn vehicles are divided
-/// alike, where they can be divided so.
-struct ChosenWay {
-    std::size_t index = 0;
-    std::size_t of = 1;
-};
-using ChosenWays = std::map<PanelOf, ChosenWay>;
-
-/// Found by quick trial layouts, straight.
-ChosenWays ways_as_scaled(const Request& request);
-
 /// One draw for each value of the factors. `watch` may stop it, and fewer come back.
-std::vector<Draw> draws_of(const Request& request, const Factors& factors, const ChosenWays& ways);
 std::vector<Draw> draws_of(const Request& request, const Factors& factors);
 
 } // namespace pelt::order

@@ -10,7 +10,9 @@
 #include "order/job_of.hpp"
 #include "order/order.hpp"
 #include "order/parts_off.hpp"
+#include "order/seams_weighed.hpp"
 #include "order/selection.hpp"
+#include "order/settle.hpp"
 #include "order/shelf.hpp"
 #include "order/spare.hpp"
 #include "order/ways.hpp"
@@ -23,54 +25,6 @@
 #include <span>
 
 namespace pelt::order {
-namespace {
-
-bool leaves_out(const Job& job, const PieceId& id) {
-    const LeftOut place{id.vehicle, id.panel, id.side};
-    return std::binary_search(job.left_out.begin(), job.left_out.end(), place);
-}
-
-void take_away_what_is_left_out(const Job& job, piece::Way& way) {
-    for (Piece& piece : way.pieces)
-        std::erase_if(piece.ids, [&](const PieceId& id) { return leaves_out(job, id); });
-    std::erase_if(way.pieces, [](const Piece& piece) { return piece.ids.empty(); });
-    std::erase_if(way.seams, [&](const Seam& seam) {
-        return leaves_out(job, {seam.vehicle, seam.panel, seam.side, 1, 1, 1, PieceKind::main, ""});
-    });
-}
-
-piece::Wishes wishes_of(const Job& job) {
-    return {job.by, job.times, job.left_on, true, job.free_turns};
-}
-
-} // namespace
-
-std::vector<Ways> ways_of_all(const Job& job, bool split, Faults& faults) {
-    piece::Wishes wishes = wishes_of(job);
-    wishes.split = split;
-    std::vector<Ways> out;
-    for (std::size_t v = 0; v < job.vehicles.size(); ++v) {
-        for (std::size_t p = 0; p < job.vehicles[v].panels.size(); ++p) {
-            const Panel& panel = job.vehicles[v].panels[p];
-            const int vehicle_index = static_cast<int>(v);
-            const int panel_index = static_cast<int>(p);
-            if (is_left_out(job.left_out, vehicle_index, panel_index, panel.sides))
-                continue;
-            Ways ways = piece::ways_to_cut(panel, job.developed[v][p], job.film, wishes,
-                                           vehicle_index, panel_index, faults);
-            for (piece::Way& way : ways)
-                take_away_what_is_left_out(job, way);
-            if (!ways.empty())
-                out.push_back(std::move(ways));
-        }
-    }
-    // Panels are settled one after the other: by shape, not by their place in the file.
-    std::stable_sort(out.begin(), out.end(), [](const Ways& a, const Ways& b) {
-        return come_before(a.front().pieces, b.front().pieces);
-    });
-    return out;
-}
-
 namespace {
 
 bool all_new(const Job& job, const Layout& layout) {
@@ -150,6 +104,9 @@ Fault nothing_found() {
 Job job_from(Request& request, Faults& faults) {
     Job job;
     job.film = request.film;
+    const Handling films_own = job.film.allowances.handling;
+    if (request.margin && request.by == CutBy::straight)
+        job.film.allowances.handling = request.margin->in_place_of(films_own);
     if (request.width && *request.width != job.film.width) {
         job.film.width = *request.width;
         if (!job.film.sold.empty())
@@ -170,41 +127,68 @@ Job job_from(Request& request, Faults& faults) {
     job.in_order = request.in_order;
     job.vehicles = std::move(request.vehicles);
     job.left_out = left_out_by(request.selection, job.vehicles, faults);
-    job.half_done = half_done_by(request.selection, job.vehicles);
     job.left_on = left_on_by(request.leave, job.vehicles, faults);
     for (Vehicle& vehicle : job.vehicles)
-        for (Panel& panel : vehicle.panels)
-            panel = piece::allowing_for_errors(std::move(panel), job.film, wishes_of(job),
-                                               job.tolerance);
+        for (Panel& panel : vehicle.panels) {
+            if (request.margin && !panel.allowances.handling)
+                panel.allowances.placing = films_own;
+            panel = piece::allowing_for_errors(std::move(panel), job.film,
+                                               wishes_of(job, request.seams), job.tolerance);
+        }
     job.comes_off = coming_off(job.vehicles, job.left_out, job.left_on);
     return job;
 }
+
+namespace {
+
+/// What was weighed is bought beside the same spare.
+void add_the_spare(SeamsWeighed& weighed, const Job& job, const Layout& layout,
+                   const Order& order) {
+    if (job.film.sold.empty())
+        return;
+    const Length spare =
+        order.length() - buy(job.film, new_lengths(job, layout), {}).length();
+    for (CutOtherwise& other : weighed.panels)
+        if (other.order)
+            other.order = *other.order + spare;
+    if (weighed.narrow_margins)
+        weighed.narrow_margins = *weighed.narrow_margins + spare;
+}
+
+} // namespace
 
 Faults examine(Request request) {
     Faults faults;
     Job job = job_from(request, faults);
     if (stops(faults))
         return faults;
-    develop_all(job, request.effort.threads, request.scans, faults);
-    if (!stops(faults))
-        ways_of_all(job, request.split, faults);
+    develop_all(job, request.effort.threads, request.scans, false, faults);
+    if (!stops(faults)) {
+        request.seams = Seams::fitter;
+        settled_ways(job, request, faults);
+    }
     return faults;
 }
 
 Outcome run(Request request) {
     Outcome out;
+    const std::vector<std::vector<bool>> flat = flat_panels(request.vehicles);
     auto job = std::make_shared<Job>(job_from(request, out.faults));
     if (stops(out.faults))
         return out;
-    develop_all(*job, request.effort.threads, request.scans, out.faults);
-    if (stops(out.faults))
-        return out;
-    const std::vector<Ways> panels = ways_of_all(*job, request.split, out.faults);
+    develop_all(*job, request.effort.threads, request.scans, request.seams == Seams::thrifty,
+                out.faults);
     if (stops(out.faults))
         return out;
     request.effort.memory = nest::new_memory();
-    const Choice choice = best_choice(*job, panels, request);
-    choose(*job, panels, choice);
+    const std::vector<piece::Way> ways = settled_ways(*job, request, out.faults);
+    if (stops(out.faults))
+        return out;
+    set_pieces(*job, ways);
+    leave_out_pieces(request.selection, *job, out.faults);
+    if (stops(out.faults))
+        return out;
+    set_rolls(*job);
     std::optional<Spare> spare;
     if (request.sure_percent)
         spare = spare_for(*job, *request.sure_percent);
@@ -221,8 +205,16 @@ Outcome run(Request request) {
     }
     if (!result.layout->stopped && all_new(*job, *result.layout))
         out.rules_cost = weigh_the_rules(*job, *result.layout, request);
-    out.order = buy(job->film, new_lengths(*job, *result.layout), to_buy);
-    out.order.cheapest = cheapest;
+    if (request.weigh_the_seams && !result.layout->stopped && all_new(*job, *result.layout))
+        out.seams_weighed = weigh_the_seams(*job, *result.layout, ways, request, flat);
+    SpareToBuy still_to_buy = to_buy;
+    if (spare) {
+        spare = spare_for(*job, *request.sure_percent, &*result.layout);
+        still_to_buy = {spare->needed, spare->longest_remake};
+    }
+    out.order = buy(job->film, new_lengths(*job, *result.layout), still_to_buy);
+    add_the_spare(out.seams_weighed, *job, *result.layout, out.order);
+    out.order.cheapest = cheapest && still_to_buy.length == to_buy.length;
     out.order.short_stock = std::move(short_stock);
     out.order.stock_costs = shelf.costs;
     if (spare)

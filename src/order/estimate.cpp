@@ -36,6 +36,7 @@ Request as_if_measured(Request request, const std::vector<PanelOf>& guessed) {
     request.sure_percent.reset();
     request.weigh_the_rules = false;
     request.find_binding = false;
+    request.weigh_the_seams = false;
     return request;
 }
 
@@ -46,10 +47,10 @@ Um length_of(const Layout& layout) {
 }
 
 /// By contour the draws' lengths are taken so many times as long as they are straight.
-double ratio_of(const Request& request, Um as_scaled, const ChosenWays& ways) {
+double ratio_of(const Request& request, Um as_scaled) {
     if (request.by == CutBy::straight)
         return 1;
-    const std::vector<Draw> straight = draws_of(request, {{}, {{0}, {0}, {0}}}, ways);
+    const std::vector<Draw> straight = draws_of(request, {{}, {{0}, {0}, {0}}});
     return straight.size() == 1 && straight.front().length
                ? static_cast<double>(as_scaled) / static_cast<double>(*straight.front().length)
                : 1;
@@ -142,13 +143,12 @@ EstimateOutcome estimate(const Request& request) {
     made.sure_percent = request.sure_percent.value_or(trade::usual_sure_percent);
     const Factors factors =
         stratified_factors(guessed, draws_of_an_estimate, request.effort.seed);
-    const ChosenWays ways = ways_as_scaled(request);
-    const std::vector<Draw> draws = draws_of(request, factors, ways);
+    const std::vector<Draw> draws = draws_of(request, factors);
     if (draws.size() < draws_of_an_estimate) {
         out.faults.push_back(stopped());
         return out;
     }
-    const double ratio = ratio_of(request, made.as_scaled_length, ways);
+    const double ratio = ratio_of(request, made.as_scaled_length);
     made.length = {times(percentile(draws, low_percent), ratio),
                    times(percentile(draws, middle_percent), ratio),
                    times(percentile(draws, high_percent), ratio)};

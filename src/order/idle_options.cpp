@@ -27,6 +27,9 @@ void warn_of_idle_options(const Request& request, const Film& film, Faults& faul
     else if (request.free_turns && !any_may_lie_askew(request, film))
         warn(faults, "this film has a direction, so --turns any changes nothing",
              "leave it out; only film whose file says 'direction: any' may lie askew");
+    if (request.margin && request.by == CutBy::contour)
+        warn(faults, "along outlines pieces have no margin to grip, so --margin changes nothing",
+             "cut straight (--by straight), or leave it out");
     if (request.in_order && request.by == CutBy::contour)
         warn(faults,
              "along outlines the film is not cut off in strips, so --in-order changes nothing",

@@ -11,7 +11,4 @@ namespace pelt::order {
 /// with their tolerances. Takes the request's vehicles.
 Job job_from(Request& request, Faults& faults);
 
-/// The ways to cut every panel of it that is not left out.
-std::vector<Ways> ways_of_all(const Job& job, bool split, Faults& faults);
-
 } // namespace pelt::order

@@ -1,13 +1,12 @@
 // SPDX-License-Identifier: MIT
 // The trade's table says where a panel stands (trade/laying.cpp); among equals the order of the
 // vehicle file holds, so moving a panel in the file moves it in the list.
-// Of one panel inlays come first, then the parts, each after those that it laps over.
+// Of one panel inlays come first, then the pieces by number: each after those that it laps over.
 #include "trade/laying.hpp"
 
 #include "order/order.hpp"
 
 #include <algorithm>
-#include <set>
 #include <tuple>
 #include <utility>
 #include <vector>
@@ -24,35 +23,6 @@ int side_rank(Side side) {
     return side == Side::centre ? 0 : side == Side::left ? 1 : 2;
 }
 
-/// Parts of one panel's side so that each comes after those that it lies on.
-std::vector<int> parts_under_first(const Job& job, const PieceId& id) {
-    std::vector<int> order;
-    std::set<int> left;
-    for (int part = 1; part <= id.parts; ++part)
-        left.insert(part);
-    const auto waits = [&](int part) {
-        return std::any_of(job.seams.begin(), job.seams.end(), [&](const Seam& s) {
-            return s.vehicle == id.vehicle && s.panel == id.panel && s.side == id.side &&
-                   s.upper_part == part && left.count(s.under_part) > 0;
-        });
-    };
-    while (!left.empty()) {
-        auto next = std::find_if_not(left.begin(), left.end(), waits);
-        if (next == left.end())
-            next = left.begin();
-        order.push_back(*next);
-        left.erase(next);
-    }
-    return order;
-}
-
-int part_rank(const Job& job, const PieceId& id) {
-    if (id.parts == 1)
-        return 0;
-    const std::vector<int> order = parts_under_first(job, id);
-    return static_cast<int>(std::find(order.begin(), order.end(), id.part) - order.begin());
-}
-
 auto key_of(const Job& job, const PieceId& id) {
     const Panel& panel = job.vehicles.at(static_cast<std::size_t>(id.vehicle))
                              .panels.at(static_cast<std::size_t>(id.panel));
@@ -62,7 +32,7 @@ auto key_of(const Job& job, const PieceId& id) {
     const int whole_side_first = place.step == trade::LayingStep::sides ? side_rank(id.side) : 0;
     return std::tuple(id.vehicle, vehicle_copy, place.step, whole_side_first, place.within,
                       id.panel, side_rank(id.side), id.copy, id.kind == PieceKind::inlay ? 0 : 1,
-                      part_rank(job, id), id.part, id.inlay);
+                      id.part, id.inlay);
 }
 
 } // namespace

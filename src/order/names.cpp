@@ -5,13 +5,16 @@ namespace pelt::order {
 
 std::string name_of(const Job& job, const PieceId& id) {
     const Vehicle& vehicle = job.vehicles[static_cast<std::size_t>(id.vehicle)];
-    std::string text = vehicle.panels[static_cast<std::size_t>(id.panel)].name;
+    const Panel& panel = vehicle.panels[static_cast<std::size_t>(id.panel)];
+    std::string text = panel.name;
     if (id.side != Side::centre)
         text += "/" + std::string(pelt::name_of(id.side));
+    if (panel.count * job.times > 1)
+        text += "/no " + std::to_string(no_of(id, panel.faces));
+    if (id.parts > 1)
+        text += "/" + std::to_string(id.part);
     if (id.kind == PieceKind::inlay)
         text += " (inlay " + id.inlay + ")";
-    if (id.parts > 1)
-        text += " (part " + std::to_string(id.part) + ")";
     return job.vehicles.size() > 1 ? vehicle.name + ": " + text : text;
 }
 

@@ -9,7 +9,7 @@
 
 namespace pelt::order {
 
-/// "front door/left", as options name it; a part of several with its number.
+/// "front bumper/1", "door handle/left/no 2": as options name it.
 std::string name_of(const Job& job, const PieceId& id);
 
 /// "a, b, c".

@@ -22,7 +22,10 @@
 
 namespace pelt::order {
 
-/// Which panels to cut, in the words of the command line: a panel's name, `name/side`, or a group.
+/// Which panels to cut, in the words of the command line: a panel's name, or a group; behind a
+/// name, as far as wanted, a side, which of several that are alike, and the piece of a divided
+/// panel: "front bumper/1", "side wall/left/2", "door handle/left/no 2". Where a group has a
+/// panel's name, the panel is meant.
 struct Selection {
     std::vector<std::string> only;         ///< empty: all but the extras
     std::vector<std::string> without;      ///< taken away from those
@@ -38,7 +41,8 @@ struct Request {
     CutBy by = CutBy::straight;
     Selection selection;
     std::vector<std::string> leave; ///< hardware that stays on
-    bool split = true;              ///< `--seams auto`
+    Seams seams = Seams::fitter;
+    std::optional<MarginWish> margin; ///< `--margin`: straight, instead of the film's
     int times = 1;
     Um tolerance = 0;             ///< `--tolerance`: how far every tape reading may be off
     std::optional<Um> width;      ///< `--width`: instead of the film's own
@@ -51,6 +55,7 @@ struct Request {
     std::optional<double>
         sure_percent;             ///< `--sure`: spare film, so that so many of 100 jobs suffice
     bool weigh_the_rules = false; ///< straight: also say what the rules above cost in film
+    bool weigh_the_seams = false; ///< also say what other seams, none, or narrow margins would save
     bool find_binding = false;    ///< also say what binds the length
     nest::Effort effort;
     nest::Watch watch;                                   ///< may be empty
@@ -65,6 +70,7 @@ struct Outcome {
     Faults faults;
     RulesCost rules_cost;
     Binding binding; ///< empty: not asked for
+    SeamsWeighed seams_weighed; ///< empty: not asked for
 };
 
 /// Plans one job. Throws ProgramError when the layout fails its check.
@@ -120,6 +126,10 @@ std::optional<Heading> forward_of(const Job& job, const PieceId& id);
 PieceFinish finish_of(const Job& job, const Piece& piece, const PieceId& id);
 /// Whether the piece is the mirror image of the panel's drawing.
 bool is_mirrored(const Job& job, const PieceId& id);
+
+/// Where one of two pieces lies on its panel: "upper", "front", "left"; empty where there are more,
+/// or it is not known.
+std::string where_on_panel(const Job& job, const PieceId& id);
 
 /// One run of `pelt area`.
 struct AreaRequest {

@@ -3,10 +3,12 @@
 
 #include "order/buying.hpp"
 #include "order/names.hpp"
+#include "order/recuts.hpp"
 #include "order/redo.hpp"
 
 #include <algorithm>
 #include <cmath>
+#include <iterator>
 #include <map>
 #include <numeric>
 #include <optional>
@@ -18,36 +20,13 @@
 namespace pelt::order {
 namespace {
 
-/// The shorter side that its direction allows to lie along, on the grid.
-Um crosscut_of(const Piece& piece, Um usable) {
-    std::optional<Um> fitting;
-    std::optional<Um> any;
-    for (const CutShape& shape : piece.shapes)
-        for (const Turn turn : shape.turns) {
-            const Box box = box_of(placed(shape.outline, turn, {}).outer);
-            any = std::min(any.value_or(box.along()), box.along());
-            if (box.across() <= usable)
-                fitting = std::min(fitting.value_or(box.along()), box.along());
-        }
-    return fitting.value_or(any.value_or(0));
-}
-
 using PanelKey = std::pair<int, int>; ///< vehicle, panel
 using ByPanel = std::map<PanelKey, std::vector<Remakes>>;
 
-ByPanel remakes_by_panel(const Job& job) {
-    std::map<std::tuple<int, int, Um>, std::size_t> counts;
-    for (const Piece& piece : job.pieces) {
-        const Um cost = crosscut_of(piece, job.film.usable_width());
-        for (const PieceId& id : piece.ids)
-            ++counts[{id.vehicle, id.panel, cost}];
-    }
+ByPanel remakes_by_panel(const Job& job, const Layout* layout) {
     ByPanel out;
-    for (const auto& [key, count] : counts) {
-        const auto& [vehicle, panel, cost] = key;
-        out[{vehicle, panel}].push_back(
-            {cost, redo_chance(job, vehicle, panel).percent / 100, count});
-    }
+    for (const KindOfPiece& kind : kinds_of(job, layout))
+        out[kind.panel].push_back(kind.remakes);
     return out;
 }
 
@@ -183,33 +162,98 @@ void SpoiltFilm::scale(int by) {
             value = std::ldexp(value, -by);
 }
 
-double enough_with(const std::vector<Remakes>& remakes, Um step, Um film) {
-    SpoiltFilm spoilt(remakes, step);
-    while (spoilt.film() + step <= film)
-        spoilt.go_on();
-    return spoilt.probability();
+namespace {
+
+std::vector<Remakes> those(const std::vector<Remakes>& remakes, bool with_offcuts) {
+    std::vector<Remakes> out;
+    std::copy_if(remakes.begin(), remakes.end(), std::back_inserter(out),
+                 [&](const Remakes& some) { return (some.kept > 0) == with_offcuts; });
+    return out;
 }
 
-Um film_for(const std::vector<Remakes>& remakes, Um step, double probability) {
-    // A little under what is asked: the last digits of a sum of doubles must not cost a crosscut.
-    const double enough = probability - 1e-12;
+/// The probability that exactly 0, 1, … steps of film are spoiled, so many of them; the first
+/// remakes of each kind come from its offcuts.
+std::vector<double> exactly_spoiled(const std::vector<Remakes>& remakes, Um step,
+                                    std::size_t steps) {
+    constexpr double next_to_nothing = 1e-18;
+    std::vector<double> out;
+    SpoiltFilm spoilt(those(remakes, false), step);
+    double before = 0;
+    for (std::size_t s = 0; s < steps; ++s) {
+        out.push_back(spoilt.probability() - before);
+        before = spoilt.probability();
+        spoilt.go_on();
+    }
+    for (const Remakes& some : those(remakes, true)) {
+        const auto cost = static_cast<std::size_t>(std::max<Um>(1, (some.cost + step - 1) / step));
+        const std::vector<double> needed =
+            remakes_needed(some.count, some.chance, some.kept + 1 + steps / cost);
+        std::vector<double> sum(out.size(), 0.0);
+        const double mean =
+            static_cast<double>(some.count) * some.chance / (1 - some.chance);
+        for (std::size_t k = 0; k < needed.size(); ++k) {
+            if (static_cast<double>(k) > mean && needed[k] < next_to_nothing)
+                break;
+            const std::size_t film = k <= some.kept ? 0 : (k - some.kept) * cost;
+            for (std::size_t s = film; s < sum.size(); ++s)
+                sum[s] += needed[k] * out[s - film];
+        }
+        out = std::move(sum);
+    }
+    return out;
+}
+
+Um film_for_all(const std::vector<Remakes>& remakes, Um step, double enough) {
     SpoiltFilm spoilt(remakes, step);
     while (spoilt.probability() < enough)
         spoilt.go_on();
     return spoilt.film();
 }
 
-std::vector<Remakes> remakes_of(const Job& job) {
-    return all_but(remakes_by_panel(job), nullptr);
+} // namespace
+
+double enough_with(const std::vector<Remakes>& remakes, Um step, Um film) {
+    if (those(remakes, true).empty()) {
+        SpoiltFilm spoilt(remakes, step);
+        while (spoilt.film() + step <= film)
+            spoilt.go_on();
+        return spoilt.probability();
+    }
+    const std::vector<double> exactly =
+        exactly_spoiled(remakes, step, static_cast<std::size_t>(film / step) + 1);
+    return std::accumulate(exactly.begin(), exactly.end(), 0.0);
 }
 
-Spare spare_for(const Job& job, double sure_percent) {
+Um film_for(const std::vector<Remakes>& remakes, Um step, double probability) {
+    // A little under what is asked: the last digits of a sum of doubles must not cost a crosscut.
+    const double enough = probability - 1e-12;
+    const Um without_offcuts = film_for_all(remakes, step, enough);
+    if (those(remakes, true).empty())
+        return without_offcuts;
+    const std::vector<double> exactly =
+        exactly_spoiled(remakes, step, static_cast<std::size_t>(without_offcuts / step) + 1);
+    double sum = 0;
+    for (std::size_t s = 0; s < exactly.size(); ++s)
+        if (sum += exactly[s]; sum >= enough)
+            return static_cast<Um>(s) * step;
+    return without_offcuts;
+}
+
+std::vector<Remakes> remakes_of(const Job& job, const Layout* layout) {
+    return all_but(remakes_by_panel(job, layout), nullptr);
+}
+
+Spare spare_for(const Job& job, double sure_percent, const Layout* layout) {
     Spare spare;
     spare.sure_percent = sure_percent;
     spare.redo = redo_chances(job);
     const Um step = job.film.allowances.ruler;
     const double sure = sure_percent / 100;
-    const ByPanel by_panel = remakes_by_panel(job);
+    const ByPanel by_panel = remakes_by_panel(job, layout);
+    for (const auto& [key, remakes] : by_panel)
+        for (const Remakes& some : remakes)
+            if (some.kept > 0)
+                spare.kept.push_back({key.first, key.second, static_cast<int>(some.kept)});
     spare.needed = film_for(all_but(by_panel, nullptr), step, sure);
     for (const Remakes& some : all_but(by_panel, nullptr))
         if (some.chance > 0 && some.cost <= spare.needed)
@@ -228,7 +272,7 @@ Spare with_what_is_there(Spare spare, const Job& job, const Layout& layout, cons
     const std::vector<Um> left_on_rolls = film_left(job, layout, order);
     const Um left = std::accumulate(left_on_rolls.begin(), left_on_rolls.end(), Um{0});
     const Um step = job.film.allowances.ruler;
-    const std::vector<Remakes> remakes = remakes_of(job);
+    const std::vector<Remakes> remakes = remakes_of(job, &layout);
     if (!order.lines.empty()) {
         const Order bare = buy(job.film, new_lengths(job, layout), SpareToBuy{});
         spare.bare_order = bare.length();

@@ -26,6 +26,7 @@ struct Remakes {
     Um cost = 0;
     double chance = 0;
     std::size_t count = 1;
+    std::size_t kept = 0; ///< so many remakes, the first, are cut from offcuts and cost nothing
 };
 
 /// The film that remakes take, from none upwards, a step of the ruler at a time.
@@ -66,12 +67,14 @@ private:
 double enough_with(const std::vector<Remakes>& remakes, Um step, Um film);
 Um film_for(const std::vector<Remakes>& remakes, Um step, double probability);
 
-/// What the pieces of a job cost when they are spoilt.
-std::vector<Remakes> remakes_of(const Job& job);
+/// What the pieces of a job cost when they are spoilt. `layout`: its offcuts are kept for remakes;
+/// none: there are none yet.
+std::vector<Remakes> remakes_of(const Job& job, const Layout* layout = nullptr);
 
 /// What is spare for a job, `sure_percent` above 0 and below 100; what it comes to on an order is
-/// filled in by `with_what_is_there`.
-Spare spare_for(const Job& job, double sure_percent);
+/// filled in by `with_what_is_there`. With offcuts kept for remakes, each for one kind of piece,
+/// every probability is a lower bound: what they could still be used for besides is not counted.
+Spare spare_for(const Job& job, double sure_percent, const Layout* layout = nullptr);
 
 /// Says how often what is bought suffices or, where nothing is bought, what is left on the shelf of
 /// the batches that are used; warns where that is less than was asked.

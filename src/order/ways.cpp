@@ -6,7 +6,6 @@
 #include "order/fill.hpp"
 
 #include <algorithm>
-#include <atomic>
 #include <optional>
 #include <span>
 
@@ -17,30 +16,31 @@ using MaybeScore = std::optional<Score>;
 
 class Trials {
 public:
-    Trials(const Job& job, const std::vector<Ways>& panels, const Request& request)
-        : job_(job), panels_(panels), effort_(request.effort),
-          watch_(heeded(while_doing("looking where to split", request.watch))) {
+    Trials(const Job& job, const std::vector<Ways>& panels, const Request& request, bool quick)
+        : job_(job), panels_(panels), effort_(request.effort), watch_(request.watch) {
         effort_.amount = 1;
-        effort_.trial = request.by == CutBy::contour || request.effort.amount == 1;
+        effort_.seed = 1;
+        effort_.trial = quick;
     }
 
-    /// A score for each choice, fewer when the watch said stop; none where no layout was found.
+    /// A score for each choice; none where no layout was found.
     std::vector<MaybeScore> of(const std::vector<Choice>& choices) const {
         const auto at_once = static_cast<std::size_t>(std::max(1, effort_.threads));
         std::vector<MaybeScore> scores;
-        for (std::size_t i = 0; i < choices.size() && (i == 0 || !stopped_); i += at_once)
+        for (std::size_t i = 0; i < choices.size(); i += at_once)
             run(std::span(choices).subspan(i, std::min(at_once, choices.size() - i)), scores);
         return scores;
     }
 
 private:
-    // The watch is asked by this thread only; the others end when it has said so.
-    nest::Watch heeded(const nest::Watch& watch) {
-        return [watch, this](const nest::Progress& progress) {
-            if (watch && !watch(progress))
-                stopped_ = true;
-            return !stopped_;
-        };
+    /// Where panels are divided hangs on no clock: the watch is told, and not heeded.
+    nest::Watch telling() const {
+        if (!watch_)
+            return {};
+        return while_doing("looking where to split", [this](const nest::Progress& progress) {
+            watch_(progress);
+            return true;
+        });
     }
 
     void run(std::span<const Choice> choices, std::vector<MaybeScore>& scores) const {
@@ -49,14 +49,19 @@ private:
         const std::size_t before = scores.size();
         scores.resize(before + choices.size());
         run_all(choices.size(), effort_.threads, [&](std::size_t i) {
-            scores[before + i] = score_of(choices[i], effort, i == 0 ? watch_ : heed_others_);
+            scores[before + i] =
+                score_of(choices[i], effort, i == 0 ? telling() : nest::Watch{});
         });
     }
 
     MaybeScore score_of(const Choice& choice, const nest::Effort& effort,
                         const nest::Watch& watch) const {
         Job job = job_;
-        choose(job, panels_, choice);
+        std::vector<piece::Way> ways;
+        for (std::size_t i = 0; i < panels_.size(); ++i)
+            ways.push_back(panels_[i][choice[i]]);
+        set_pieces(job, ways);
+        set_rolls(job);
         const nest::Result result = fill(job, effort, watch);
         return result.layout ? MaybeScore(judged(job, {}, {}, *result.layout)) : std::nullopt;
     }
@@ -64,28 +69,28 @@ private:
     const Job& job_;
     const std::vector<Ways>& panels_;
     nest::Effort effort_;
-    std::atomic<bool> stopped_ = false;
-    nest::Watch watch_;
-    nest::Watch heed_others_ = heeded({});
+    const nest::Watch& watch_;
 };
 
 } // namespace
 
-void choose(Job& job, const std::vector<Ways>& panels, const Choice& choice) {
+void set_pieces(Job& job, const std::vector<piece::Way>& ways) {
     job.pieces.clear();
     job.seams.clear();
-    for (std::size_t i = 0; i < panels.size(); ++i) {
-        const piece::Way& way = panels[i][choice[i]];
+    for (const piece::Way& way : ways) {
         job.pieces.insert(job.pieces.end(), way.pieces.begin(), way.pieces.end());
         job.seams.insert(job.seams.end(), way.seams.begin(), way.seams.end());
     }
+}
+
+void set_rolls(Job& job) {
     sort_canonically(job.pieces);
     job.laying = places_in_laying(job);
     job.rolls = new_rolls(job.film, job.pieces);
 }
 
 Choice best_choice(const Job& job, const std::vector<Ways>& panels, const Request& request) {
-    const Trials trials(job, panels, request);
+    const Trials trials(job, panels, request, true);
     Choice choice(panels.size(), 0);
     MaybeScore best;
     for (std::size_t i = 0; i < panels.size(); ++i) {
@@ -103,6 +108,15 @@ Choice best_choice(const Job& job, const std::vector<Ways>& panels, const Reques
             }
     }
     return choice;
+}
+
+bool is_shorter(const Job& job, const std::vector<Ways>& panels, const Choice& choice,
+                const Choice& than, const Request& request) {
+    if (choice == than)
+        return false;
+    const std::vector<MaybeScore> scores =
+        Trials(job, panels, request, request.by == CutBy::contour).of({choice, than});
+    return scores[0] && (!scores[1] || *scores[0] < *scores[1]);
 }
 
 } // namespace pelt::order

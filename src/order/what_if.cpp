@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MIT
 #include "order/order.hpp"
+#include "order/seams_weighed.hpp"
 #include "trade/rolls.hpp"
 
 #include <algorithm>
@@ -43,7 +44,7 @@ void looser(const Request& request, std::vector<WhatIf>& out) {
     if (request.by != CutBy::straight)
         return;
     if (request.stages) {
-        out.push_back({"with any number of turns of the film (--stages any)", again(request)});
+        out.push_back({"in any number of stages (--stages any)", again(request)});
         out.back().request.stages = std::nullopt;
     }
     if (request.in_order) {
@@ -62,6 +63,26 @@ void exact(const Request& request, std::vector<WhatIf>& out) {
         }
     if (differs)
         out.push_back(std::move(made));
+}
+
+void narrower(const Request& request, std::vector<WhatIf>& out) {
+    if (request.by != CutBy::straight)
+        return;
+    const Handling films = request.film.allowances.handling;
+    const Handling now = request.margin ? request.margin->in_place_of(films) : films;
+    Film as_asked = request.film;
+    as_asked.allowances.handling = now;
+    for (const Um want : {trade::comfortable_margin, now.least}) {
+        WhatIf made{"with " + in_mm(want) + " to grip on flat and nearly flat panels",
+                    again(request)};
+        for (Vehicle& vehicle : made.request.vehicles)
+            for (Panel& panel : vehicle.panels)
+                if (!panel.allowances.handling)
+                    panel.allowances.placing = films;
+        if (narrow_the_margins(made.request.vehicles, as_asked, flat_panels(request.vehicles),
+                               want, want))
+            out.push_back(std::move(made));
+    }
 }
 
 /// The drawing's extents.
@@ -130,7 +151,7 @@ void seamed(const Request& request, const Outcome& outcome, std::vector<WhatIf>&
         WhatIf made{"", again(request)};
         Panel& panel = made.request.vehicles.at(static_cast<std::size_t>(id.vehicle))
                            .panels.at(static_cast<std::size_t>(id.panel));
-        if (!request.split || !add_a_seam(panel))
+        if (request.seams == Seams::never || !add_a_seam(panel))
             continue;
         made.what = "with a seam across the " + panel.name;
         out.push_back(std::move(made));
@@ -142,6 +163,7 @@ void seamed(const Request& request, const Outcome& outcome, std::vector<WhatIf>&
 
 Request to_compare(Request request) {
     request.weigh_the_rules = false;
+    request.weigh_the_seams = false;
     request.find_binding = false;
     request.effort.trial = request.effort.trial || request.by == CutBy::contour;
     return request;
@@ -154,6 +176,7 @@ std::vector<WhatIf> what_ifs(const Request& request, const Outcome& outcome) {
     wider(request, out);
     freer(request, out);
     looser(request, out);
+    narrower(request, out);
     seamed(request, outcome, out);
     exact(request, out);
     return out;

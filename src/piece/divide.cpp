@@ -2,7 +2,6 @@
 #include "piece/divide.hpp"
 
 #include "geometry/geometry.hpp"
-#include "piece/frame.hpp"
 
 #include <algorithm>
 #include <array>
@@ -98,14 +97,18 @@ std::vector<Point> lengthened(const Divide& line, const Frame& frame) {
 }
 
 /// True when the upper piece lies to the left of the line as it was drawn.
-bool upper_is_left(const Divide& line, Heading heading) {
-    const Point way = minus(line.points.back(), line.points.front());
+bool upper_is_left(const Divide& line, const Stand& stand, const Box& panel) {
+    const Point from = line.points.front();
+    const Point to = line.points.back();
+    const Point way = minus(to, from);
     const Point left{-way.y, way.x};
+    const Point low = geometry::in_mm(panel.low);
+    const Point high = geometry::in_mm(panel.high);
     if (std::abs(left.x) >= std::abs(left.y))
-        return left.x > 0;
-    const bool drawn_fore_and_aft = heading == Heading::up || heading == Heading::down;
-    const Point top = in_piece_frame(drawn_fore_and_aft ? Point{-1, 0} : Point{0, 1}, heading);
-    return left.y * top.y > 0;
+        return left.x *
+                   end_on_top(stand.axes[x_axis], (from.x + to.x) / 2, (low.x + high.x) / 2) >
+               0;
+    return left.y * end_on_top(stand.axes[y_axis], (from.y + to.y) / 2, (low.y + high.y) / 2) > 0;
 }
 
 bool is_simple(const std::vector<Point>& ring) {
@@ -119,12 +122,21 @@ bool is_simple(const std::vector<Point>& ring) {
 
 } // namespace
 
+int end_on_top(const StandOnAxis& axis, double at_mm, double middle_mm) {
+    constexpr double nearly_mm = .5;
+    if (axis.over != 0)
+        return axis.over;
+    if (std::abs(at_mm - middle_mm) <= nearly_mm)
+        return axis.first;
+    return at_mm > middle_mm ? -1 : 1;
+}
+
 std::optional<DividedPlane> divided(const Divide& line, const Box& around, Um overlap,
-                                    Heading heading) {
+                                    const Stand& stand, const Box& panel) {
     const double overlap_mm = static_cast<double>(overlap) / um_per_mm;
     const Frame frame = frame_around(line, around, 100 + 2 * overlap_mm);
     std::vector<Point> points = lengthened(line, frame);
-    if (!upper_is_left(line, heading))
+    if (!upper_is_left(line, stand, panel))
         std::reverse(points.begin(), points.end());
     const std::vector<Point> upper = left_of(points, frame);
     std::reverse(points.begin(), points.end());

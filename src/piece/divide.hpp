@@ -1,13 +1,12 @@
 // SPDX-License-Identifier: MIT
 // A line along which film is divided. Piece frame. Inside piece/ only.
 //
-// A seam line is where the upper piece ends; the under piece runs `overlap` past it. The lap's free
-// edge faces rearward or, along a line that runs fore and aft, down: the forward or upper piece
-// lies on top. Where neither is higher (a line fore and aft on a panel drawn with its nose up or
-// down) the one to the left in the drawing does.
+// A seam line is where the upper piece ends; the under piece runs `overlap` past it. Which one lies
+// on top is told by how the panel stands on the vehicle (stand.hpp).
 #pragma once
 
 #include "model/vehicle.hpp"
+#include "piece/stand.hpp"
 
 #include <optional>
 #include <string>
@@ -30,8 +29,11 @@ struct DividedPlane {
     Ring under_lapping; ///< the under side grown by the overlap
 };
 
-/// None when the lengthened line crosses itself.
+/// `panel`: the box of the panel's outline. None when the lengthened line crosses itself.
 std::optional<DividedPlane> divided(const Divide& line, const Box& around, Um overlap,
-                                    Heading heading);
+                                    const Stand& stand, const Box& panel);
+
+/// The end of an axis whose piece lies on top at a line that divides it at `at`: 1 high, -1 low.
+int end_on_top(const StandOnAxis& axis, double at_mm, double middle_mm);
 
 } // namespace pelt::piece

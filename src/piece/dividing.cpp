@@ -3,6 +3,8 @@
 
 #include "geometry/geometry.hpp"
 #include "piece/file_lines.hpp"
+#include "piece/fitter.hpp"
+#include "piece/frame.hpp"
 #include "piece/lying_double.hpp"
 #include "piece/strips.hpp"
 #include "piece/too_wide.hpp"
@@ -11,6 +13,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <functional>
 #include <optional>
 #include <utility>
 
@@ -21,7 +24,7 @@ namespace {
 constexpr std::size_t most_ways_at_lines = 4;
 constexpr std::size_t most_choices = 300;
 
-/// A panel on its way into parts.
+/// A panel on its way into parts, each over those behind it where they meet.
 struct Dividing {
     std::vector<Cell> cells;
     std::vector<PlacedLine> lines;
@@ -104,8 +107,16 @@ TooWide too_wide(const Cell& cell, const PanelJob& job) {
     Ring film;
     for (const Polygon& polygon : job.by == CutBy::straight ? cell.wrapped : cell.sheet)
         film.insert(film.end(), polygon.outer.begin(), polygon.outer.end());
-    return {box_of(film), job.outline_box()};
+    Ring panel;
+    for (const Polygon& polygon : cell.core)
+        panel.insert(panel.end(), polygon.outer.begin(), polygon.outer.end());
+    return {box_of(film), box_of(panel)};
 }
+
+using Places = std::vector<std::vector<Divide>>;
+
+/// Places for the seams of a cell, as what is asked for has them.
+using PlacesOf = std::function<Places(const TooWide&)>;
 
 /// Two cells may be divided along one line: it makes one seam of two parts, not two.
 void add_once(std::vector<PlacedLine>& lines, const PlacedLine& line) {
@@ -114,41 +125,69 @@ void add_once(std::vector<PlacedLine>& lines, const PlacedLine& line) {
         lines.push_back(line);
 }
 
+/// The cell at `first` divided along the lines: the new end of what was it; none where a line
+/// crosses itself.
+std::optional<std::size_t> divide(Dividing& dividing, const std::vector<Divide>& lines,
+                                  std::size_t first, const PanelJob& job) {
+    std::size_t last = first + 1;
+    for (const Divide& line : lines) {
+        const std::optional<PlacedLine> placed = place(job, line);
+        if (!placed)
+            return std::nullopt;
+        last = divide(dividing, *placed, first, last, job);
+        add_once(dividing.lines, *placed);
+    }
+    return last;
+}
+
+/// The first so many of the places at which the film takes the cell's strips.
+Places that_fit(const Cell& cell, const Places& places, std::size_t most, const PanelJob& job) {
+    Places out;
+    for (const std::vector<Divide>& lines : places) {
+        if (out.size() == most)
+            break;
+        Dividing alone{{cell}, {}};
+        if (divide(alone, lines, 0, job) && fits(alone, job))
+            out.push_back(lines);
+    }
+    return out;
+}
+
 /// Cuts every cell that does not fit in strips, each in its own way number `way`, its last one when
 /// it has fewer. None: a cell has no way at all, or no cell has that many.
-std::optional<Dividing> in_strips(const Dividing& start, std::size_t way, const PanelJob& job) {
+std::optional<Dividing> in_strips(const Dividing& start, std::size_t way, const PlacesOf& places_of,
+                                  const PanelJob& job) {
     Dividing dividing = start;
     bool any_new = false;
     for (std::size_t i = 0; i < dividing.cells.size(); ++i) {
         if (fits(dividing.cells[i], job))
             continue;
-        const auto ways =
-            strips(too_wide(dividing.cells[i], job), job.allowed, job.by, job.heading);
-        if (ways.empty())
+        const Places places = that_fit(
+            dividing.cells[i], places_of(too_wide(dividing.cells[i], job)), way + 1, job);
+        if (places.empty())
             return std::nullopt;
-        any_new = any_new || way < ways.size();
-        std::size_t last = i + 1;
-        for (const Divide& line : ways[std::min(way, ways.size() - 1)]) {
-            const std::optional<PlacedLine> placed = place(job, line);
-            if (!placed)
-                return std::nullopt;
-            last = divide(dividing, *placed, i, last, job);
-            add_once(dividing.lines, *placed);
-        }
-        i = last - 1;
+        any_new = any_new || way < places.size();
+        const auto last = divide(dividing, places[std::min(way, places.size() - 1)], i, job);
+        if (!last)
+            return std::nullopt;
+        i = *last - 1;
     }
     return any_new ? std::optional(std::move(dividing)) : std::nullopt;
 }
 
-std::vector<Dividing> all_in_strips(const Dividing& start, const PanelJob& job) {
+/// Up to a few ways, the last of them the first one that will do.
+std::vector<Dividing> all_in_strips(const Dividing& start, const PlacesOf& places_of,
+                                    const std::function<bool(const Dividing&)>& will_do,
+                                    const PanelJob& job) {
     constexpr std::size_t most_ways = 8;
     std::vector<Dividing> out;
     for (std::size_t way = 0; way < most_ways; ++way) {
-        std::optional<Dividing> dividing = in_strips(start, way, job);
+        std::optional<Dividing> dividing = in_strips(start, way, places_of, job);
         if (!dividing)
             break;
-        if (fits(*dividing, job))
-            out.push_back(std::move(*dividing));
+        out.push_back(std::move(*dividing));
+        if (will_do(out.back()))
+            break;
     }
     return out;
 }
@@ -173,15 +212,22 @@ std::vector<NumberedPart> numbered(const Dividing& dividing) {
     return out;
 }
 
+/// As measured, before the panel was laid flat.
+std::vector<Point> in_the_drawing(std::vector<Point> points, const PanelJob& job) {
+    for (Point& p : points) {
+        p = from_piece_frame(p, job.heading);
+        p = {p.x / job.blank->scale.x, p.y / job.blank->scale.y};
+    }
+    return points;
+}
+
 PanelSeam seam_of(int upper_part, int under_part, double length_mm, std::size_t line,
                   const std::vector<PlacedLine>& lines, const PanelJob& job) {
     const Divide& at = lines[line].line;
-    return {upper_part,
-            under_part,
-            std::llround(length_mm * um_per_mm),
-            at.added,
-            place_of(at, job.outline_box(), job.heading, job.panel->sides == Sides::centre),
-            line};
+    SeamPlace where = place_of(at, job.outline_box(), job.stand);
+    where.at = in_the_drawing(at.points, job);
+    return {upper_part, under_part,       std::llround(length_mm * um_per_mm),
+            at.added,   std::move(where), line};
 }
 
 std::vector<PanelSeam> seams_between(const std::vector<NumberedPart>& parts,
@@ -204,7 +250,8 @@ std::vector<PanelSeam> seams_between(const std::vector<NumberedPart>& parts,
 
 DividedPanel as_divided(const Dividing& dividing, const PanelJob& job) {
     DividedPanel out;
-    const std::vector<NumberedPart> parts = numbered(dividing);
+    std::vector<NumberedPart> parts = numbered(dividing);
+    std::reverse(parts.begin(), parts.end()); // what lies under is laid first
     for (const NumberedPart& part : parts) {
         out.parts.push_back(part.part);
         out.shapes.push_back(shapes_of(part.part, job.allowed, job.by));
@@ -235,6 +282,40 @@ std::optional<DividedPanel> finished(const Dividing& dividing, const FileLines& 
     return out;
 }
 
+std::vector<Dividing> in_strips_from(const Dividing& start, const FileLines& lines,
+                                     const PanelJob& job) {
+    return all_in_strips(
+        start,
+        [&](const TooWide& cell) {
+            return job.weighs_every_way ? strips(cell, job.stand, job.allowed, job.by)
+                                        : fitters_places(cell, job);
+        },
+        [&](const Dividing& way) {
+            return !job.weighs_every_way && finished(way, lines, false, job).has_value();
+        },
+        job);
+}
+
+/// Divided where the film takes every part: along the fewest of the file's lines that do, else, if
+/// that is allowed, in strips: between the file's lines, but where a fitter needs fewer pieces
+/// without them.
+std::vector<Dividing> where_needed(const Dividing& start, const FileLines& lines,
+                                   const PanelJob& job) {
+    std::vector<Dividing> ways = along_fewest(start, lines.needed, job);
+    if (!ways.empty() || job.panel->seam != SeamRule::anywhere)
+        return ways;
+    Dividing at_lines = start;
+    for (const PlacedLine& line : lines.needed)
+        divide_all(at_lines, line, job);
+    ways = in_strips_from(at_lines, lines, job);
+    if (lines.needed.empty() || job.weighs_every_way)
+        return ways;
+    std::vector<Dividing> without = in_strips_from(start, lines, job);
+    const bool fewer = !without.empty() && (ways.empty() || without.back().cells.size() <
+                                                                ways.back().cells.size());
+    return fewer ? without : ways;
+}
+
 } // namespace
 
 std::vector<DividedPanel> ways_to_divide(const PanelJob& job, Faults& faults) {
@@ -259,17 +340,13 @@ std::vector<DividedPanel> ways_to_divide(const PanelJob& job, Faults& faults) {
     if (fits(start, job))
         ways.push_back(start);
     else if (job.may_add_seams)
-        ways = along_fewest(start, lines.needed, job);
-    if (ways.empty() && job.may_add_seams && job.panel->seam == SeamRule::anywhere) {
-        for (const PlacedLine& line : lines.needed)
-            divide_all(start, line, job);
-        ways = all_in_strips(start, job);
-    }
+        ways = where_needed(start, lines, job);
     std::vector<DividedPanel> out;
     for (const bool may_lie_double : {false, true})
-        for (std::size_t i = 0; i < ways.size() && (!may_lie_double || out.empty()); ++i)
-            if (auto panel = finished(ways[i], lines, may_lie_double, job))
-                out.push_back(std::move(*panel));
+        for (const Dividing& way : ways)
+            if (out.empty() || (job.weighs_every_way && !may_lie_double))
+                if (auto panel = finished(way, lines, may_lie_double, job))
+                    out.push_back(std::move(*panel));
     if (out.empty())
         faults.push_back(too_wide_fault(job));
     return out;

@@ -25,7 +25,7 @@ Box box_around(const PanelJob& job) {
 
 std::optional<PlacedLine> place(const PanelJob& job, Divide line) {
     std::optional<DividedPlane> plane =
-        divided(line, box_around(job), job.allowed.overlap, job.heading);
+        divided(line, box_around(job), job.allowed.overlap, job.stand, job.outline_box());
     if (!plane)
         return std::nullopt;
     return PlacedLine{std::move(line), std::move(*plane)};

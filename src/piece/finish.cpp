@@ -3,6 +3,7 @@
 #include "piece/edge_work.hpp"
 #include "piece/frame.hpp"
 #include "piece/piece.hpp"
+#include "piece/stand.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -92,6 +93,12 @@ bool is_mirrored(const Panel& panel, const PieceId& id) {
     const bool other_side = panel.sides == Sides::both && id.side == Side::right;
     const bool inner_face = panel.faces == 2 && id.copy % 2 == 0;
     return other_side != inner_face;
+}
+
+std::string end_called(const Panel& panel, const Film& film, bool of_x, bool high) {
+    const Stand stand = stand_of(panel, heading_of(panel, film).value_or(Heading::right));
+    const StandOnAxis& axis = stand.axes[of_x ? x_axis : y_axis];
+    return high ? axis.high : axis.low;
 }
 
 std::optional<Heading> forward_of(const Panel& panel, const Film& film) {

@@ -63,6 +63,20 @@ Point in_piece_frame(Point p, Heading heading) {
     return {-p.y, p.x};
 }
 
+Point from_piece_frame(Point p, Heading heading) {
+    switch (heading) {
+    case Heading::right:
+        return p;
+    case Heading::up:
+        return {-p.y, p.x};
+    case Heading::left:
+        return {-p.x, -p.y};
+    case Heading::down:
+        break;
+    }
+    return {p.y, -p.x};
+}
+
 Polygon mirrored(const Polygon& polygon) {
     Polygon out{mirrored_ring(polygon.outer), {}};
     for (const Ring& hole : polygon.holes)

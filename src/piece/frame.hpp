@@ -19,6 +19,9 @@ Turn to_piece_frame(Heading heading);
 /// The same for a point in millimetres.
 Point in_piece_frame(Point p, Heading heading);
 
+/// The way back.
+Point from_piece_frame(Point p, Heading heading);
+
 /// The twin on the other side: y negated, in the normal form of geometry/.
 Polygon mirrored(const Polygon& polygon);
 

@@ -141,6 +141,8 @@ Panel allowing_for_errors(Panel panel, const Film& film, const Wishes& wishes, U
     // were.
     const Handling handling = panel.allowances.handling.value_or(film.allowances.handling);
     panel.allowances.handling = Handling{handling.want + more, handling.least + more};
+    if (std::optional<Handling>& placing = panel.allowances.placing)
+        placing = Handling{placing->want + more, placing->least + more};
     panel.allowances.bleed =
         panel.allowances.bleed.value_or(film.allowances.bleed) + up_to_the_grid(along_outlines);
     return panel;

@@ -8,6 +8,7 @@
 #include "piece/frame.hpp"
 #include "piece/tuck_check.hpp"
 
+#include <algorithm>
 #include <string>
 #include <utility>
 
@@ -61,7 +62,7 @@ std::optional<PanelJob> job_for(const Panel& panel, const Blank& blank, const Fi
     const std::optional<Heading> heading = heading_of(panel, film);
     if (!heading) {
         faults.push_back({Severity::file, panel.place, panel.name,
-                          "needs 'forward': the way towards the nose in its drawing",
+                          "needs 'forward': the way toward the nose in its drawing",
                           "add 'forward: right', 'left', 'up' or 'down'"});
         return std::nullopt;
     }
@@ -70,10 +71,18 @@ std::optional<PanelJob> job_for(const Panel& panel, const Blank& blank, const Fi
     job.blank = &blank;
     job.by = wishes.by;
     job.allowed = allowed_for(panel, film);
+    job.placing = job.allowed;
+    const Handling own = job.allowed.handling;
+    const Handling film_files = panel.allowances.placing.value_or(own);
+    job.placing.handling = {std::max(film_files.want, own.least),
+                            std::max(film_files.least, own.least)};
+    job.least_piece = film.least_piece;
+    job.weighs_every_way = wishes.seams == Seams::thrifty;
     job.allowed.free_turns =
         wishes.free_turns && wishes.by == CutBy::contour && job.allowed.direction == Direction::any;
     job.heading = *heading;
-    job.may_add_seams = wishes.split && panel.seam != SeamRule::never;
+    job.stand = stand_of(panel, *heading);
+    job.may_add_seams = wishes.seams != Seams::never && panel.seam != SeamRule::never;
     const Work work = work_on(panel, blank, job.allowed, wishes.left_on);
     const std::optional<Cover> covered = cover(panel, blank, work, faults);
     if (!covered)
@@ -82,6 +91,11 @@ std::optional<PanelJob> job_for(const Panel& panel, const Blank& blank, const Fi
     check_tucks(panel, blank, work, film, faults);
     check_recesses(panel, film, faults);
     job.outline = turned({geometry::on_grid(blank.outline.points), {}}, job.heading);
+    for (std::size_t i = 0; i < panel.openings.size() && i < blank.openings.size(); ++i)
+        if (!panel.openings[i].keep_clear.empty()) {
+            const Ring ring = geometry::on_grid(blank.openings[i].ring.points);
+            job.keep_clear.push_back(box_of(placed(ring, to_piece_frame(job.heading), {})));
+        }
     job.outline_area = geometry::doubled_area(job.outline);
     const Polygon wrapped = turned(covered->wrapped, job.heading);
     job.whole = {

@@ -19,11 +19,16 @@ struct PanelJob {
     const Blank* blank = nullptr;
     CutBy by = CutBy::straight;
     Allowed allowed;
+    Allowed placing; ///< with the margins by which seams are placed
     Heading heading = Heading::right;
+    Stand stand;
     Cell whole;      ///< undivided, piece frame
     Polygon outline; ///< of the panel, piece frame
     DoubleArea outline_area = 0;
-    bool may_add_seams = true; ///< neither the panel nor the wishes forbid them
+    std::vector<Box> keep_clear;  ///< places in it that must stay clear, piece frame
+    Um least_piece = 0;           ///< the film's
+    bool may_add_seams = true;    ///< neither the panel nor the wishes forbid them
+    bool weighs_every_way = false; ///< `--seams thrifty`
 
     Box outline_box() const { return box_of(outline.outer); }
 };

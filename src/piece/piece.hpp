@@ -18,8 +18,8 @@ struct Wishes {
     CutBy by = CutBy::straight;
     int times = 1;
     std::vector<std::string> left_on; ///< hardware that stays on (see staying_on)
-    bool split = true;                ///< `--seams auto`: panels that are too wide may be split
-    bool free_turns = false;          ///< `--turns any`: film of any direction may lie askew
+    Seams seams = Seams::fitter;
+    bool free_turns = false; ///< `--turns any`: film of any direction may lie askew
 };
 
 /// The hardware that stays on when `leave` does: also what can only come off after it (`after`).
@@ -32,16 +32,16 @@ std::vector<std::string> staying_on(const std::vector<Hardware>& hardware,
 Panel allowing_for_errors(Panel panel, const Film& film, const Wishes& wishes, Um tolerance);
 
 /// One way to cut a panel: the pieces of all its sides and faces, inlays last, and the seams
-/// between them. Of two parts the one with the lower number is never under the other by the rule of
-/// seams; parts are laid from the last to the first, inlays before all.
+/// between them. Of two parts the one with the lower number never lies over the other; parts are
+/// laid from the first to the last, inlays before all.
 struct Way {
     std::vector<Piece> pieces;
     std::vector<Seam> seams;
 };
 
-/// Every way worth trying to cut one panel; a few at most. One way where the panel fits the film,
-/// whole or along the seam lines that are always used; else one for every choice of the fewest seam
-/// lines that do, or of the strips in which it could be cut. Equal panels give equal ways whatever
+/// How to cut one panel: one way; with `Seams::thrifty` every one that is worth trying, a few at
+/// most. Whole where it fits the film, or along the seam lines that are always used; else along the
+/// fewest seam lines that do, or in strips (fitter.hpp). Equal panels give equal ways whatever
 /// they are called. Empty when there is none: then `faults` says why (severity job where the film
 /// is too narrow). Copies are 1 … count × faces × times; with two faces the odd ones are the outer
 /// face, the even ones the mirrored inner one.
@@ -53,6 +53,10 @@ std::vector<Way> ways_to_cut(const Panel& panel, const DevelopedPanel& developed
 /// The way forward in a panel's drawing, as the panel or its side says; along +x where film may lie
 /// in any direction; none where the file has to say and does not.
 std::optional<Heading> forward_of(const Panel& panel, const Film& film);
+
+/// How an end of a panel is called on the vehicle: "front", "upper", "left"; of the piece frame's x
+/// axis or its y axis, the high end or the low one, of a piece that is not mirrored.
+std::string end_called(const Panel& panel, const Film& film, bool of_x, bool high);
 
 /// What is done at the edges and openings that one piece of a panel covers, wholly or in part; what
 /// lies on it only through the lap at a seam is the other part's. Only film that stays on counts:

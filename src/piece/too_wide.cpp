@@ -26,9 +26,12 @@ std::string seam_advice(const PanelJob& job) {
     if (job.panel->seam == SeamRule::never)
         return "'seam: anywhere' for the panel";
     if (!job.may_add_seams)
-        return "'--seams auto'";
+        return "'--seams fitter'";
     if (job.panel->seam == SeamRule::at_lines)
         return "another seam line, or 'seam: anywhere'";
+    if (!job.keep_clear.empty())
+        return "a seam line of its own: none in one direction stays 50 mm away from all that must "
+               "stay clear";
     return "";
 }
 

@@ -67,7 +67,7 @@ void read_diagonal(const Fields& fields, Panel& panel, Context& context) {
         return;
     if (*from == *to) {
         context.fault(entry.place, "the diagonal begins and ends at one corner",
-                      "give two corners that are not neighbours");
+                      "give two corners that are not neighbors");
         return;
     }
     const Diagonal taped{*from, *to, *length, entry.place};

@@ -76,8 +76,8 @@ void read_ruler(const Fields& allowances, Film& film, Context& context) {
     if (film.allowances.ruler != ruler->length.floor_um())
         context.fault(allowances.entry("ruler")->value.place,
                       "ruler " + quoted(allowances.entry("ruler")->value.text) +
-                          " is not a whole number of micrometres, on which pieces are placed",
-                      "write 1/8 in, or whole millimetres");
+                          " is not a whole number of micrometers, on which pieces are placed",
+                      "write 1/8 in, or whole millimeters");
 }
 
 void read_allowances(const Fields& fields, Film& film, Context& context) {
@@ -184,6 +184,7 @@ Film read_film(const Node& root, Context& context) {
     read_currency(fields, film, context);
     read_sold(fields, film, context);
     read_worth_keeping(fields, film);
+    film.least_piece = fields.ceil_um("least piece").value_or(trade::least_piece);
     return film;
 }
 

@@ -9,6 +9,7 @@
 #include "read/read.hpp"
 #include "read/times.hpp"
 
+#include <array>
 #include <map>
 #include <utility>
 
@@ -78,6 +79,25 @@ std::string read_like_size(const Fields& fields, Context& context) {
     return all;
 }
 
+/// "25", or {want: 25, least: 10}.
+std::optional<MarginWish> read_margin(const Fields& fields, Context& context) {
+    const Entry* entry = fields.entry("margin");
+    if (entry == nullptr)
+        return std::nullopt;
+    if (entry->value.kind == Node::Kind::scalar) {
+        const auto want = fields.ceil_um("margin");
+        return want ? std::optional(MarginWish{*want, std::nullopt}) : std::nullopt;
+    }
+    const auto map = fields.map("margin");
+    if (!map)
+        return std::nullopt;
+    const MarginWish wish{map->ceil_um("want").value_or(0), map->ceil_um("least")};
+    if (wish.least.value_or(0) > wish.want)
+        context.fault(entry->place, "the least margin is more than what is wanted",
+                      "give 'least' the smaller figure");
+    return wish;
+}
+
 void read_wishes(const Fields& fields, QuoteJob& job, Context& context) {
     job.by = fields.choice("by").value_or(0) == 0 ? CutBy::straight : CutBy::contour;
     read_films(fields, job, context);
@@ -85,7 +105,10 @@ void read_wishes(const Fields& fields, QuoteJob& job, Context& context) {
     job.with = fields.names("with");
     job.leave = fields.names("leave");
     job.times = fields.count("times").value_or(1);
-    job.split = fields.choice("seams").value_or(0) == 0;
+    constexpr std::array<Seams, 4> in_table{Seams::fitter, Seams::thrifty, Seams::never,
+                                            Seams::fitter};
+    job.seams = in_table[fields.choice("seams").value_or(0)];
+    job.margin = read_margin(fields, context);
     if (const auto width = fields.length("width"))
         job.width = width->length.floor_um();
     job.stock = fields.text("stock").value_or("");

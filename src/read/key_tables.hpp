@@ -8,7 +8,8 @@
 
 namespace pelt::read {
 
-std::vector<Key> vehicle_keys();
+std::vector<Key> vehicle_keys(); ///< those of parts among them
+std::vector<Key> keys_of_parts(); ///< of openings, edges, seam lines, hardware and the like
 std::vector<Key> like_keys_of_vehicles();
 std::vector<Key> film_keys();
 std::vector<Key> stock_keys();

@@ -93,7 +93,7 @@ constexpr Key table[] = {
      .kind = choice,
      .choices = "metre | order",
      .unstated = "metre",
-     .text = "What film a job is charged for: the metres that it takes with its spare, from the "
+     .text = "What film a job is charged for: the meters that it takes with its spare, from the "
              "shelf too, or all that is bought for it."},
     {.in = In::shop,
      .name = "minimum",
@@ -217,11 +217,11 @@ constexpr Key table[] = {
     price_of("clay", "Of 100 grams."),
     price_of("lint-free wipes", "Of one."),
     price_of("blade tips", "Of one."),
-    price_of("cutting tape", "Of a metre."),
-    price_of("edge tape", "Of a metre."),
+    price_of("cutting tape", "Of a meter."),
+    price_of("edge tape", "Of a meter."),
     price_of("primer", "Of 100 milliliters."),
     price_of("masking tape", "Of a roll."),
-    price_of("double-sided tape", "Of a metre."),
+    price_of("double-sided tape", "Of a meter."),
     price_of("clips", "Of one."),
     price_of("squeegee felts", "Of one."),
     price_of("gloves", "Of a pair."),

@@ -74,7 +74,7 @@ constexpr Key table[] = {
      .low = 0,
      .high = 1'000'000,
      .unstated = "0",
-     .text = "What it is worth, in the film's currency; a single figure is the price of a metre. "
+     .text = "What it is worth, in the film's currency; a single figure is the price of a meter. "
              "Stock is used where that makes the whole order cheaper."},
     {.in = In::stock_cost,
      .name = "by",

@@ -170,6 +170,7 @@ void read_allowances(const Fields& fields, Panel& panel, Context& context) {
     if (!map)
         return;
     panel.allowances = {map->ceil_um("tuck"), map->ceil_um("bleed"), read_handling(*map, context),
+                        std::nullopt,
                         map->ceil_um("overlap"), map->ceil_um("flush")};
 }
 

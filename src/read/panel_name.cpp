@@ -78,12 +78,13 @@ bool has_a_cab(const std::vector<Entry>& panels) {
 } // namespace
 
 RearDoors where_rear_doors_are(std::string_view body, const std::vector<Entry>& panels) {
-    if (trade::has_doors_in_the_rear(body) ||
-        has_any(panels, {PanelKind::sliding_door, PanelKind::cargo_wall}))
+    if (trade::has_doors_in_the_rear(body) || has_any(panels, {PanelKind::sliding_door}))
         return RearDoors::in_the_rear;
     if (!body.empty() || has_any(panels, {PanelKind::quarter, PanelKind::hatch,
                                           PanelKind::trunk_lid, PanelKind::bed_side}))
         return RearDoors::in_the_sides;
+    if (has_any(panels, {PanelKind::cargo_wall}))
+        return RearDoors::in_the_rear;
     return has_any(panels, {PanelKind::front_door}) && !has_a_cab(panels)
                ? RearDoors::in_the_sides
                : RearDoors::in_doubt;

@@ -13,8 +13,8 @@
 namespace pelt::read {
 
 /// Where what the file calls rear doors is: in the vehicle's rear face on vans, by their body or by
-/// a sliding door or a cargo wall among the panels; else in its sides. In doubt, and taken to be in
-/// the sides, where neither the body nor a front door, a quarter, a hatch or a trunk lid tells.
+/// a sliding door among the panels, or by a cargo wall where nothing tells of a car or a pickup; else
+/// in its sides. In doubt, and taken to be in the sides, where nothing tells.
 enum class RearDoors { in_the_sides, in_the_rear, in_doubt };
 RearDoors where_rear_doors_are(std::string_view body, const std::vector<Entry>& panels);
 

@@ -229,7 +229,7 @@ std::optional<Recess> read_recess(const Entry& entry, Context& context) {
         const auto size = fields.size("size");
         if (!fields.has("at"))
             context.fault(entry.place, label + " has a size and no place",
-                          "add its centre, 'at: [X, Y]'");
+                          "add its center, 'at: [X, Y]'");
         if (!at || !size || !depth)
             return std::nullopt;
         recess.wide_mm = size->x;

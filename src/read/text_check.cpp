@@ -91,7 +91,7 @@ Fault too_large(const std::shared_ptr<const Source>& source) {
             {source, 0, 0},
             "",
             "is larger than 8 MiB",
-            "leave out points that lie closer than a millimetre"};
+            "leave out points that lie closer than a millimeter"};
 }
 
 bool check_text(const std::shared_ptr<const Source>& source, Faults& faults) {

@@ -88,7 +88,7 @@ public:
             ++points_;
         if (points_ > most_points)
             stop(open_.back().node.place, "the file holds more than 200,000 points",
-                 "leave out points that lie closer than a millimetre");
+                 "leave out points that lie closer than a millimeter");
         close();
     }
     void OnMapStart(const YAML::Mark& mark, const std::string& tag, YAML::anchor_t anchor,
@@ -149,7 +149,7 @@ private:
         made.place = cursor_.at(byte_of(mark));
         if (++nodes_ > most_nodes)
             stop(made.place, "the file holds more than a million values",
-                 "leave out points that lie closer than a millimetre");
+                 "leave out points that lie closer than a millimeter");
         return made;
     }
 

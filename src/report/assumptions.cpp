@@ -46,6 +46,8 @@ std::string name_of_left_out(const Job& job, const LeftOut& left) {
     const bool whole = std::all_of(sides.begin(), sides.end(), [&](Side side) {
         return is_left_out(job, {left.vehicle, left.panel, side});
     });
+    if (!left.is_whole_side())
+        return as_options_name(job, left);
     return whole ? panel_label(job, left.vehicle, left.panel)
                  : panel_label(job, left.vehicle, left.panel, left.side);
 }
@@ -92,8 +94,8 @@ std::string gripping(const Film& film, CutBy by, const Measures& measures) {
 }
 
 std::string sizes(const Measures& measures) {
-    return "Cut sizes have the margins in them, finished sizes the tucks; both are given along the "
-           "roll × across it, in " +
+    return "Cut size: with margins. Finished size: with tucks only. Both along the roll × across "
+           "it, in " +
            measures.sizes_in_words() + ".";
 }
 
@@ -108,8 +110,8 @@ std::vector<std::string> seams_by_the_file(const Job& job) {
     std::vector<std::string> names;
     for (const Seam& seam : job.seams)
         if (!seam.added)
-            add_once(names, panel_label(job, seam.vehicle, seam.panel, seam.side) + " (part " +
-                                std::to_string(seam.upper_part) + " over part " +
+            add_once(names, panel_label(job, seam.vehicle, seam.panel, seam.side) + " (piece " +
+                                std::to_string(seam.upper_part) + " over piece " +
                                 std::to_string(seam.under_part) + ")");
     if (names.empty())
         return {};

@@ -17,7 +17,7 @@ constexpr const char* off_the_ground =
     "never on a jack alone; how tight a bolt goes is for the vehicle's maker to say.";
 constexpr const char* licensed =
     "Airbags, belt tensioners, pressure sensors in doors, pedestrian protection and high voltage: "
-    "licensed people only, as the vehicle's maker lays down.";
+    "trained people, licensed where the law asks, as the vehicle's maker lays down.";
 constexpr const char* calibration =
     "Taking off what carries radar, cameras, ultrasonic sensors or aerials can call for "
     "calibration.";
@@ -65,7 +65,7 @@ std::string metal_text(HoldsMetal holds_metal) {
 std::vector<std::string> always(const Job& job) {
     std::vector<std::string> out{
         "Blades: cut away from hands and body; used tips go into a closed container. Never cut "
-        "down to the paint, nor towards airbag seams, wiring, seals or tyres.",
+        "down to the paint, nor toward airbag seams, wiring, seals or tires.",
         "Heat: never on a surface wet with solvent, nor in a closed room, nor near fuel, batteries "
         "or airbag covers. How warm is for the film's maker to say.",
         "Solvents: fresh air, gloves, eye protection, nothing that can spark; rags go into a "
@@ -74,7 +74,7 @@ std::vector<std::string> always(const Job& job) {
         licensed,
         "Lamps, reflectors, number plates, windows that must stay clear, labels, markings and "
         "exits are covered only where local law allows it.",
-        "A change of colour may have to be told to the registration office, the insurer and the "
+        "A change of color may have to be told to the registration office, the insurer and the "
         "owner.",
         "Resprayed, peeling or fresh paint may come off with the film.",
         "Look over all free edges before hand-over, and again after about a week."};

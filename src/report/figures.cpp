@@ -6,6 +6,7 @@
 #include "report/half_done.hpp"
 #include "report/measuring.hpp"
 #include "report/plausibility.hpp"
+#include "report/seams_told.hpp"
 #include "report/spare.hpp"
 #include "report/words.hpp"
 
@@ -144,7 +145,8 @@ std::vector<std::string> about_the_order(const Sheet& sheet, const Measures& mea
         for (const auto& texts : {price_lines(sheet, measures), next_best(sheet, measures)})
             out.insert(out.end(), texts.begin(), texts.end());
     }
-    for (const auto& texts : {about_the_spare(sheet, measures), measure_twice(sheet, measures)})
+    for (const auto& texts : {about_the_spare(sheet, measures), measure_twice(sheet, measures),
+                              narrow_margins_save(sheet, measures)})
         out.insert(out.end(), texts.begin(), texts.end());
     return out;
 }
@@ -181,16 +183,16 @@ std::string how_near(const Layout& layout, Um fresh) {
         return ": this is the shortest possible";
     const std::string over =
         "; this one is " + percent(fresh - layout.bound.length, layout.bound.length) + " over that";
-    return layout.shortest ? over + ", and the shortest possible with so few turns of the film"
+    return layout.shortest ? over + ", and the shortest possible in so few stages"
                            : over;
 }
 
-std::string turns_text(const Job& job) {
+std::string stages_text(const Job& job) {
     if (!job.stages)
-        return "The film may be turned on the table as often as the cuts ask.";
-    return std::string(*job.stages == 2 ? "A strip is cut across the roll and slit along"
-                                        : "A strip is cut across the roll and slit along, and its "
-                                          "parts are cut across") +
+        return "A strip is cut in any number of stages.";
+    return std::string(*job.stages == 2 ? "A strip is cut in two stages: across the roll, then along"
+                                        : "A strip is cut in three stages: across the roll, along, "
+                                          "across again") +
            "; one more cut may trim a single piece.";
 }
 
@@ -207,11 +209,11 @@ std::vector<std::string> rules_of_cutting(const Sheet& sheet, const Measures& me
     const Job& job = sheet.plan.job();
     if (job.by != CutBy::straight)
         return {};
-    std::string turns = turns_text(job);
+    std::string stages = stages_text(job);
     if (job.stages && sheet.rules_cost.any_turns)
-        turns +=
-            " Any number of turns " + saving(sheet, *sheet.rules_cost.any_turns, measures) + ".";
-    std::vector<std::string> out{turns};
+        stages +=
+            " Any number of stages " + saving(sheet, *sheet.rules_cost.any_turns, measures) + ".";
+    std::vector<std::string> out{stages};
     if (job.table)
         out.push_back("No strip is longer than the table: " + measures.size_with_unit(*job.table) +
                       ".");

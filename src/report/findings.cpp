@@ -73,9 +73,8 @@ std::vector<std::string> added_seams(const Sheet& sheet, const Measures& measure
         if (seam.added)
             out.push_back(panel_label(job, seam.vehicle, seam.panel, seam.side) +
                           ": seam added, " + measures.size_with_unit(seam.length) + " long, " +
-                          place_text(seam.place, measures) + "; part " +
-                          std::to_string(seam.upper_part) +
-                          " is laid second and lies on top of part " +
+                          place_text(seam.place, measures) + "; piece " +
+                          std::to_string(seam.upper_part) + " laps over piece " +
                           std::to_string(seam.under_part));
     return out;
 }

@@ -21,7 +21,9 @@ std::vector<std::string> names_of(const Job& job, const std::vector<LeftOut>& pl
                              LeftOut{place.vehicle, place.panel, side}) != places.end();
         });
         const std::string side = whole ? "" : " (" + std::string(name_of(place.side)) + ")";
-        const std::string name = panel_label(job, place.vehicle, place.panel) + side;
+        const std::string name = place.is_whole_side()
+                                     ? panel_label(job, place.vehicle, place.panel) + side
+                                     : as_options_name(job, place);
         if (std::find(names.begin(), names.end(), name) == names.end())
             names.push_back(name);
     }
@@ -51,11 +53,15 @@ Json places(const Job& job, const std::vector<LeftOut>& all) {
     for (const LeftOut& place : all) {
         const Vehicle& vehicle = job.vehicles.at(static_cast<std::size_t>(place.vehicle));
         const Panel& panel = vehicle.panels.at(static_cast<std::size_t>(place.panel));
-        items.push_back(JsonObject()
-                            .add("vehicle", json_text(vehicle.name))
-                            .add("panel", json_text(panel.name))
-                            .add("side", json_text(name_of(place.side)))
-                            .on_one_line());
+        JsonObject item;
+        item.add("vehicle", json_text(vehicle.name))
+            .add("panel", json_text(panel.name))
+            .add("side", json_text(name_of(place.side)));
+        if (place.no != LeftOut::all)
+            item.add("no", json_whole(place.no));
+        if (place.piece > 0)
+            item.add("piece", json_whole(place.piece));
+        items.push_back(item.on_one_line());
     }
     return json_array(items);
 }
@@ -86,7 +92,7 @@ std::vector<std::string> what_is_done(const Job& job) {
     if (!job.half_done.done.empty())
         out.push_back("Done already: " + listed(names_of(job, job.half_done.done)) + ".");
     if (!job.half_done.cut_again.empty())
-        out.push_back("Spoilt, and cut again: " + listed(names_of(job, job.half_done.cut_again)) +
+        out.push_back("Spoiled, and cut again: " + listed(names_of(job, job.half_done.cut_again)) +
                       ".");
     return out;
 }

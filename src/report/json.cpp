@@ -125,6 +125,10 @@ Json panel_of(const Job& job, int vehicle, int panel) {
     return json_text(of.panels.at(static_cast<std::size_t>(panel)).name);
 }
 
+const std::string& vehicle_name(const Job& job, int vehicle) {
+    return job.vehicles.at(static_cast<std::size_t>(vehicle)).name;
+}
+
 Json redo(const Job& job, const RedoChance& chance) {
     const Vehicle& of = job.vehicles.at(static_cast<std::size_t>(chance.vehicle));
     return JsonObject()
@@ -142,6 +146,13 @@ Json spare(const Job& job, const std::optional<Spare>& spare) {
     std::vector<Json> chances;
     for (const RedoChance& chance : spare->redo)
         chances.push_back(redo(job, chance));
+    std::vector<Json> kept;
+    for (const KeptForRecuts& some : spare->kept)
+        kept.push_back(JsonObject()
+                           .add("vehicle", json_text(vehicle_name(job, some.vehicle)))
+                           .add("panel", panel_of(job, some.vehicle, some.panel))
+                           .add("pieces", json_whole(some.pieces))
+                           .on_one_line());
     const bool one = spare->costliest_film > 0;
     return JsonObject()
         .add("needed_mm", json_mm(spare->needed))
@@ -152,6 +163,7 @@ Json spare(const Job& job, const std::optional<Spare>& spare) {
              one ? panel_of(job, spare->costliest_vehicle, spare->costliest_panel) : json_null)
         .add("most_for_mm", one ? json_mm(spare->costliest_film) : json_null)
         .add("redo", json_array(chances))
+        .add("kept", json_array(kept))
         .on_one_line();
 }
 
@@ -197,6 +209,47 @@ Json areas(const Plan& plan) {
         .on_one_line();
 }
 
+/// In the panel's drawing, as measured.
+std::vector<Json> line_of(const SeamPlace& place) {
+    std::vector<Json> points;
+    for (const Point& p : place.at)
+        points.push_back(json_array({json_number(decimal(thousandths(p.x), 3, 0)),
+                                     json_number(decimal(thousandths(p.y), 3, 0))}));
+    return points;
+}
+
+std::string_view name_of(CutOtherwise::Is is) {
+    switch (is) {
+    case CutOtherwise::Is::where_film_is_shortest:
+        return "thrifty";
+    case CutOtherwise::Is::whole_with_less_margin:
+        return "whole with less margin";
+    case CutOtherwise::Is::whole_across_the_arrow:
+        break;
+    }
+    return "whole across the arrow";
+}
+
+/// How divided panels could be cut otherwise, and what is then bought.
+Json cut_otherwise(const Sheet& sheet) {
+    const Job& job = sheet.plan.job();
+    std::vector<Json> items;
+    for (const CutOtherwise& other : sheet.seams_weighed.panels) {
+        const Vehicle& vehicle = job.vehicles.at(static_cast<std::size_t>(other.vehicle));
+        items.push_back(
+            JsonObject()
+                .add("vehicle", json_text(vehicle.name))
+                .add("panel", json_text(vehicle.panels.at(static_cast<std::size_t>(other.panel)).name))
+                .add("how", json_text(name_of(other.is)))
+                .add("margin_mm", other.is == CutOtherwise::Is::whole_with_less_margin
+                                      ? json_mm(other.margin)
+                                      : json_null)
+                .add("order_mm", other.order ? json_mm(*other.order) : json_null)
+                .on_one_line());
+    }
+    return json_lines(items);
+}
+
 Json seam(const Job& job, const Seam& s) {
     const Vehicle& vehicle = job.vehicles.at(static_cast<std::size_t>(s.vehicle));
     return JsonObject()
@@ -209,6 +262,7 @@ Json seam(const Job& job, const Seam& s) {
         .add("length_mm", json_mm(s.length))
         .add("added", json_bool(s.added))
         .add("where", json_text(place_text(s.place, Measures(Unit::mm))))
+        .add("line_mm", json_array(line_of(s.place)))
         .on_one_line();
 }
 
@@ -310,6 +364,7 @@ std::string to_json(const Sheet& sheet) {
         .add("measuring", measuring(sheet))
         .add("rolls", rolls(sheet))
         .add("seams", seams(job))
+        .add("cut_otherwise", cut_otherwise(sheet))
         .add("offcuts", offcuts(sheet))
         .add("warnings", warnings(sheet))
         .add("notes", notes(sheet))

@@ -30,9 +30,9 @@ std::vector<Row> rows_of(const Sheet& sheet, bool says_sizes) {
     const std::vector<PlacedPiece> pieces = pieces_by_number(sheet.plan);
     if (std::any_of(pieces.begin(), pieces.end(),
                     [](const PlacedPiece& p) { return p.id.kind == PieceKind::inlay; }))
-        rows.push_back({Look::inlay, "the same of an inlay"});
+        rows.push_back({Look::inlay, "inlay, stays on the vehicle"});
     if (says_sizes && !sheet.plan.job().seams.empty())
-        rows.push_back({Look::lap, "lap: the other part ends here"});
+        rows.push_back({Look::lap, "lap: the other piece ends here"});
     if (std::any_of(pieces.begin(), pieces.end(),
                     [](const PlacedPiece& p) { return !p.wrapped.holes.empty(); }))
         rows.push_back({Look::finished_line, "opening: film is cut out"});

@@ -92,7 +92,7 @@ std::string divided_text(const CutStep& step, const Measures& measures) {
     case CutStep::Divides::strip:
         return "strip with " + number_runs(step.divides);
     case CutStep::Divides::part:
-        return "part with " + number_runs(step.divides);
+        return "film in hand with " + number_runs(step.divides);
     }
     return "";
 }
@@ -171,14 +171,14 @@ Table cuts_to_tick(const Sheet& sheet, std::size_t used_roll, const std::vector<
 }
 
 std::string how_to_tick_the_cuts() {
-    return "A cut across: measure from the end of the film in front of you, the one towards the "
+    return "A cut across: measure from the end of the film in front of you, the one toward the "
            "free end. A cut along: measure from its near edge. \"Of\" names the pieces in the film that "
            "is divided; after a cut of the roll itself, \"roll\" is what is left on it.";
 }
 
 std::string how_to_set_the_ruler() {
     return "Measure from the edge named, of the film in front of you. The cut end is its end "
-           "towards the free end. Places on the roll count from the roll's own free end.";
+           "toward the free end. Places on the roll count from the roll's own free end.";
 }
 
 std::string stretch_note(const Sheet& sheet) {

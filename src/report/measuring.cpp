@@ -65,7 +65,7 @@ std::vector<std::string> measure_twice(const Sheet& sheet, const Measures& measu
     const std::string others = pulls.size() > most_named
                                    ? " and " + std::to_string(pulls.size() - most_named) + " more"
                                    : "";
-    return {"Measure twice: " + listed(names) + others + ". A millimetre more of " +
+    return {"Measure twice: " + listed(names) + others + ". A millimeter more of " +
             (pulls.size() == 1 ? "it" : "any of them") + " along the film makes the film " +
             decimal(pulls.front().film_a_millimetre, 3, 0) + " mm longer, and no other panel " +
             "does more."};

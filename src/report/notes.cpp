@@ -31,44 +31,55 @@ Texts marked_in_full(const Sheet& sheet, const Measures& measures) {
     Texts out;
     for (const GatheredMark& mark : gathered(marks_of(sheet, measures)))
         if (!mark.panels.empty() && !mark.names_all())
-            out.push_back("Marked '" + mark.what + "': " + listed(mark.with_own) + ".");
+            out.push_back("Marked '" + mark.what + "': " + listed(mark.panels) + ".");
     return out;
 }
 
-/// With a comma between names alone, a semicolon where they have something of their own.
-std::string joined(const Texts& panels) {
-    const bool own = std::any_of(panels.begin(), panels.end(), [](const std::string& text) {
-        return text.find(": ") != std::string::npos;
+/// A remark that several panels have in common.
+struct Gathering {
+    std::string what;
+    std::string remedy;
+    Texts panels;
+    std::string joint; ///< a semicolon where panels have figures of their own
+};
+
+Gathering& home_of(const Fault& fault, std::vector<Gathering>& all) {
+    const std::string& what = fault.common.empty() ? fault.what : fault.common;
+    const auto same = std::find_if(all.begin(), all.end(), [&](const Gathering& other) {
+        return other.what == what && other.remedy == fault.remedy;
     });
-    std::string text;
-    for (const std::string& panel : panels)
-        text += (text.empty() ? "" : own ? "; " : ", ") + panel;
-    return text;
+    return same == all.end() ? all.emplace_back(Gathering{what, fault.remedy, {}, ", "}) : *same;
+}
+
+void add_panel(const Fault& fault, Gathering& home) {
+    const std::size_t begin = fault.common.size() + 2;
+    const bool has_own = !fault.common.empty() && fault.what.size() > begin;
+    const std::string own = has_own ? fault.what.substr(begin) : "";
+    const bool has_figures = own.find('(') != std::string::npos;
+    if (has_figures)
+        home.joint = "; ";
+    add_once(home.panels, fault.panel + (own.empty()    ? ""
+                                         : has_figures ? " " + own
+                                                       : " (" + own + ")"));
 }
 
 /// What the stages before remark on: of several panels in one line.
 Texts remarks(const Sheet& sheet, Unit unit) {
-    std::vector<std::pair<std::pair<std::string, std::string>, Texts>> grouped;
+    std::vector<Gathering> gathered;
     for (const Fault& fault : sheet.warnings) {
         if (fault.severity != Severity::remark || !is_of_this_job(sheet, fault.panel))
             continue;
-        const bool has_own = !fault.common.empty() && fault.what.size() > fault.common.size() + 2;
-        const std::pair kind{fault.common.empty() ? fault.what : fault.common, fault.remedy};
-        auto home = std::find_if(grouped.begin(), grouped.end(),
-                                 [&](const auto& entry) { return entry.first == kind; });
-        if (home == grouped.end())
-            home = grouped.insert(grouped.end(), {kind, {}});
+        Gathering& home = home_of(fault, gathered);
         if (!fault.panel.empty())
-            add_once(home->second,
-                     fault.panel +
-                         (has_own ? ": " + fault.what.substr(fault.common.size() + 2) : ""));
+            add_panel(fault, home);
     }
     Texts out;
-    for (const auto& [kind, panels] : grouped)
-        out.push_back(in_unit(capitalised(kind.first) +
-                                  (panels.empty() ? "" : ": " + joined(panels)) +
-                                  (kind.second.empty() ? "" : "; " + kind.second) + ".",
-                              unit));
+    for (const Gathering& one : gathered) {
+        std::string text = capitalised(one.what);
+        for (std::size_t i = 0; i < one.panels.size(); ++i)
+            text += (i == 0 ? ": " : one.joint) + one.panels[i];
+        out.push_back(in_unit(text + (one.remedy.empty() ? "" : "; " + one.remedy) + ".", unit));
+    }
     return out;
 }
 

@@ -44,9 +44,9 @@ std::string Measures::size_unit() const {
 std::string Measures::size_unit_in_words() const {
     switch (unit_) {
     case Unit::mm:
-        return "millimetres";
+        return "millimeters";
     case Unit::cm:
-        return "centimetres";
+        return "centimeters";
     case Unit::m:
         return "metres";
     default:
@@ -58,7 +58,7 @@ std::string Measures::sizes_in_words() const {
     return size_unit_in_words() + ", rounded up to " +
            (!metric()           ? "eighths"
             : unit_ == Unit::mm ? "whole ones"
-                                : "whole millimetres");
+                                : "whole millimeters");
 }
 
 std::string Measures::size(Um um, Rounding rounding) const {

@@ -39,7 +39,7 @@ std::string to_pattern_svg(const Sheet& sheet) {
             const std::string number = std::to_string(p.number);
             page.marks.push_back(draw::GroupBegin{
                 "piece " + std::string(name_of(p.id.kind)), "piece-" + number,
-                number + " · " + full_label_of(job, p.id), "cut outline, in millimetres"});
+                number + " · " + full_label_of(job, p.id), "cut outline, in millimeters"});
             draw::Path path{draw::Look::outline, {on_page(p.outline.outer, roll.width, top)}};
             for (const Ring& hole : p.outline.holes)
                 path.rings.push_back(on_page(hole, roll.width, top));

@@ -87,9 +87,9 @@ std::string difference(const Ranked& ranked, const Measures& measures) {
         const Money by_price = *ranked.more - by_length;
         text += by_price == Money{} ? ", all for " + film
                                     : ": " + part(by_length, row, film) + ", " +
-                                          part(by_price, row, "its price a length");
+                                          part(by_price, row, "the price of a meter");
     } else {
-        text += ", all for its price a length";
+        text += ", all because a meter of it costs more";
     }
     return text + seams_text(row, than) + ".";
 }

@@ -34,6 +34,7 @@ struct Sheet {
                                  ///< told by a warning
     RulesCost rules_cost = {};   ///< not asked for: nothing is said
     Binding binding = {};        ///< what the length hangs on; not asked for: nothing is said
+    SeamsWeighed seams_weighed = {}; ///< not asked for: nothing is said
 };
 
 /// The words of the blanks on a sheet, in small letters.

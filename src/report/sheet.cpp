@@ -9,6 +9,7 @@
 #include "report/lists.hpp"
 #include "report/offcuts.hpp"
 #include "report/roll_sketch.hpp"
+#include "report/seams_told.hpp"
 #include "report/sections.hpp"
 #include "report/words.hpp"
 
@@ -17,6 +18,16 @@
 
 namespace pelt::report {
 namespace {
+
+std::string panels_with_added_seams(const Job& job) {
+    std::vector<std::string> panels;
+    for (const Seam& seam : job.seams) {
+        const std::string panel = panel_label(job, seam.vehicle, seam.panel);
+        if (seam.added && std::find(panels.begin(), panels.end(), panel) == panels.end())
+            panels.push_back(panel);
+    }
+    return listed(panels);
+}
 
 class CutSheet {
 public:
@@ -99,20 +110,30 @@ private:
 
     void decisions() {
         std::vector<std::string> texts;
+        if (const std::string panels = panels_with_added_seams(job_); !panels.empty())
+            texts.push_back(panels + ": seams added; see SEAMS and agree on them");
         for (const GatheredMark& mark : gathered(marks_of(sheet_, measures_)))
             texts.push_back(mark.sentence());
         if (texts.empty())
             return;
-        add(Heading{"DECIDE BEFORE CUTTING"});
+        add(Heading{"BEFORE YOU CUT"});
         add(Items{"!", texts});
     }
 
     void seams() {
-        const std::vector<std::string> texts = added_seams(sheet_, measures_);
+        std::vector<std::string> texts = added_seams(sheet_, measures_);
+        for (const std::string& text : divided_otherwise(sheet_, measures_))
+            texts.push_back(text);
         if (texts.empty())
             return;
         add(Heading{"SEAMS"});
         add(Items{"-", texts});
+        const std::vector<std::string> lines = seam_lines_to_copy(sheet_);
+        if (lines.empty())
+            return;
+        line("To keep added seams whatever changes, copy them into the vehicle file, "
+             "pelt-vehicle(5):");
+        add(Items{"-", lines});
     }
 
     void film() {

@@ -50,6 +50,17 @@ std::string how_often_enough(const Spare& spare) {
            ": what is left lies on several rolls, and no piece is cut from two ends.";
 }
 
+/// "mirror cap 2, door handle 6"
+std::string kept(const Job& job, const Spare& spare) {
+    std::map<std::string, int> pieces;
+    for (const KeptForRecuts& some : spare.kept)
+        pieces[panel_label(job, some.vehicle, some.panel)] += some.pieces;
+    std::string text;
+    for (const auto& [panel, count] : pieces)
+        text += (text.empty() ? "" : ", ") + panel + " " + std::to_string(count);
+    return text;
+}
+
 /// What is bought, or left on the shelf, and what would have to be bought without spare.
 std::string what_suffices(const Sheet& sheet, const Spare& spare, const Measures& measures) {
     if (sheet.order.lines.empty())
@@ -71,13 +82,17 @@ std::vector<std::string> about_the_spare(const Sheet& sheet, const Measures& mea
     const Spare& spare = *sheet.order.spare;
     const Job& job = sheet.plan.job();
     std::vector<std::string> out{
-        "Spare for pieces that are spoilt and cut again: at least " + measures.film(spare.needed) +
+        "Spare for pieces that are spoiled and cut again: at least " + measures.film(spare.needed) +
         ", to be enough in " + of_jobs(spare.sure_percent) + ". " +
         what_suffices(sheet, spare, measures)};
+    if (!spare.kept.empty())
+        out.push_back("Offcuts to be kept until the job is done, since pieces that are spoiled are "
+                      "cut again from them: " +
+                      kept(job, spare) + ". So these chances are the least.");
     if (spare.costliest_film > 0)
         out.push_back("Most of the spare is for the " +
                       panel_label(job, spare.costliest_vehicle, spare.costliest_panel) +
-                      ": could it not be spoilt, " + measures.film(spare.costliest_film) +
+                      ": if it were never spoiled, " + measures.film(spare.costliest_film) +
                       " less would do.");
     return out;
 }
@@ -90,9 +105,9 @@ std::vector<std::string> how_often_spoilt(const Sheet& sheet) {
     const std::string assumed = by_chance(job, sheet.order.spare->redo, true);
     std::vector<std::string> out;
     if (!given.empty())
-        out.push_back("Spoilt and cut again, by the vehicle file: " + given + ".");
+        out.push_back("Spoiled and cut again, by the vehicle file: " + given + ".");
     if (!assumed.empty())
-        out.push_back("Spoilt and cut again, assumed (common practice, for skilled hands; 'redo' "
+        out.push_back("Spoiled and cut again, assumed (common practice, for skilled hands; 'redo' "
                       "in the vehicle file says otherwise): " +
                       assumed + ".");
     return out;

@@ -146,7 +146,7 @@ std::vector<std::string> ready_for_this(const StripSheet& sheet, const Measures&
                   " round all panels, which takes " +
                   duration(trade::minutes_a_metre_of_edge.least * list.edge_mm / 1000) + " to " +
                   duration(trade::minutes_a_metre_of_edge.most * list.edge_mm / 1000) +
-                  " (one to two minutes a metre).");
+                  " (one to two minutes a meter).");
     return out;
 }
 

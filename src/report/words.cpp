@@ -8,45 +8,6 @@
 
 namespace pelt::report {
 
-namespace {
-
-const Piece* piece_of(const Job& job, const PieceId& id) {
-    for (const Piece& piece : job.pieces)
-        if (std::find(piece.ids.begin(), piece.ids.end(), id) != piece.ids.end())
-            return &piece;
-    return nullptr;
-}
-
-GridPoint doubled_middle(const Piece& piece) {
-    const Box box = box_of(piece.wrapped.outer);
-    return {box.low.x + box.high.x, box.low.y + box.high.y};
-}
-
-/// " (forward half)", " (left half)" …: which half of a panel it is. Both lie in one frame, forward
-/// is +x; +y is then the vehicle's left on a panel of the middle, and on a side below or above.
-/// Empty where that is not known.
-std::string half_in_words(const Job& job, const PieceId& id) {
-    PieceId other = id;
-    other.part = 3 - id.part;
-    const Piece* own = piece_of(job, id);
-    const Piece* second = piece_of(job, other);
-    const auto forward = order::forward_of(job, id);
-    if (own == nullptr || second == nullptr || !forward)
-        return "";
-    const GridPoint a = doubled_middle(*own);
-    const GridPoint b = doubled_middle(*second);
-    if (std::abs(a.x - b.x) > std::abs(a.y - b.y))
-        return a.x > b.x ? " (forward half)" : " (rear half)";
-    const bool positive = (a.y > b.y) != order::is_mirrored(job, id);
-    if (id.side == Side::centre)
-        return positive ? " (left half)" : " (right half)";
-    if (*forward == pelt::Heading::up || *forward == pelt::Heading::down)
-        return "";
-    return positive == (*forward == pelt::Heading::right) ? " (upper half)" : " (lower half)";
-}
-
-} // namespace
-
 std::string panel_label(const Job& job, int vehicle, int panel) {
     const Vehicle& of = job.vehicles.at(static_cast<std::size_t>(vehicle));
     const std::string& name = of.panels.at(static_cast<std::size_t>(panel)).name;
@@ -65,9 +26,9 @@ std::string label_of(const Job& job, const PieceId& id) {
     if (id.kind == PieceKind::inlay)
         text += ", inlay " + id.inlay;
     if (id.parts > 1)
-        text += ", part " + std::to_string(id.part) + " of " + std::to_string(id.parts);
-    if (id.parts == 2)
-        text += half_in_words(job, id);
+        text += ", piece " + std::to_string(id.part) + " of " + std::to_string(id.parts);
+    if (const std::string where = order::where_on_panel(job, id); !where.empty())
+        text += " (" + where + ")";
     if (panel.faces == 2)
         text += id.copy % 2 == 0 ? ", inner face" : ", outer face";
     if (panel.count * job.times > 1)
@@ -80,12 +41,23 @@ std::string full_label_of(const Job& job, const PieceId& id) {
            (id.side == Side::centre ? "" : ", " + std::string(name_of(id.side)));
 }
 
+std::string as_options_name(const Job& job, const LeftOut& what) {
+    std::string text = panel_label(job, what.vehicle, what.panel);
+    if (what.side != Side::centre)
+        text += "/" + std::string(name_of(what.side));
+    if (what.no != LeftOut::all)
+        text += "/no " + std::to_string(what.no);
+    if (what.piece > 0)
+        text += "/" + std::to_string(what.piece);
+    return what.piece == LeftOut::inlays ? text + " (inlays)" : text;
+}
+
 std::string place_text(const SeamPlace& place, const Measures& measures) {
     const std::string nearer = measures.size_with_unit(place.nearer);
     const std::string farther = measures.size_with_unit(place.farther);
     const std::string distance =
         nearer == farther ? nearer : "from " + measures.size(place.nearer) + " to " + farther;
-    return (place.line.empty() ? "" : place.line + ", ") + (place.across ? "across, " : "along, ") +
+    return (place.line.empty() ? "" : place.line + ", ") + place.run + ", " +
            distance + " from the " + place.edge;
 }
 
@@ -141,7 +113,7 @@ std::string lying_otherwise(const Sheet& sheet) {
     }
     if (numbers.empty())
         return "";
-    return " Lying otherwise, as their panels may: " + number_runs(numbers) + ".";
+    return " Not along the arrow (allowed): " + number_runs(numbers) + ".";
 }
 
 std::string left_over_text(const FilmAway& film, const Roll& roll, const Measures& measures) {

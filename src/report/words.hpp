@@ -11,16 +11,19 @@
 
 namespace pelt::report {
 
-/// What to call a piece: "front door", "roof, part 1 of 2 (left half)", "front bumper, inlay lower
+/// What to call a piece: "front door", "roof, piece 1 of 2 (right)", "front bumper, inlay lower
 /// grille", "step, no. 2", "wing, inner face"; the vehicle's name stands in front where there are
 /// several.
 std::string label_of(const Job& job, const PieceId& id);
 /// With its side, where it has one: "front door, left".
 std::string full_label_of(const Job& job, const PieceId& id);
-/// Without part, inlay, copy and side.
+/// Without piece, inlay, copy and side.
 std::string panel_label(const Job& job, int vehicle, int panel);
 /// "front door, left"; a centre panel is just its name.
 std::string panel_label(const Job& job, int vehicle, int panel, Side side);
+
+/// "front bumper/1", "door handle/left/no 2": as it is written behind an option.
+std::string as_options_name(const Job& job, const LeftOut& what);
 
 /// "its seam line 2, across, 720 mm from the front edge".
 std::string place_text(const SeamPlace& place, const Measures& measures);

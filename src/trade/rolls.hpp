@@ -21,6 +21,9 @@ inline constexpr Um least_margin = 15 * um_per_mm;
 /// Less of it than this is worth a word.
 inline constexpr Um comfortable_margin = 25 * um_per_mm;
 
+/// Pieces of a divided panel are no narrower, where that can be.
+inline constexpr Um least_piece = 150 * um_per_mm;
+
 /// A strip of a divided panel narrower than this is hard to lay.
 inline constexpr Um narrowest_strip = 100 * um_per_mm;
 

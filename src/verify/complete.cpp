@@ -3,12 +3,16 @@
 #include "verify/words.hpp"
 
 #include <algorithm>
+#include <limits>
 #include <map>
 #include <set>
 #include <tuple>
 
 namespace pelt::verify {
 namespace {
+
+/// No panel is cut in more pieces: else a wrong count would be counted for ever.
+constexpr int most_parts = 100'000;
 
 /// A thing on the vehicle that one or more parts cover.
 struct Wanted {
@@ -29,10 +33,22 @@ PieceId any_part_of(const Wanted& w) {
     return {w.vehicle, w.panel, w.side, w.copy, 1, 1, w.kind, w.inlay};
 }
 
-bool left_out(const Job& job, int vehicle, int panel, Side side) {
+/// Left out by an entry that names it, or all of which it is one.
+bool left_out(const Job& job, const Panel& panel, const PieceId& id) {
+    const int no = (id.copy - 1) / panel.faces + 1;
+    const int piece = id.kind == PieceKind::inlay ? LeftOut::inlays : id.part;
     return std::any_of(job.left_out.begin(), job.left_out.end(), [&](const LeftOut& out) {
-        return out.vehicle == vehicle && out.panel == panel && out.side == side;
+        return out.vehicle == id.vehicle && out.panel == id.panel && out.side == id.side &&
+               (out.no == 0 || out.no == no) && (out.piece == 0 || out.piece == piece);
     });
+}
+
+/// Of a divided panel: no one piece, so only what leaves out all of them leaves it out.
+bool left_out_whole(const Job& job, const Panel& panel, const Wanted& w) {
+    PieceId id = any_part_of(w);
+    if (w.kind == PieceKind::main)
+        id.part = std::numeric_limits<int>::max();
+    return left_out(job, panel, id);
 }
 
 std::set<Wanted> all_wanted(const Job& job) {
@@ -41,15 +57,16 @@ std::set<Wanted> all_wanted(const Job& job) {
         const std::vector<Panel>& panels = job.vehicles[static_cast<std::size_t>(v)].panels;
         for (int p = 0; p < static_cast<int>(panels.size()); ++p) {
             const Panel& panel = panels[static_cast<std::size_t>(p)];
-            for (const Side side : sides_of(panel.sides)) {
-                if (left_out(job, v, p, side))
-                    continue;
+            const auto add = [&](const Wanted& thing) {
+                if (!left_out_whole(job, panel, thing))
+                    wanted.insert(thing);
+            };
+            for (const Side side : sides_of(panel.sides))
                 for (int copy = 1; copy <= panel.count * panel.faces * job.times; ++copy) {
-                    wanted.insert({v, p, side, copy, PieceKind::main, ""});
+                    add({v, p, side, copy, PieceKind::main, ""});
                     for (const Inlay& inlay : panel.inlays)
-                        wanted.insert({v, p, side, copy, PieceKind::inlay, inlay.name});
+                        add({v, p, side, copy, PieceKind::inlay, inlay.name});
                 }
-            }
         }
     }
     return wanted;
@@ -59,11 +76,13 @@ void check_parts(const Job& job, const Wanted& thing, std::vector<std::pair<int,
                  Sentences& faults) {
     std::sort(parts.begin(), parts.end());
     const int count = parts.front().second;
-    bool right = static_cast<int>(parts.size()) == count;
-    for (std::size_t i = 0; i < parts.size(); ++i)
-        right = right && parts[i] == std::pair{static_cast<int>(i) + 1, count};
-    if (!right)
-        faults.push_back(called(job, any_part_of(thing)) + ": not every part is there once");
+    std::vector<std::pair<int, int>> asked_for;
+    PieceId id = any_part_of(thing);
+    for (id.part = 1; id.part <= count && id.part <= most_parts; ++id.part)
+        if (!left_out(job, panel_of(job, id), id))
+            asked_for.emplace_back(id.part, count);
+    if (parts != asked_for)
+        faults.push_back(called(job, any_part_of(thing)) + ": not every piece is there once");
 }
 
 } // namespace
@@ -86,7 +105,8 @@ void check_complete(const Job& job, const Layout& layout, Sentences& faults) {
     for (const auto& [thing, have] : parts) {
         if (wanted.count(thing) == 0)
             faults.push_back(called(job, any_part_of(thing)) + ": placed but not asked for");
-        check_parts(job, thing, have, faults);
+        else
+            check_parts(job, thing, have, faults);
     }
 }
 

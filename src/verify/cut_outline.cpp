@@ -60,7 +60,7 @@ private:
     }
 
     void tell(const std::string& what) {
-        faults_.push_back(covering_.who + ": part " + std::to_string(part_ + 1) + " " + what);
+        faults_.push_back(covering_.who + ": piece " + std::to_string(part_ + 1) + " " + what);
     }
 
     /// Corners whose bleed reaches visibly farther than the bleed: more than about ten degrees.

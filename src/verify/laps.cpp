@@ -51,6 +51,7 @@ struct Run {
 struct Line {
     std::vector<Run> runs;
     Point chord;
+    Point middle; ///< of its ends as drawn
     bool always = false;
 
     const Run& nearest(Point p) const {
@@ -74,7 +75,9 @@ Line line_of(const BlankSeamLine& drawn) {
     for (const Point& p : drawn.points)
         if (points.empty() || !(points.back() == in_um(p)))
             points.push_back(in_um(p));
-    Line line{{}, minus(points.back(), points.front()), drawn.always};
+    const Point from = points.front();
+    const Point to = points.back();
+    Line line{{}, minus(to, from), {(from.x + to.x) / 2, (from.y + to.y) / 2}, drawn.always};
     for (std::size_t i = 0; i + 1 < points.size(); ++i) {
         const Point way = minus(points[i + 1], points[i]);
         const double length = std::hypot(way.x, way.y);
@@ -93,16 +96,70 @@ struct End {
     std::vector<std::size_t> beside; ///< the parts that go on there
 };
 
-/// The side of the upper film, as a unit vector: the forward one, or along a line that runs fore
-/// and aft the upper one; neither is higher in a drawing with its nose up or down: then its left.
-bool lies_on_top(Point way, Point towards_film, Heading forward) {
-    const Point square = forward_along(forward, {-way.y, way.x});
-    const Point film = forward_along(forward, towards_film);
-    if (std::abs(square.x) >= std::abs(square.y))
-        return (square.x > 0) == (dot(square, film) > 0);
-    const bool nose_up_or_down = forward == Heading::up || forward == Heading::down;
-    const Point high = forward_along(forward, nose_up_or_down ? Point{-1, 0} : Point{0, 1});
-    return (dot(square, high) > 0) == (dot(square, film) > 0);
+/// The nose's way in the drawing.
+Point nose_of(Heading forward) {
+    switch (forward) {
+    case Heading::right:
+        return {1, 0};
+    case Heading::up:
+        return {0, 1};
+    case Heading::left:
+        return {-1, 0};
+    case Heading::down:
+        break;
+    }
+    return {0, -1};
+}
+
+/// What lies higher on a panel of a side, in its drawing: on the left side the nose is to the left.
+Point up_on_a_side(const Panel& panel, Point nose) {
+    if (nose.y == 0)
+        return {0, 1};
+    switch (panel.sides) {
+    case Sides::left:
+    case Sides::both:
+        return {nose.y, 0};
+    case Sides::right:
+        return {-nose.y, 0};
+    case Sides::centre:
+        break;
+    }
+    return {-1, 0};
+}
+
+/// Which side of a line lies on top: the way towards it in the drawing. None: both would do, so near
+/// is the line to the middle.
+std::optional<Point> towards_the_top(const Covering& covering, Point square, Point middle_of_line) {
+    const Panel& panel = covering.panel;
+    const Point nose = nose_of(covering.forward);
+    const bool along_the_film = std::abs(dot(square, nose)) >= std::abs(cross(square, nose));
+    const bool other_way = panel.sides == Sides::right;
+    if (panel.lies == LiesOn::front || panel.lies == LiesOn::rear) {
+        // Upper over lower, left over right; of a pair the outer over the inner.
+        const bool upright = along_the_film == (nose.y == 0);
+        const bool to_the_right = (panel.lies == LiesOn::front) != other_way;
+        return upright ? Point{to_the_right ? 1.0 : -1.0, 0} : Point{0, 1};
+    }
+    if (along_the_film)
+        return nose;
+    if (panel.lies != LiesOn::top)
+        return up_on_a_side(panel, nose);
+    const Point left{-nose.y, nose.x}; // seen from above
+    if (panel.sides != Sides::centre)
+        return other_way ? left : Point{-left.x, -left.y};
+    double low = std::numeric_limits<double>::max();
+    double high = std::numeric_limits<double>::lowest();
+    for (const Point& p : covering.blank.outline.points) {
+        low = std::min(low, dot(in_um(p), left));
+        high = std::max(high, dot(in_um(p), left));
+    }
+    const double off = dot(middle_of_line, left) - (low + high) / 2;
+    constexpr double in_the_middle = um_per_mm / 2.0;
+    constexpr double either = 50;
+    if (std::abs(std::abs(off) - in_the_middle) < either)
+        return std::nullopt;
+    const bool left_on_top = std::abs(off) < in_the_middle || off < 0;
+    return left_on_top ? left : Point{-left.x, -left.y};
 }
 
 /// 0: along x, 1: along y of the drawing, and with it of the roll.
@@ -170,6 +227,8 @@ private:
             const bool are_parts = seam.upper_part >= 1 && seam.upper_part <= parts &&
                                    seam.under_part >= 1 && seam.under_part <= parts &&
                                    seam.upper_part != seam.under_part;
+            if (are_parts && seam.upper_part < seam.under_part)
+                faults_.push_back(covering_.who + ": the piece with the lower number is not under");
             if (!are_parts || seam.overlap != overlap())
                 faults_.push_back(covering_.who + ": a seam is told wrongly");
             if (seam.added && rule != SeamRule::anywhere)
@@ -195,7 +254,7 @@ private:
             }
         }
         if (!right)
-            faults_.push_back(covering_.who + ": part " + std::to_string(end.part + 1) +
+            faults_.push_back(covering_.who + ": piece " + std::to_string(end.part + 1) +
                               " ends at " + in_mm(end.stretch->middle) +
                               " of its drawing as no seam tells");
     }
@@ -220,10 +279,8 @@ private:
             return false;
         const Point at = as_point(end.stretch->middle);
         const Point film{-end.stretch->out.x, -end.stretch->out.y};
-        if (seam.added) {
-            const Point way{-end.stretch->out.y, end.stretch->out.x};
-            return straight_axis(end.stretch->edge) && lies_on_top(way, film, covering_.forward);
-        }
+        if (seam.added)
+            return straight_axis(end.stretch->edge) && lies_on_top(film, film, at);
         bool right = false; // two lines may be one
         for (std::size_t i = 0; i < lines_.size(); ++i) {
             const Line& line = lines_[i];
@@ -235,12 +292,18 @@ private:
             const Point square{-line.chord.y, line.chord.x};
             const bool on_left = dot(left, film) > 0;
             const Point side = on_left ? square : Point{-square.x, -square.y};
-            if (lies_on_top(line.chord, side, covering_.forward)) {
+            if (lies_on_top(square, side, line.middle)) {
                 used_lines_.insert(i);
                 right = true;
             }
         }
         return right;
+    }
+
+    /// `square`: to the line whose middle is given; `film`: towards the film that ends there.
+    bool lies_on_top(Point square, Point film, Point middle) const {
+        const std::optional<Point> top = towards_the_top(covering_, square, middle);
+        return !top || dot(*top, film) > 0;
     }
 
     /// The under part ends the overlap past the line where the upper one ends.

@@ -130,15 +130,27 @@ struct PanelPieces {
 
 std::map<PanelKey, PanelPieces> pieces_by_panel(const Job& job) {
     std::map<PanelKey, PanelPieces> out;
-    for (const Piece& piece : job.pieces)
-        for (const PieceId& id : piece.ids) {
-            PanelPieces& panel = out[{id.vehicle, id.panel}];
-            if (id.kind == PieceKind::inlay)
-                panel.inlays.emplace_back(&piece, id);
-            else
-                panel.films[{id.side, id.copy}][id.part] = &piece;
-        }
+    for (const auto* pieces : {&job.pieces, &job.not_cut})
+        for (const Piece& piece : *pieces)
+            for (const PieceId& id : piece.ids) {
+                PanelPieces& panel = out[{id.vehicle, id.panel}];
+                if (id.kind == PieceKind::inlay)
+                    panel.inlays.emplace_back(&piece, id);
+                else
+                    panel.films[{id.side, id.copy}][id.part] = &piece;
+            }
     return out;
+}
+
+/// What is cut and what is not are different pieces.
+void check_told_once(const Job& job, Sentences& faults) {
+    std::set<PieceId> cut;
+    for (const Piece& piece : job.pieces)
+        cut.insert(piece.ids.begin(), piece.ids.end());
+    for (const Piece& piece : job.not_cut)
+        for (const PieceId& id : piece.ids)
+            if (!cut.insert(id).second)
+                faults.push_back(called(job, id) + ": cut, and not cut");
 }
 
 /// Without points along straight sides, beginning at its least point.
@@ -295,11 +307,13 @@ void check_seams_told(const Job& job, const std::map<PanelKey, PanelPieces>& pan
 } // namespace
 
 void check_pieces(const Job& job, Sentences& faults) {
-    for (const Piece& piece : job.pieces) {
-        if (!is_of_one_panel(job, piece, faults))
-            return;
-        check_shape(job, piece, faults);
-    }
+    for (const auto* pieces : {&job.pieces, &job.not_cut})
+        for (const Piece& piece : *pieces) {
+            if (!is_of_one_panel(job, piece, faults))
+                return;
+            check_shape(job, piece, faults);
+        }
+    check_told_once(job, faults);
     const std::map<PanelKey, PanelPieces> panels = pieces_by_panel(job);
     for (const auto& [key, pieces] : panels)
         check_panel(job, key, pieces, faults);

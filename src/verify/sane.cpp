@@ -184,13 +184,14 @@ bool names_a_panel(const Job& job, const PieceId& id) {
 }
 
 void check_all_pieces(const Job& job, Sentences& faults) {
-    for (const Piece& piece : job.pieces) {
-        if (!usable(piece))
-            faults.emplace_back("a piece has no outline, no panel, or points out of all bounds");
-        for (const PieceId& id : piece.ids)
-            if (!names_a_panel(job, id))
-                faults.emplace_back("a piece is for a panel that no vehicle has");
-    }
+    for (const auto* pieces : {&job.pieces, &job.not_cut})
+        for (const Piece& piece : *pieces) {
+            if (!usable(piece))
+                faults.emplace_back("a piece has no outline, no panel, or points out of all bounds");
+            for (const PieceId& id : piece.ids)
+                if (!names_a_panel(job, id))
+                    faults.emplace_back("a piece is for a panel that no vehicle has");
+        }
 }
 
 /// Every copy of every piece has a place of its own.

@@ -10,8 +10,9 @@
 //               recesses ask for: tucks and stops all along, openings covered or cut out, nothing
 //               over what must stay clear; seen the right way round with its arrow forward; left
 //               and right, outer and inner face are mirror images
-//   lapped      parts of one panel end along the seam lines that are told, lap by the overlap, the
-//               right one on top
+//   lapped      pieces of one panel end along the seam lines that are told, lap by the overlap, the
+//               right one on top, the one with the lower number under it; also with those that are
+//               not cut, being on the vehicle already
 //   grip        the cut outline holds all that with its margins (straight) or its bleed, none at
 //               seams, and holes only where they are to be cut at the table (contour)
 //   turned      as the panel's or the film's direction allows

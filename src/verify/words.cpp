@@ -26,7 +26,7 @@ std::string called(const Job& job, const PieceId& id) {
     text += "panel '" + panel_of(job, id).name + "', " + std::string(name_of(id.side)) + ", copy " +
             std::to_string(id.copy);
     if (id.parts > 1)
-        text += ", part " + std::to_string(id.part) + " of " + std::to_string(id.parts);
+        text += ", piece " + std::to_string(id.part) + " of " + std::to_string(id.parts);
     return id.kind == PieceKind::inlay ? text + ", inlay '" + id.inlay + "'" : text;
 }
 

@@ -10,10 +10,10 @@ namespace pelt::verify {
 
 const Panel& panel_of(const Job& job, const PieceId& id);
 
-/// "panel 'door', left, copy 1, part 2", the vehicle before it where there are several.
+/// "panel 'door', left, copy 1, piece 2 of 3", the vehicle before it where there are several.
 std::string called(const Job& job, const PieceId& id);
 
-/// The same without its part.
+/// The same without its number.
 std::string called_whole(const Job& job, const PieceId& id);
 
 /// "12.345 mm".

@@ -93,7 +93,7 @@ TEST_CASE("a file holds the format that its ending says") {
     }
 }
 
-TEST_CASE("CSV and JSON are in millimetres whatever the units, other formats follow them") {
+TEST_CASE("CSV and JSON are in millimeters whatever the units, other formats follow them") {
     const Program pelt;
     for (const char* format : {"csv", "json"})
         CHECK(pelt({"cut", "van.yaml", "film.yaml", "--format", format, "--units", "in"}).output ==
@@ -132,7 +132,7 @@ TEST_CASE("a terminal whose locale has no UTF-8 gets our signs in ASCII, a pipe 
     CHECK_FALSE(is_ascii(pelt({"cut", "van.yaml", "film.yaml"}).output));
 }
 
-TEST_CASE("the drawing is in colour where colour is wanted") {
+TEST_CASE("the drawing is in color where color is wanted") {
     const Program pelt;
     pelt.folder().write("sides.yaml", "vehicle: Two doors\npanels:\n"
                                       "  door: {sides: both, size: [900, 700], edges: none}\n");
@@ -190,7 +190,7 @@ TEST_CASE("a pipe that is closed early ends the program without a word") {
     }
 }
 
-TEST_CASE("nothing is coloured where there is no terminal") {
+TEST_CASE("nothing is colored where there is no terminal") {
     const Program pelt;
     CHECK_FALSE(has_escape(pelt({"cot"}).errors));
     CHECK_FALSE(has_escape(pelt(job).output));
@@ -198,7 +198,7 @@ TEST_CASE("nothing is coloured where there is no terminal") {
     CHECK(has_escape(pelt({"check", "none", "--color", "always"}).errors));
 }
 
-TEST_CASE("messages on a terminal are coloured unless the user says otherwise") {
+TEST_CASE("messages on a terminal are colored unless the user says otherwise") {
     Program pelt;
     CHECK(has_escape(pelt.in_terminal({"check", "none"}).errors));
     CHECK_FALSE(has_escape(pelt.in_terminal({"check", "none", "--color=never"}).errors));
@@ -210,7 +210,7 @@ TEST_CASE("messages on a terminal are coloured unless the user says otherwise") 
     CHECK_FALSE(has_escape(pelt.in_terminal({"check", "none"}).errors));
 }
 
-TEST_CASE("JSON is the same in a terminal, in any locale, time zone and colour") {
+TEST_CASE("JSON is the same in a terminal, in any locale, time zone and color") {
     Program pelt;
     const std::string plain = pelt(job).output;
     CHECK(pelt(job).output == plain);

@@ -75,7 +75,7 @@ TEST_CASE("notes are shown when verbose only") {
     CHECK(heard.text == "pelt: wrote 'x'\n");
 }
 
-TEST_CASE("colour adds escapes around the same text") {
+TEST_CASE("color adds escapes around the same text") {
     Heard plain;
     Heard coloured;
     for (const Severity severity : {Severity::warning, Severity::file}) {

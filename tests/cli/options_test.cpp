@@ -89,7 +89,7 @@ TEST_CASE("the defaults that help tells are those of a request") {
     CHECK(row_of(Opt::times).initial == std::to_string(request.times));
     CHECK(row_of(Opt::effort).initial == std::to_string(request.effort.amount));
     CHECK(row_of(Opt::seed).initial == std::to_string(request.effort.seed));
-    CHECK((row_of(Opt::seams).initial == "auto") == request.split);
+    CHECK((row_of(Opt::seams).initial == "fitter") == (request.seams == Seams::fitter));
 }
 
 TEST_CASE("help shows every option that works, no other, and fits 80 columns") {

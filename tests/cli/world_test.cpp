@@ -42,14 +42,14 @@ TEST_CASE("NO_COLOR counts when it is not empty, whatever it says (no-color.org)
     CHECK(coloured("auto", {{"NO_COLOR", ""}, {"TERM", "xterm"}}));
 }
 
-TEST_CASE("colour can be forced where there is no terminal") {
+TEST_CASE("color can be forced where there is no terminal") {
     CHECK(coloured("auto", {{"FORCE_COLOR", "1"}}, false));
     CHECK(coloured("auto", {{"CLICOLOR_FORCE", "1"}}, false));
     CHECK_FALSE(coloured("auto", {{"FORCE_COLOR", "0"}, {"TERM", "xterm"}}, false));
     CHECK_FALSE(coloured("auto", {{"FORCE_COLOR", ""}, {"TERM", "xterm"}}, false));
 }
 
-TEST_CASE("otherwise a terminal that is not dumb gets colour") {
+TEST_CASE("otherwise a terminal that is not dumb gets color") {
     CHECK(coloured("auto", {{"TERM", "xterm"}}));
     CHECK_FALSE(coloured("auto", {{"TERM", "xterm"}}, false));
     CHECK_FALSE(coloured("auto", {{"TERM", "dumb"}}));

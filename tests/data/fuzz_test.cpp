@@ -74,7 +74,7 @@ void expect_sentences(const Faults& faults) {
 }
 
 std::shared_ptr<const Source> source(const std::string& text) {
-    return std::make_shared<const Source>(Source{"spoilt.yaml", text});
+    return std::make_shared<const Source>(Source{"spoiled.yaml", text});
 }
 
 /// As far as areas: what is read is developed and gets its tucks.
@@ -92,7 +92,7 @@ void examine_film(const std::string& text) {
     CHECK(reading.value.has_value() == !stops(reading.faults));
 }
 
-TEST_CASE("spoilt vehicle files: read, or told in sentences") {
+TEST_CASE("spoiled vehicle files: read, or told in sentences") {
     Chance chance(1);
     for (const std::string& path : files_of("vehicles")) {
         CAPTURE(path);
@@ -105,7 +105,7 @@ TEST_CASE("spoilt vehicle files: read, or told in sentences") {
     }
 }
 
-TEST_CASE("spoilt film files: read, or told in sentences") {
+TEST_CASE("spoiled film files: read, or told in sentences") {
     Chance chance(2);
     for (const std::string& path : files_of("films")) {
         CAPTURE(path);

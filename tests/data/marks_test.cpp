@@ -46,7 +46,7 @@ std::string sheet_of(const std::vector<std::string>& words) {
 }
 
 std::vector<std::string> marks_of(const std::string& sheet) {
-    return items_under(sheet, "DECIDE BEFORE CUTTING");
+    return items_under(sheet, "BEFORE YOU CUT");
 }
 
 /// One sentence of at most a hundred characters, the panel first, the remedy last.

@@ -20,7 +20,7 @@ void spoil_file(Draw& draw, Job& job) {
     std::string& film = job.files["film.yaml"];
     switch (draw.within(1, 7)) {
     case 1:
-        replace_first(vehicle, "panel 1: {", "panel 1: {colour: red, ");
+        replace_first(vehicle, "panel 1: {", "panel 1: {color: red, ");
         break;
     case 2:
         replace_first(vehicle, "panel 1: {", "panel 1: {count: 0, ");
@@ -54,7 +54,7 @@ void spoil_command(Draw& draw, Job& job) {
                                                              {"--sure", "200 %"},
                                                              {"--flaw", "3m..2m"},
                                                              {"--leave", "no such part"},
-                                                             {"--colours"},
+                                                             {"--colors"},
                                                              {"--effort", "1000"}};
     const std::vector<std::string>& words = draw.of(wrong);
     job.words.insert(job.words.end(), words.begin(), words.end());

@@ -137,7 +137,7 @@ Film metres_and_rolls() {
     return made;
 }
 
-TEST_CASE("two short rolls are bought where they are cheaper than one length by the metre") {
+TEST_CASE("two short rolls are bought where they are cheaper than one length by the meter") {
     const auto outcome =
         order::run(request_of({metres_and_rolls(), {400 * cm, 300 * cm, 400 * cm, 300 * cm}}));
     REQUIRE(outcome.plan);

@@ -32,7 +32,7 @@ std::optional<Money> cheapest_by_enumeration(const Film& film, Um need) {
 
 } // namespace
 
-TEST_CASE("fifteen metres are one uncut length of fifteen times one metre") {
+TEST_CASE("fifteen meters are one uncut length of fifteen times one meter") {
     const auto line = order::cheapest_purchase(film_by_metre_and_roll(), 14'210'400);
     REQUIRE(line);
     CHECK(line->count == 15);
@@ -41,14 +41,14 @@ TEST_CASE("fifteen metres are one uncut length of fifteen times one metre") {
     CHECK(to_string(line->count * *line->price, 2) == "213.00");
 }
 
-TEST_CASE("a whole roll is bought where it costs less than its metres") {
+TEST_CASE("a whole roll is bought where it costs less than its meters") {
     const auto line = order::cheapest_purchase(film_by_metre_and_roll(), 20'500'000);
     REQUIRE(line);
     CHECK(line->by == Length::from_mm(22'860));
     CHECK(line->count == 1);
 }
 
-TEST_CASE("a length that is met exactly needs no further metre") {
+TEST_CASE("a length that is met exactly needs no further meter") {
     const auto line = order::cheapest_purchase(film_by_metre_and_roll(), 15'000'000);
     REQUIRE(line);
     CHECK(line->count == 15);

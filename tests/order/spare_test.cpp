@@ -87,7 +87,7 @@ TEST_CASE("how many to order to be 95 % sure, by the same sums") {
     CHECK(ordered(10, .10) == 13);
 }
 
-TEST_CASE("many pieces that are seldom spoilt: the published Poisson sums") {
+TEST_CASE("many pieces that are seldom spoiled: the published Poisson sums") {
     // Mean, k and the printed probability of at most k (scribd document 96601458), four decimals.
     struct Row {
         double mean;
@@ -107,7 +107,7 @@ TEST_CASE("many pieces that are seldom spoilt: the published Poisson sums") {
     }
 }
 
-TEST_CASE("so many pieces that none spoilt is rarer than a double can say") {
+TEST_CASE("so many pieces that none spoiled is rarer than a double can say") {
     // ln(1 − r)^n is −2107 here; the sum by logarithms.
     constexpr int n = 20'000;
     constexpr double r = 0.1;
@@ -142,7 +142,7 @@ std::vector<double> by_enumeration(const std::vector<Remakes>& remakes, std::siz
     return f;
 }
 
-TEST_CASE("pieces of all kinds: every way they can be spoilt, added up") {
+TEST_CASE("pieces of all kinds: every way they can be spoiled, added up") {
     Chance chance(7);
     for (int i = 0; i < 300; ++i) {
         std::vector<Remakes> remakes;
@@ -184,12 +184,74 @@ order::Outcome planned(const std::string& panels, const std::string& of, double 
 
 TEST_CASE("a remake costs its shorter side where it may be turned, else the side that lies along") {
     const std::string sizes = "size: [900, 400], edges: none, redo: 30 %";
-    const auto one_way = planned("  a: {forward: right, " + sizes + "}\n", bare, 80);
-    const auto any = planned("  a: {direction: any, forward: right, " + sizes + "}\n", bare, 80);
+    // No offcut is worth keeping, from which it could be cut again.
+    const std::string tidy = bare + "worth keeping: {length: 5 m, width: 5 m}\n";
+    const auto one_way = planned("  a: {forward: right, " + sizes + "}\n", tidy, 80);
+    const auto any = planned("  a: {direction: any, forward: right, " + sizes + "}\n", tidy, 80);
     REQUIRE(one_way.order.spare);
     REQUIRE(any.order.spare);
     CHECK(one_way.order.spare->needed == 900'000);
     CHECK(any.order.spare->needed == 400'000);
+}
+
+TEST_CASE("the first remakes from offcuts cost nothing: by hand and by enumeration") {
+    // Two pieces, each spoiled once more with r: k remakes with (k + 1) (1 - r)² r^k.
+    const double r = .2;
+    const auto p = [&](int k) { return (k + 1) * (1 - r) * (1 - r) * std::pow(r, k); };
+    Remakes some{3 * step, r, 2};
+    some.kept = 2;
+    CHECK(std::abs(order::enough_with({some}, step, 0) - (p(0) + p(1) + p(2))) < 1e-12);
+    CHECK(std::abs(order::enough_with({some}, step, 3 * step) - (p(0) + p(1) + p(2) + p(3))) <
+          1e-12);
+    CHECK(order::film_for({some}, step, p(0) + p(1) + p(2) - 1e-9) == 0);
+    CHECK(order::film_for({some}, step, p(0) + p(1) + p(2) + 1e-9) == 3 * step);
+    // Beside another kind, which has no offcut: within 3 steps one of it at most, or a third one.
+    const Remakes other{2 * step, .1, 1};
+    const double within = (p(0) + p(1) + p(2)) * (.9 + .09) + p(3) * .9;
+    CHECK(std::abs(order::enough_with({some, other}, step, 3 * step) - within) < 1e-12);
+}
+
+TEST_CASE("offcuts kept for remakes never make the chance smaller, nor the film longer") {
+    std::uint64_t state = 7;
+    const auto next = [&](std::uint64_t below) {
+        state = state * 6364136223846793005ULL + 1442695040888963407ULL;
+        return (state >> 33) % below;
+    };
+    for (int job = 0; job < 200; ++job) {
+        std::vector<Remakes> bare;
+        for (std::uint64_t i = 0; i <= next(4); ++i)
+            bare.push_back({static_cast<Um>(1 + next(9)) * step,
+                            .01 * static_cast<double>(1 + next(40)), 1 + next(6)});
+        std::vector<Remakes> kept = bare;
+        for (Remakes& some : kept)
+            some.kept = next(3);
+        const Um film = static_cast<Um>(next(30)) * step;
+        CHECK(order::enough_with(kept, step, film) >= order::enough_with(bare, step, film) - 1e-12);
+        CHECK(order::film_for(kept, step, .95) <= order::film_for(bare, step, .95));
+    }
+}
+
+TEST_CASE("a small piece is cut again from the offcut that holds it, its arrow respected") {
+    // A lid of 900 × 600 leaves 900 × 400 of the 1000 mm beside it.
+    const std::string lid = "  a: {size: [900, 600], forward: right, edges: none, redo: 0 %}\n";
+    const std::string worth = bare + "worth keeping: {length: 300 mm, width: 100 mm}\n";
+    const auto plan = [&](const std::string& small) { return planned(lid + small, worth, 95); };
+    const auto fits =
+        plan("  b: {size: [880, 390], forward: right, edges: none, redo: 20 %}\n"
+             "  c: {size: [880, 590], forward: right, edges: none, redo: 0 %}\n");
+    REQUIRE(fits.order.spare);
+    REQUIRE(fits.order.spare->kept.size() == 1);
+    CHECK(fits.order.spare->kept.front().panel == 1);
+    CHECK(fits.order.spare->kept.front().pieces == 1);
+    // Spoiled once of 100 times 16, twice 3: 95 of 100 jobs need nothing beside the offcut.
+    CHECK(fits.order.spare->needed == 0);
+    // Across the arrow it would fit, along it does not.
+    const auto turned =
+        plan("  b: {size: [390, 880], forward: right, edges: none, redo: 20 %}\n"
+             "  c: {size: [880, 110], forward: right, edges: none, redo: 0 %}\n");
+    REQUIRE(turned.order.spare);
+    CHECK(turned.order.spare->kept.empty());
+    CHECK(turned.order.spare->needed > 0);
 }
 
 TEST_CASE("an order with spare: what is needed, how often it suffices, which panel costs most") {
@@ -318,7 +380,7 @@ TEST_CASE("assumed chances: by what the panel is, the film's kind, the stretch a
           4);
 }
 
-TEST_CASE("a panel that asks more stretch than the film gives is spoilt in 40 of 100 jobs") {
+TEST_CASE("a panel that asks more stretch than the film gives is spoiled in 40 of 100 jobs") {
     const std::string dome = "  hood: {size: [400, 400], forward: up, edges: none, crown: {wide: "
                              "90, high: 90}}\n";
     const auto outcome = planned(dome, bare + "stretch: 2 %\nkind: cast\n", 50);

@@ -151,7 +151,7 @@ TEST_CASE("the tuck's corner at the end of an arc is the arc's, not that of its 
     CHECK(std::abs(crowned.x1 - bare.x1 - 30) < 0.06);
 }
 
-TEST_CASE("two stops at an inward corner leave no spike towards it") {
+TEST_CASE("two stops at an inward corner leave no spike toward it") {
     // An L with stops on both sides of its inner corner.
     Panel drawn = panel(corners({{0, 0}, {300, 0}, {300, 100}, {100, 100}, {100, 300}, {0, 300}}));
     drawn.edges = {stop("3-4", 5), stop("4-5", 5)};

@@ -59,13 +59,13 @@ TEST_CASE("forward defaults to left on left panels, to right on right ones") {
           cut(lopsided(Heading::right), film()).piece().wrapped.outer);
 }
 
-TEST_CASE("a centre panel needs its forward unless film may lie any way") {
+TEST_CASE("a center panel needs its forward unless film may lie any way") {
     for (const Direction direction : {Direction::one_way, Direction::two_way}) {
         const Cutting out = cut(lopsided(), film(direction));
         CHECK(out.ways.empty());
         REQUIRE(out.faults.size() == 1);
         CHECK(out.faults[0].severity == Severity::file);
-        CHECK(out.faults[0].what == "needs 'forward': the way towards the nose in its drawing");
+        CHECK(out.faults[0].what == "needs 'forward': the way toward the nose in its drawing");
     }
     CHECK(cut(lopsided(), film(Direction::any)).ways.size() == 1);
     Panel free = lopsided();
@@ -216,7 +216,7 @@ TEST_CASE("contour: the wrapped outline grown by the bleed, in the turns of the 
     CHECK(cut(drawn, bleeding, by_contour()).piece().shapes[0].turns == Turns{no_turn});
 }
 
-TEST_CASE("contour: a blank just as wide as the film fits, one micrometre more does not") {
+TEST_CASE("contour: a blank just as wide as the film fits, one micrometer more does not") {
     Panel drawn = flat(500, 1512);
     drawn.seam = SeamRule::never;
     CHECK(cut(drawn, film(Direction::one_way), by_contour()).ways.size() == 1);

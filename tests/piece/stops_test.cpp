@@ -79,7 +79,7 @@ TEST_CASE("a small bevel between a stop and a tuck ends with the stop") {
     CHECK(box.x1 == 215);
 }
 
-TEST_CASE("a neighbour that runs on nearly the same way keeps its tuck") {
+TEST_CASE("a neighbor that runs on nearly the same way keeps its tuck") {
     // A corner of 10 degrees: the line would take 200 mm of the tuck of 30.
     const double turn = 10 * pi / 180;
     const Point end{400 + 400 * std::cos(turn), 400 * std::sin(turn)};

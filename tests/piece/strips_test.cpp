@@ -16,8 +16,10 @@ TEST_CASE("no strip is narrower than 100 mm, which is hard to lay") {
     drawn.forward = Heading::right;
     Film lapping = film(Direction::one_way);
     lapping.allowances.overlap = 10'000;
+    piece::Wishes thrifty;
+    thrifty.seams = Seams::thrifty;
     std::vector<double> narrowest;
-    for (const piece::Way& way : cut(drawn, lapping).ways) {
+    for (const piece::Way& way : cut(drawn, lapping, thrifty).ways) {
         REQUIRE(way.pieces.size() == 2);
         const BoxMm one = box_mm(way.pieces[0].wrapped);
         const BoxMm other = box_mm(way.pieces[1].wrapped);

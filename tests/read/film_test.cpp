@@ -88,8 +88,8 @@ TEST_CASE("the ruler follows the unit of the roll's width") {
     CHECK(film_of("film: F\nroll: {width: 60 in}\nallowances: {wrap: 1/2 in}\n").allowances.ruler ==
           3'175);
     CHECK(faults_of_film("film: F\nroll: {width: 60 in}\nallowances: {ruler: 1/16 in}\n") ==
-          "t.yaml:3:21: ruler '1/16 in' is not a whole number of micrometres, on which pieces are "
-          "placed; write 1/8 in, or whole millimetres\n");
+          "t.yaml:3:21: ruler '1/16 in' is not a whole number of micrometers, on which pieces are "
+          "placed; write 1/8 in, or whole millimeters\n");
 }
 
 TEST_CASE("a roll never has more film than there is") {

@@ -142,7 +142,7 @@ TEST_CASE("what is no length is refused with what to write") {
         {"12 MM", "'12 MM' is not a length: 'MM' is not a unit; write mm"},
         {"12 inches", "'12 inches' is not a length: 'inches' is not a unit; write in"},
         {"12 feet", "'12 feet' is not a length: 'feet' is not a unit; write ft"},
-        {"12 metres", "'12 metres' is not a length: 'metres' is not a unit; write m"},
+        {"12 meters", "'12 meters' is not a length: 'meters' is not a unit; write m"},
         {"12 %", "'12 %' is not a length: what follows the number is not a unit" + units},
         {"12 mm.", "'12 mm.' is not a length: what follows the number is not a unit" + units},
         {"1 m 20 cm",

@@ -245,7 +245,7 @@ TEST_CASE("a diagonal must agree with the corners") {
           "t.yaml:6:29: panel 'hood': the outline has no corner 5; its corners are 1 to 4\n");
     CHECK(faults_of_vehicle(vehicle_with(good + "diagonal: {from: 2, to: 2, length: 500}")) ==
           "t.yaml:6:5: panel 'hood': the diagonal begins and ends at one corner; give two corners "
-          "that are not neighbours\n");
+          "that are not neighbors\n");
     CHECK(faults_of_vehicle(vehicle_with(
               "girths: [{at: 0, up: 9, down: 9}, {at: 90, up: 9, down: 9}]\nforward: up\n"
               "diagonal: {from: 1, to: 3, length: 500}")) ==

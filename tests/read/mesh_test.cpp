@@ -130,7 +130,7 @@ std::string spoilt(std::string bytes, Dice& dice) {
     return bytes;
 }
 
-TEST_CASE("twelve hundred spoilt files: a mesh that holds together, or a sentence") {
+TEST_CASE("twelve hundred spoiled files: a mesh that holds together, or a sentence") {
     const std::vector<std::pair<std::string, std::string>> seeds{
         {"a.obj", "v 0 0 0\nv 2 0 .5\nv 2 1 .25 1.0\nv 0 1 -1.5\nvn 0 0 1\nf 1/2/3 2 3 -1\n"},
         {"a.ply", std::string(ascii_ply)},

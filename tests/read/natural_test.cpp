@@ -178,7 +178,7 @@ TEST_CASE("parts belong to panels, to groups and to sides of panels that there a
     }
     CHECK(has(faults_of_vehicle(head + "doors}}\n"), "with: the file has no panel 'doors'; did you "
                                                      "mean 'door'?"));
-    CHECK(has(faults_of_vehicle(head + "door/centre}}\n"), "has no panel 'door/centre'"));
+    CHECK(has(faults_of_vehicle(head + "door/center}}\n"), "has no panel 'door/center'"));
 }
 
 TEST_CASE("a rear door is a van's where the file tells, and in doubt where nothing does") {
@@ -194,6 +194,10 @@ TEST_CASE("a rear door is a van's where the file tells, and in doubt where nothi
     CHECK(rear_door("", "  sliding door: " + other).forward == Heading::up);
     CHECK(rear_door("", "  side wall: " + other).forward == Heading::up);
     CHECK(rear_door("body: wagon\n", "").forward == Heading::left);
+    // A pickup's cab has a rear wall, too.
+    CHECK(rear_door("body: pickup\n", "  cab rear wall: " + other).forward == Heading::left);
+    CHECK(rear_door("", "  bed side: " + other + "  cab rear wall: " + other).forward ==
+          Heading::left);
     const Panel of_car = rear_door("", "  front door: " + other);
     CHECK(of_car.forward == Heading::left);
     CHECK_FALSE(of_car.lies_in_doubt);

@@ -72,7 +72,7 @@ TEST_CASE("bytes that are no text") {
         {"a:\n\tb: 1\n", "t.yaml:2:1: a tab stands in the indent; indent with blanks"},
         {"a:\n  \tb: 1\n", "t.yaml:2:3: a tab stands in the indent; indent with blanks"},
         {std::string((8U << 20U) + 1, '#'),
-         "t.yaml: is larger than 8 MiB; leave out points that lie closer than a millimetre"},
+         "t.yaml: is larger than 8 MiB; leave out points that lie closer than a millimeter"},
     });
     CHECK(faults_of("a: 1 # a\ttab\n \t\nb: 2\n") == "");
 }
@@ -152,7 +152,7 @@ TEST_CASE("depth and size have limits") {
     CHECK(faults_of(points + "]\n").starts_with("t.yaml:1:"));
     CHECK(faults_of(points + "]\n")
               .find("the file holds more than 200,000 points; leave out "
-                    "points that lie closer than a millimetre") != std::string::npos);
+                    "points that lie closer than a millimeter") != std::string::npos);
     std::string values = "a: [";
     for (int i = 0; i <= 1'000'000; ++i)
         values += "1, ";

@@ -129,12 +129,18 @@ TEST_CASE("films rank by money, each currency by itself: the rows of programs ke
     }
 }
 
-TEST_CASE("a price of another width, and of another currency, is told") {
+TEST_CASE("a row whose price is for another width has none, and other currencies are told") {
     report::Comparison comparison = by_money();
     comparison.rows[0].priced_width = 1'220'000;
     comparison.rows[2].priced_width = 1'220'000; // no price known: nothing to mind
     const std::string table = report::to_table(comparison);
-    CHECK(table.find("! dear, 1524 mm: priced like its roll 1220 mm wide") != std::string::npos);
+    CHECK(table.find("! dear, 1524 mm: no price, since") != std::string::npos);
+    // Without a price it has no rank, and is not held against the others.
+    CHECK(table.find("30.00 EUR more") == std::string::npos);
+    CHECK(table.find("60.00") == std::string::npos);
+    const auto rows = nlohmann::json::parse(report::to_json(comparison)).at("rows");
+    CHECK(rows[0].at("rank").is_null());
+    CHECK(rows[0].at("order").at("total").is_null());
     CHECK(table.find("! no price") == std::string::npos);
     CHECK(table.find("! The prices are in several currencies") != std::string::npos);
     comparison.rows.erase(comparison.rows.begin() + 1);
@@ -145,7 +151,7 @@ TEST_CASE("what makes the difference: length and price add up to it") {
     // 3 m at 10.00; 3 m at 20.00: all of it for the price. 4 m at 9.50: a metre more at 10.00, and
     // half a unit less for each of four.
     const std::string table = report::to_table(by_money());
-    CHECK(table.find("dear, 1524 mm: 30.00 EUR more, all for its price a length.") !=
+    CHECK(table.find("dear, 1524 mm: 30.00 EUR more, all because a meter of it costs more.") !=
           std::string::npos);
     CHECK(table.find(
               "long, 1524 mm: 8.00 EUR more: 10.00 EUR for 1 m more film to order, 2.00 EUR") !=

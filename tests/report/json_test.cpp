@@ -116,9 +116,11 @@ TEST_CASE("only warnings are shown, each once, with their remedy") {
     sheet.warnings = {warning, warning, {Severity::note, {}, "roof", "is flat", ""}};
     const json warnings = json::parse(report::to_json(sheet))["warnings"];
     CHECK(std::count(warnings.begin(), warnings.end(),
-                     json{{"panel", "hood"}, {"text", "has no tuck; give it an edge"}}) == 1);
+                     json{{"panel", "hood"},
+                          {"panels", {"hood"}},
+                          {"text", "has no tuck; give it an edge."}}) == 1);
     for (const json& entry : warnings) {
-        has_keys(entry, {"panel", "text"});
+        has_keys(entry, {"panel", "panels", "text"});
         CHECK(entry["panel"] != "roof");
     }
 }

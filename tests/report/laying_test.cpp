@@ -94,36 +94,14 @@ TEST_CASE("a handle on a door is a small part, a spoiler on a roof is not the ro
           std::vector<std::string>{"roof", "roof spoiler", "door", "door handle"});
 }
 
-TEST_CASE("inlays go before their panel, an under piece before what laps over it") {
-    Job job = job_of({panel_named("front bumper")});
-    const auto part = [](int n) {
+TEST_CASE("inlays go before their panel, its pieces by number: each under the next") {
+    const Job job = job_of({panel_named("front bumper")});
+    const auto piece = [](int n) {
         return PieceId{0, 0, Side::centre, 1, n, 3, PieceKind::main, ""};
     };
     const PieceId inlay{0, 0, Side::centre, 1, 1, 1, PieceKind::inlay, "grille"};
-    Seam first;
-    first.upper_part = 1;
-    first.under_part = 2;
-    Seam second;
-    second.upper_part = 2;
-    second.under_part = 3;
-    job.seams = {first, second};
-    CHECK(order::laying_order(job, {part(1), part(2), part(3), inlay}) ==
-          std::vector<std::size_t>{3, 2, 1, 0});
-}
-
-TEST_CASE("seams that lap in a ring still give every piece once") {
-    Job job = job_of({panel_named("hood")});
-    Seam there;
-    there.upper_part = 1;
-    there.under_part = 2;
-    Seam back;
-    back.upper_part = 2;
-    back.under_part = 1;
-    job.seams = {there, back};
-    const auto part = [](int n) {
-        return PieceId{0, 0, Side::centre, 1, n, 2, PieceKind::main, ""};
-    };
-    CHECK(order::laying_order(job, {part(1), part(2)}) == std::vector<std::size_t>{0, 1});
+    CHECK(order::laying_order(job, {piece(2), piece(3), piece(1), inlay}) ==
+          std::vector<std::size_t>{3, 2, 0, 1});
 }
 
 TEST_CASE("one vehicle of several is finished before the next begins") {

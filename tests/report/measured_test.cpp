@@ -51,7 +51,7 @@ Panel half_disc() {
 
 } // namespace
 
-TEST_CASE("an arc is drawn through its point, every point as far from the centre") {
+TEST_CASE("an arc is drawn through its point, every point as far from the center") {
     const MeasuredOutline outline = measured_outline(half_disc());
     CHECK(outline.points.size() == 3);
     CHECK(outline.low.y == doctest::Approx(0).epsilon(1e-12));

@@ -39,7 +39,7 @@ TEST_CASE("two faces are called outer and inner, however often the job is done")
     CHECK(names.count("upright, outer face, no. 1, right") == 1);
 }
 
-TEST_CASE("parts say which half of the vehicle they are") {
+TEST_CASE("pieces of a divided panel say where they lie") {
     // By hand: on a tailgate, seen from behind, the vehicle's left is the drawing's; on a front
     // bumper it is the other way round. A left flank has its nose on the left.
     const Sheet sheet =
@@ -64,13 +64,13 @@ TEST_CASE("parts say which half of the vehicle they are") {
         const bool broad = panel == "tailgate" || panel == "nose";
         const bool small = std::min(box.along(), box.across()) < (broad ? 350 : 150) * um_per_mm;
         if (panel == "tailgate")
-            CHECK(has(small ? "(left half)" : "(right half)"));
+            CHECK(has(small ? "(left)" : "(right)"));
         if (panel == "nose")
-            CHECK(has(small ? "(right half)" : "(left half)"));
+            CHECK(has(small ? "(right)" : "(left)"));
         if (panel == "hood")
-            CHECK(has(small ? "(forward half)" : "(rear half)"));
+            CHECK(has(small ? "(front)" : "(rear)"));
         if (panel == "flank")
-            CHECK(has(small ? "(upper half)" : "(lower half)"));
+            CHECK(has(small ? "(upper)" : "(lower)"));
     }
 }
 
@@ -86,7 +86,7 @@ TEST_CASE("a roof that is drawn lengthwise has the vehicle's left and right, fro
           "tuck 8 rear, 7 front, 6 left, 5 right");
 }
 
-TEST_CASE("openings are told with what is done there, on the part that they lie on") {
+TEST_CASE("openings are told with what is done there, on the piece that they lie on") {
     order::Request request =
         test::request("vehicle: Holes\npanels:\n"
                       "  flank:\n"
@@ -110,7 +110,8 @@ TEST_CASE("openings are told with what is done there, on the part that they lie 
         return out;
     };
     CHECK(texts() == std::set<std::string>{"cut out on the vehicle: lamp (tuck 9)",
-                                           "cut out at the table: flap (tuck 4)"});
+                                           "cut out at the table: flap (tuck 4); covered, cut open "
+                                           "when the part goes back: grip"});
     request.leave = {"grip part"};
     CHECK(texts() == std::set<std::string>{"cut out on the vehicle: lamp (tuck 9)",
                                            "cut out on the vehicle: grip (flush 2); "

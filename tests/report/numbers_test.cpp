@@ -6,7 +6,7 @@
 using namespace pelt;
 using namespace pelt::report;
 
-TEST_CASE("sizes are rounded up to whole millimetres, never down") {
+TEST_CASE("sizes are rounded up to whole millimeters, never down") {
     const Measures mm(Unit::mm);
     CHECK(mm.size(1'480'000) == "1480");
     CHECK(mm.size(1'480'001) == "1481");

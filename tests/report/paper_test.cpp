@@ -172,7 +172,7 @@ TEST_CASE("strips hold every cut and every piece of a roll once, end to end") {
     CHECK(inside == pieces.size());
 }
 
-TEST_CASE("strips of contour cuts cover the roll, none longer than two metres") {
+TEST_CASE("strips of contour cuts cover the roll, none longer than two meters") {
     order::Request request = test::request(test::whole_van, test::priced_film);
     request.by = CutBy::contour;
     const Sheet sheet = test::sheet(std::move(request));

@@ -71,7 +71,7 @@ TEST_CASE("a short roll fills the page: frames, words, a flaw, distances, and wh
           "  Too small for their numbers here: 3.\n");
 }
 
-TEST_CASE("lines keep to the page, and colour adds nothing but colour") {
+TEST_CASE("lines keep to the page, and color adds nothing but color") {
     for (const int width : {60, 80, 120}) {
         const std::string text = roll_text(small_roll(), {width, false, true, false});
         for (const std::string& line : lines_of(text))

@@ -103,7 +103,7 @@ TEST_CASE("names are escaped") {
 
 // The page says in mm how large it is, and one unit of its coordinates is one of those mm
 // (SVG 2, Coordinate systems: width and height against the viewBox).
-TEST_CASE("a millimetre is a millimetre") {
+TEST_CASE("a millimeter is a millimeter") {
     const std::string svg = to_svg(test::sheet(test::two_panels, test::plain_film));
     const auto value = [&](const std::string& name) {
         const std::size_t begin = svg.find(name + "=\"") + name.size() + 2;

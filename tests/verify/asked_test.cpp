@@ -95,13 +95,37 @@ TEST_CASE("of a divided panel every part is there once, of the same number of pa
             some.place(wing(Side::left, 1, part, count));
         return some.missing();
     };
-    const Told wrong{"panel 'wing', left, copy 1: not every part is there once"};
+    const Told wrong{"panel 'wing', left, copy 1: not every piece is there once"};
     CHECK(parts({{2, 2}, {1, 2}}) == Told{});
     CHECK(parts({{1, 2}}) == wrong);
     CHECK(parts({{2, 2}}) == wrong);
     CHECK(parts({{1, 2}, {3, 2}}) == wrong);
     CHECK(parts({{1, 2}, {2, 3}}) == wrong);
     CHECK(parts({{1, 2}, {2, 2}, {3, 3}}) == wrong);
+}
+
+TEST_CASE("single pieces of a divided panel, and single ones of several, may be left out") {
+    const auto told = [](const LeftOut& out, const std::vector<std::pair<int, int>>& pieces) {
+        Asked some;
+        some.leave_out(0, Side::right);
+        some.job.vehicles.front().panels.front().count = 2;
+        some.job.left_out.push_back(out);
+        for (const auto& [copy, part] : pieces)
+            some.place(wing(Side::left, copy, part, 2));
+        return some.missing();
+    };
+    const LeftOut first_piece{0, 0, Side::left, LeftOut::all, 1};
+    const LeftOut second_one{0, 0, Side::left, 2, LeftOut::all};
+    const LeftOut one_piece{0, 0, Side::left, 2, 1};
+    const Told wrong{"panel 'wing', left, copy 1: not every piece is there once",
+                     "panel 'wing', left, copy 2: not every piece is there once"};
+    CHECK(told(first_piece, {{1, 2}, {2, 2}}) == Told{});
+    CHECK(told(first_piece, {{1, 1}, {1, 2}, {2, 1}, {2, 2}}) == wrong);
+    CHECK(told(second_one, {{1, 1}, {1, 2}}) == Told{});
+    CHECK(told(second_one, {{1, 1}, {1, 2}, {2, 1}, {2, 2}}) ==
+          Told{"panel 'wing', left, copy 2: placed but not asked for"});
+    CHECK(told(one_piece, {{1, 1}, {1, 2}, {2, 2}}) == Told{});
+    CHECK(told(one_piece, {{1, 1}, {1, 2}}) == Told{"panel 'wing', left, copy 2: not placed"});
 }
 
 /// The left wing from one roll, the right one from another.

@@ -43,11 +43,11 @@ Piece& any_piece(RightPlan& plan, Dice& dice) {
 
 const std::vector<Mutation>& mutations_of_both() {
     static const std::vector<Mutation> list{
-        {"a piece shifted across by a micrometre below the trim",
+        {"a piece shifted across by a micrometer below the trim",
          [](RightPlan& p, Dice& d) { return any_placement(p, d).at.y -= 1, true; }},
-        {"a piece shifted along by a micrometre into its neighbour or over the end",
+        {"a piece shifted along by a micrometer into its neighbor or over the end",
          [](RightPlan& p, Dice& d) { return any_placement(p, d).at.x += 1, true; }},
-        {"a piece shifted back by a micrometre",
+        {"a piece shifted back by a micrometer",
          [](RightPlan& p, Dice& d) { return any_placement(p, d).at.x -= 1, true; }},
         {"a piece not placed",
          [](RightPlan& p, Dice& d) {
@@ -71,9 +71,9 @@ const std::vector<Mutation>& mutations_of_both() {
              placement.copy = p.job.pieces[placement.piece].ids.size();
              return true;
          }},
-        {"a length a micrometre too long",
+        {"a length a micrometer too long",
          [](RightPlan& p, Dice& d) { return any_roll(p, d).length += 1, true; }},
-        {"a length a micrometre too short",
+        {"a length a micrometer too short",
          [](RightPlan& p, Dice& d) { return any_roll(p, d).length -= 1, true; }},
         {"a roll that is shorter than what is taken off it",
          [](RightPlan& p, Dice& d) {
@@ -274,7 +274,7 @@ const std::vector<Mutation>& mutations_of_straight() {
 
 const std::vector<Mutation>& mutations_of_contour() {
     static const std::vector<Mutation> list{
-        {"a gap that is a micrometre wider than what was left",
+        {"a gap that is a micrometer wider than what was left",
          [](RightPlan& p, Dice&) {
              if (p.layout.rolls[0].placements.size() < 2)
                  return false;

@@ -90,7 +90,7 @@ TEST_CASE("no straight cut from edge to edge divides the squared square") {
     CHECK_FALSE(verify::verify(job, layout).plan);
 }
 
-TEST_CASE("no square can be moved by a micrometre in any way") {
+TEST_CASE("no square can be moved by a micrometer in any way") {
     for (std::size_t i = 0; i < code.size(); ++i)
         for (const GridPoint by : {GridPoint{1, 0}, {-1, 0}, {0, 1}, {0, -1}}) {
             auto [job, layout] = squares(CutBy::contour);

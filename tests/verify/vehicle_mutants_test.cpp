@@ -297,6 +297,18 @@ const std::vector<Mutant>& of_seams() {
                  if (seam.panel == 4)
                      std::swap(seam.upper_part, seam.under_part);
          }},
+        {"a wall of the front, where the left piece lies on top",
+         [](RightPlan& p) { panel_of(p, "wall").lies = LiesOn::front; }},
+        {"pieces numbered from above",
+         [](RightPlan& p) {
+             for (const Side side : {Side::left, Side::right})
+                 std::swap(wall(p, side, 1).ids, wall(p, side, 2).ids);
+             for (Seam& seam : p.job.seams)
+                 if (seam.panel == 3)
+                     std::swap(seam.upper_part, seam.under_part);
+         }},
+        {"a piece that is on the vehicle already, and is cut",
+         [](RightPlan& p) { p.job.not_cut.push_back(wall(p, Side::left, 1)); }},
         {"a seam that is not told of", [](RightPlan& p) { p.job.seams.pop_back(); }},
         {"a seam told of where there is none",
          [](RightPlan& p) {

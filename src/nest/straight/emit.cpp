@@ -78,6 +78,8 @@ private:
                 film.low.x = part.high.x;
             } else {
                 part.high.y = film.low.y + child.size[across] * problem_.step;
+                if (i + 1 == block.children.size() && is_trimmed_with_its_pieces(child, part, film))
+                    part.high.y = film.high.y;
                 if (part.high.y < film.high.y)
                     slit(part.high.y, {film.low.x, film.high.x});
                 film.low.y = part.high.y;
@@ -89,6 +91,29 @@ private:
                 emit_block(block.children.back(), film);
             emit_block(child, part);
         }
+    }
+
+    /// Whether a slit above the block would take off nothing but the roll edge, while everything in
+    /// the block is slit below that anyway: those slits take the roll edge off too.
+    bool is_trimmed_with_its_pieces(const Block& block, const Box& part, const Box& film) const {
+        return !block.is_piece() && block.divided == along && film.high.y == roll_->width &&
+               film.high.y - part.high.y <= roll_->trim &&
+               height_of(block) < block.size[across] * problem_.step;
+    }
+
+    /// Up to where the highest of its pieces reach.
+    Um height_of(const Block& block) const {
+        if (block.is_piece())
+            return problem_.kinds[static_cast<std::size_t>(block.kind)]
+                .orientations[block.orientation]
+                .across_um;
+        Um height = 0;
+        for (const Block& child : block.children)
+            height = block.divided == along ? std::max(height, height_of(child))
+                     : &child == &block.children.back()
+                         ? height + height_of(child)
+                         : height + child.size[across] * problem_.step;
+        return height;
     }
 
     /// Whether the film is one whole piece, with nothing to trim.

@@ -26,7 +26,7 @@ public:
     }
 
     [[noreturn]] void fail(const std::string& what) const {
-        const char* const remedy = "the file may be spoilt; export it again";
+        const char* const remedy = "the file may be spoiled; export it again";
         if (header_.ascii)
             words_.fail(what, remedy);
         throw BadMesh{"byte " + std::to_string(at_) + ": " + what, remedy};

@@ -82,7 +82,7 @@ private:
                 return true;
             } else {
                 words_.fail(shown(word) + " where 'facet' or 'endsolid' belongs",
-                            "the file may be spoilt; export it again");
+                            "the file may be spoiled; export it again");
             }
         }
     }

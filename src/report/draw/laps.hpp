@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: MIT
-// Where the parts of a panel meet, as seen on one of them.
+// Where the pieces of a panel meet, as seen on one of them.
 #pragma once
 
 #include "report/facts.hpp"
@@ -8,9 +8,8 @@
 
 namespace pelt::report::draw {
 
-/// The stretches of other parts' edges that lie on this piece at a lap, in the roll's frame where
+/// The stretches of other pieces' edges that lie on this piece at a lap, in the roll's frame where
 /// the piece lies.
-std::vector<pelt::Ring> lap_lines(const Job& job, const std::vector<PlacedPiece>& all,
-                                  const PlacedPiece& p);
+std::vector<pelt::Ring> lap_lines(const Job& job, const PlacedPiece& p);
 
 } // namespace pelt::report::draw

@@ -42,7 +42,7 @@ public:
         add(numbers_);
         const DistanceRows rows = distances();
         add(rows.picture);
-        add(ends_of_roll(view_.from == 0 ? "free end" : "towards the free end",
+        add(ends_of_roll(view_.from == 0 ? "free end" : "toward the free end",
                          job_.film.direction != Direction::any, left_, frame_.height, view_.type,
                          letters_));
         const double above = 0.2 * view_.type + std::max(overhang(), leaders.height);
@@ -112,7 +112,7 @@ private:
     }
 
     void laps(const PlacedPiece& p) {
-        for (const pelt::Ring& line : lap_lines(job_, all_, p))
+        for (const pelt::Ring& line : lap_lines(job_, p))
             out_.marks.push_back(Path{Look::lap, {ring(line)}, false});
     }
 

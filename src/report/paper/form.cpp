@@ -25,7 +25,7 @@ const std::vector<std::string>& how_to_measure() {
         "middle, the gaps at its two ends alike; the gap at an end is the rise. Once over the "
         "width, once over the height. In a hollow it rests on both ends: the gap in the middle, "
         "with a minus. Or lay a soft tape on the panel without pulling it, and circle \"over\".",
-        "Stand before the panel, outside: width runs to the right, height up. Forward is towards "
+        "Stand before the panel, outside: width runs to the right, height up. Forward is toward "
         "the nose; on a front face down, on a rear face up.",
         "The tuck is how far film can go round the edge; write what differs at the top, the "
         "bottom, the left, the right.",

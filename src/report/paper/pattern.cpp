@@ -119,7 +119,7 @@ private:
         put_lines(page,
                   "Full size on " + std::to_string(printed()) +
                       " pages. Print them at 100 %, without fitting to the page, and check the "
-                      "line of 100 mm on each. Lay neighbours over one another so that their "
+                      "line of 100 mm on each. Lay neighbors over one another so that their "
                       "crosses meet. No page is printed for a field without a line. Full line: "
                       "cut here; broken line: what stays on the vehicle. The arrow points forward. "
                       "The pattern is for the film's face: on the backing it would be mirrored.",

@@ -33,7 +33,7 @@ bool is_on(const PlacedPiece& p, const Strip& strip) {
 std::string seam_words(const Seam& seam, const PlacedPiece& p, const Measures& measures) {
     const bool upper = p.id.part == seam.upper_part;
     const int other = upper ? seam.under_part : seam.upper_part;
-    return std::string(upper ? "lies over part " : "lies under part ") + std::to_string(other) +
+    return std::string(upper ? "laps over piece " : "lies under piece ") + std::to_string(other) +
            ", lap " + measures.size_with_unit(seam.overlap) +
            (upper ? ", laid after it" : ", laid before it") +
            "; the seam: " + place_text(seam.place, measures);
@@ -75,7 +75,7 @@ std::vector<std::string> notes_on(const Job& job, const std::vector<const Placed
 
 std::string what_to_write_on_the_backing() {
     return "Write the arrow and the top edge on the backing as the piece lies on the table: \"top ↑\" "
-           "is the far edge of the film, \"top ←\" the one towards the free end. Top is the upper "
+           "is the far edge of the film, \"top ←\" the one toward the free end. Top is the upper "
            "edge of the panel's drawing.";
 }
 
@@ -102,7 +102,7 @@ Document lists_of_strip(const Sheet& sheet, const std::vector<PlacedPiece>& piec
     Document document{table};
     const std::vector<std::string> notes = notes_on(job, own, measures);
     if (own.empty())
-        return {Line{"No piece comes off this part of the roll."}};
+        return {Line{"No piece comes off this stretch of the roll."}};
     if (!notes.empty())
         document.push_back(Items{"-", notes});
     return document;

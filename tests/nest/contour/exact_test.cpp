@@ -16,7 +16,7 @@ Polygon at(const Polygon& polygon, Um x, Um y) {
 const Polygon square{rectangle(0, 0, 100, 100), {}};
 const Polygon frame{rectangle(0, 0, 300, 300), {rectangle(100, 100, 200, 200, true)}};
 
-TEST_CASE("touching is clear at no gap, a micrometre of overlap is not") {
+TEST_CASE("touching is clear at no gap, a micrometer of overlap is not") {
     CHECK(keeps_clear(square, at(square, 100, 0), 0));
     CHECK(keeps_clear(square, at(square, 100, 100), 0));
     CHECK(keeps_clear(square, at(square, 100, 37), 0));
@@ -45,7 +45,7 @@ TEST_CASE("a piece that covers another and its hole overlaps") {
     CHECK_FALSE(keeps_clear(frame, same_outside, 0));
 }
 
-TEST_CASE("the gap counts in every direction and at hole rims, to the micrometre") {
+TEST_CASE("the gap counts in every direction and at hole rims, to the micrometer") {
     CHECK(keeps_clear(square, at(square, 110, 0), 10));
     CHECK_FALSE(keeps_clear(square, at(square, 109, 0), 10));
     // 6-8-10 between corners.

@@ -45,6 +45,32 @@ TEST_CASE("random jobs: every piece is placed and freed by the cuts") {
     }
 }
 
+TEST_CASE("random jobs: no slit takes only the roll edge off pieces that are all slit below it") {
+    int slits = 0;
+    for (std::uint64_t seed = 1; seed <= 150; ++seed) {
+        CAPTURE(seed);
+        const test::RandomJob job = test::random_job(seed);
+        const nest::Result result = solve(job);
+        REQUIRE(result.layout);
+        for (const UsedRoll& used : result.layout->rolls) {
+            const Roll& roll = job.rolls[used.roll];
+            for (const Cut& cut : used.cuts) {
+                if (cut.from.y != cut.to.y || cut.from.y < roll.width - roll.trim)
+                    continue;
+                ++slits;
+                CHECK(std::any_of(
+                    used.placements.begin(), used.placements.end(), [&](const Placement& p) {
+                        const Box box = box_of(
+                            placed(job.pieces[p.piece].shapes[p.shape].outline.outer, p.turn, p.at));
+                        return box.high.y == cut.from.y && box.low.x >= cut.from.x &&
+                               box.high.x <= cut.to.x;
+                    }));
+            }
+        }
+    }
+    CHECK(slits > 10);
+}
+
 /// Pieces that lie in one way only, so that every layout is of the same rectangles.
 void fix_the_lies(test::RandomJob& job) {
     for (Piece& piece : job.pieces) {
