@@ -194,7 +194,8 @@ void read_keep_clear(const std::string& what, const Fields& fields, Panel& panel
 }
 
 void read_words(const Fields& fields, RearDoors rear_doors, Panel& panel, Context& context) {
-    constexpr std::array<Sides, 4> sides{Sides::left, Sides::right, Sides::both, Sides::centre};
+    constexpr std::array<Sides, 5> sides{Sides::left, Sides::right, Sides::both, Sides::centre,
+                                         Sides::centre}; // written either way
     constexpr std::array<SeamRule, 3> seams{SeamRule::never, SeamRule::at_lines,
                                             SeamRule::anywhere};
     if (const auto chosen = fields.choice("sides"))

@@ -8,6 +8,7 @@
 #include "report/json_text.hpp"
 #include "report/numbers.hpp"
 #include "report/verdict.hpp"
+#include "report/words.hpp"
 
 #include <algorithm>
 
@@ -92,7 +93,7 @@ std::string csv_row(const PanelArea& row, const AreaSheet& sheet) {
     const bool known = row.stretch.is != StretchAsked::Is::unknown;
     const auto lies = how_it_lies(row.stretch, sheet.stretch_limit);
     return csv_line(
-        {csv_text(row.panel), std::string(name_of(row.side)), std::to_string(row.count),
+        {csv_text(row.panel), side_text(row.side), std::to_string(row.count),
          decimal(thousandths(row.visible_mm2), 3, 0), decimal(doubled_area(row.wrapped) * 5, 7, 0),
          cut ? decimal(*cut, 3, 0) : "", decimal(box.along(), 3, 0), decimal(box.across(), 3, 0),
          known ? rounded_percent(row.stretch.percent) : "", std::string(name_of(row.stretch.is)),

@@ -160,8 +160,6 @@ std::vector<std::string> how_the_film_lies(const Sheet& sheet, const Measures& m
         ". The near edge is the one in front of you."};
     for (std::size_t i = 0; i < plan.layout().rolls.size(); ++i) {
         const UsedRoll& used = plan.layout().rolls[i];
-        const std::vector<std::string> cuts =
-            full_cuts(used, plan.job().rolls.at(used.roll), measures);
         const std::string on =
             plan.layout().rolls.size() > 1 ? " on roll " + roll_name(sheet, i) : "";
         for (const Flaw& flaw : plan.job().rolls.at(used.roll).flaws)
@@ -169,6 +167,19 @@ std::vector<std::string> how_the_film_lies(const Sheet& sheet, const Measures& m
                 out.push_back("Flaw" + on + ": " + measures.size(flaw.from, Rounding::down) +
                               " to " + measures.size_with_unit(flaw.to) +
                               " from the free end; nothing is cut from it.");
+    }
+    return out;
+}
+
+std::vector<std::string> cuts_across_the_roll(const Sheet& sheet, const Measures& measures) {
+    const Plan& plan = sheet.plan;
+    std::vector<std::string> out;
+    for (std::size_t i = 0; i < plan.layout().rolls.size(); ++i) {
+        const UsedRoll& used = plan.layout().rolls[i];
+        const std::vector<std::string> cuts =
+            full_cuts(used, plan.job().rolls.at(used.roll), measures);
+        const std::string on =
+            plan.layout().rolls.size() > 1 ? " on roll " + roll_name(sheet, i) : "";
         if (!cuts.empty())
             out.push_back("Cuts across the whole roll" + on + ", from the free end (" +
                           measures.size_unit() + "): " + listed(cuts) + ".");

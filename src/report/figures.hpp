@@ -17,8 +17,10 @@ std::string roll_name(const Sheet& sheet, std::size_t used_roll);
 std::vector<std::string> what_to_order(const Sheet& sheet, const Measures& measures);
 /// Needed, spare, left over, price; what comes from stock.
 std::vector<std::string> about_the_order(const Sheet& sheet, const Measures& measures);
-/// Face, arrow and free end; where the cuts across the whole roll lie.
+/// Face, arrow and free end; flaws.
 std::vector<std::string> how_the_film_lies(const Sheet& sheet, const Measures& measures);
+/// Where the cuts across the whole roll lie, a sentence a roll.
+std::vector<std::string> cuts_across_the_roll(const Sheet& sheet, const Measures& measures);
 /// Length, what no layout can be shorter than, and the usual length where this is one.
 std::vector<std::string> length_figures(const Sheet& sheet, const Measures& measures);
 /// Where the film goes: on the vehicle, trimmed off, left over. Each figure is rounded by itself,

@@ -50,7 +50,7 @@ std::vector<std::string> laying_row(const Sheet& sheet, const PlacedPiece& p,
     return {"[  ]",
             std::to_string(p.number),
             label_of(sheet.plan.job(), p.id),
-            std::string(name_of(p.id.side)),
+            side_text(p.id.side),
             measures.sides(cut.along(), cut.across()),
             measures.sides(finished.along(), finished.across()),
             cut_at(sheet, p, measures)};
@@ -199,7 +199,7 @@ Table pieces_table(const Sheet& sheet, const Measures& measures) {
                      {"stretch asked", Align::right, false}};
     for (const PlacedPiece& p : pieces_by_number(sheet.plan))
         table.rows.push_back({std::to_string(p.number), label_of(sheet.plan.job(), p.id),
-                              std::string(name_of(p.id.side)), roll_name(sheet, p.roll),
+                              side_text(p.id.side), roll_name(sheet, p.roll),
                               arrow_of(p.turn), measures.area(doubled_area(p.piece.wrapped)),
                               stretch_text(stretch_of(sheet.plan.job(), p.id))});
     return table;

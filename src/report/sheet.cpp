@@ -31,8 +31,8 @@ std::string panels_with_added_seams(const Job& job) {
 
 class CutSheet {
 public:
-    explicit CutSheet(const Sheet& sheet)
-        : sheet_(sheet), job_(sheet.plan.job()), measures_(sheet.unit) {}
+    explicit CutSheet(const Sheet& sheet, bool for_paper = false)
+        : sheet_(sheet), job_(sheet.plan.job()), measures_(sheet.unit), for_paper_(for_paper) {}
 
     void first_page() {
         job_lines();
@@ -138,7 +138,11 @@ private:
 
     void film() {
         add(Heading{"THE FILM ON THE TABLE"});
-        add(Items{"-", how_the_film_lies(sheet_, measures_)});
+        std::vector<std::string> texts = how_the_film_lies(sheet_, measures_);
+        if (!for_paper_) // there the drawing below has them
+            for (const std::string& cuts : cuts_across_the_roll(sheet_, measures_))
+                texts.push_back(cuts);
+        add(Items{"-", texts});
         for (std::size_t roll = 0; roll < sheet_.plan.layout().rolls.size(); ++roll)
             sketch(roll);
     }
@@ -171,6 +175,7 @@ private:
     const Sheet& sheet_;
     const Job& job_;
     Measures measures_;
+    bool for_paper_;
     Document document_;
 };
 
@@ -187,7 +192,7 @@ Document cut_sheet(const Sheet& sheet) {
 }
 
 Document first_page_of(const Sheet& sheet) {
-    CutSheet part(sheet);
+    CutSheet part(sheet, true);
     part.first_page();
     return part.written();
 }

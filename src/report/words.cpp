@@ -87,7 +87,11 @@ std::string sides_text(Sides sides) {
     case Sides::centre:
         break;
     }
-    return "centre";
+    return "center";
+}
+
+std::string side_text(Side side) {
+    return side == Side::centre ? "center" : std::string(name_of(side));
 }
 
 std::string direction_text(Direction direction) {

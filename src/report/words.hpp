@@ -33,6 +33,8 @@ std::string arrow_of(Turn turn);
 
 /// "centre", "left", "right", "left + right".
 std::string sides_text(Sides sides);
+/// "center", "left", "right": for people; programs are told name_of(side).
+std::string side_text(Side side);
 
 /// A sentence about how the film may lie.
 std::string direction_text(Direction direction);

@@ -82,44 +82,13 @@ TEST_CASE("every command that the README shows runs, and prints something") {
     }
 }
 
-/// Commands that are shown with what they print, and the lines printed, from the first on.
-struct Shown {
-    std::string command;
-    std::string output;
-};
-
-std::vector<Shown> shown_outputs(const std::string& readme) {
-    std::vector<Shown> out;
-    const std::string prompt = std::string(indent) + "$ ";
-    bool open = false;
-    std::string gap; // empty lines, which belong to the output only if more of it follows
-    for (const std::string& line : lines_of(readme)) {
-        const bool command = begins(line, prompt);
-        if (command)
-            out.push_back({line.substr(prompt.size()), ""});
-        else if (open && line.empty())
-            gap += "\n";
-        else if (open && begins(line, indent)) {
-            out.back().output += gap + line.substr(4) + "\n";
-            gap.clear();
-        }
-        const bool goes_on = line.empty() || begins(line, indent);
-        open = command || (open && goes_on);
-        if (command || !goes_on)
-            gap.clear();
-    }
-    std::erase_if(out, [](const Shown& shown) { return shown.output.empty(); });
-    return out;
-}
-
-TEST_CASE("what the README shows of a sheet is what is printed") {
-    const std::vector<Shown> shown = shown_outputs(text_of("README.md"));
-    REQUIRE(!shown.empty());
-    for (const Shown& one : shown) {
-        CAPTURE(one.command);
-        CHECK(lines_of(one.output).size() > 10);
-        CHECK(shell(one.command).output.substr(0, one.output.size()) == one.output);
-    }
+TEST_CASE("the sheet and the drawing that the README points to are what is printed") {
+    const support::Result sheet =
+        shell("pelt cut town-hatchback satin-hybrid --only top,mirrors -q");
+    CHECK(sheet.output == text_of("examples/sheet.txt"));
+    const support::Result roll =
+        shell("pelt cut town-hatchback satin-hybrid --only top,mirrors -q --format svg");
+    CHECK(roll.output == text_of("examples/roll.svg"));
 }
 
 TEST_CASE("the small files that the README shows are right") {

@@ -10,7 +10,7 @@ namespace pelt::report::paper {
 namespace {
 
 // In terms of plain words.
-constexpr double pitch = 1.38;
+constexpr double pitch = 1.3;
 constexpr double title_size = 1.75;
 constexpr double least_of_title = 0.55; ///< of its size, to stand in one line
 constexpr double heading_size = 1.12;

@@ -53,9 +53,17 @@ Flow first_page(const Sheet& sheet, PageSize size, const std::vector<Strip>& str
     return flow;
 }
 
+/// Set on a page without an end.
+double height_of(const Document& document, PageSize size, const draw::Letters& letters) {
+    Flow flow({size.width, 1e6}, plain_type, letters);
+    const double before = flow.room();
+    flow.add(document);
+    return before - flow.room();
+}
+
 /// What holds for all strip pages.
 Document how_to_read_strips(const Sheet& sheet) {
-    Document document{Heading{"HOW TO READ THE NEXT PAGES"}};
+    Document document{Heading{"HOW TO READ THE STRIP PAGES"}};
     std::vector<std::string> texts;
     if (sheet.plan.job().by == CutBy::straight)
         texts.push_back(how_to_tick_the_cuts());
@@ -78,15 +86,23 @@ std::vector<draw::Picture> sheet_pages(const Sheet& sheet, Paper paper,
     const std::vector<Strip> strips = strips_of(sheet.plan, pieces);
     Flow flow = first_page(sheet, size, strips, letters);
     add_overview(flow, sheet, pieces, strips, measures, letters);
-    flow.new_page();
-    flow.add(list_of_pieces(sheet));
-    flow.add(how_to_read_strips(sheet));
+    const Document list = list_of_pieces(sheet);
+    if (height_of(list, size, letters) > flow.room())
+        flow.new_page();
+    flow.add(list);
+    // What holds for all strip pages: before them where there is room, else on the last page.
+    const Document how_to_read = how_to_read_strips(sheet);
+    const bool before = height_of(how_to_read, size, letters) <= flow.room();
+    if (before)
+        flow.add(how_to_read);
     std::vector<draw::Picture> pages = std::move(flow).pages();
     for (draw::Picture& page : strip_pages(sheet, pieces, strips, size, measures, letters))
         pages.push_back(std::move(page));
-    Flow lists(size, plain_type, letters);
-    lists.add(last_page_of(sheet));
-    for (draw::Picture& page : std::move(lists).pages())
+    Flow last(size, plain_type, letters);
+    if (!before)
+        last.add(how_to_read);
+    last.add(last_page_of(sheet));
+    for (draw::Picture& page : std::move(last).pages())
         pages.push_back(std::move(page));
     add_feet(pages, foot_of(sheet), letters);
     return pages;
