@@ -19,16 +19,6 @@
 namespace pelt::report {
 namespace {
 
-std::string panels_with_added_seams(const Job& job) {
-    std::vector<std::string> panels;
-    for (const Seam& seam : job.seams) {
-        const std::string panel = panel_label(job, seam.vehicle, seam.panel);
-        if (seam.added && std::find(panels.begin(), panels.end(), panel) == panels.end())
-            panels.push_back(panel);
-    }
-    return listed(panels);
-}
-
 class CutSheet {
 public:
     explicit CutSheet(const Sheet& sheet, bool for_paper = false)
@@ -110,8 +100,6 @@ private:
 
     void decisions() {
         std::vector<std::string> texts;
-        if (const std::string panels = panels_with_added_seams(job_); !panels.empty())
-            texts.push_back(panels + ": seams added; see SEAMS and agree on them");
         for (const GatheredMark& mark : gathered(marks_of(sheet_, measures_)))
             texts.push_back(mark.sentence());
         if (texts.empty())

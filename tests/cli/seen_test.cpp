@@ -12,13 +12,11 @@ bool has(const std::string& text, const std::string& part) {
 }
 
 /// The small job with a panel that has no tuck, which is a mark.
-Program without_a_tuck() {
-    Program program;
+void write_without_a_tuck(const Program& program) {
     program.folder().write("bare.yaml",
                            "vehicle: Van\npanels:\n  hood: {size: [1200, 800], forward: up}\n");
     program.folder().write("film.yaml", "film: Small film\nroll: {width: 1524 mm, trim: 6 mm}\n"
                                         "direction: two-way\n");
-    return program;
 }
 
 const char* const mark = "no tuck given, so film ends at its edges";
@@ -26,7 +24,8 @@ const char* const mark = "no tuck given, so film ends at its edges";
 } // namespace
 
 TEST_CASE("a mark on the sheet is not told again on the same terminal") {
-    const Program pelt = without_a_tuck();
+    const Program pelt;
+    write_without_a_tuck(pelt);
     for (const char* command : {"cut", "area"}) {
         CAPTURE(command);
         const auto seen = pelt.in_terminal({command, "bare.yaml", "film.yaml"});
@@ -37,7 +36,8 @@ TEST_CASE("a mark on the sheet is not told again on the same terminal") {
 }
 
 TEST_CASE("where the sheet goes elsewhere or has other words, marks are told") {
-    const Program pelt = without_a_tuck();
+    const Program pelt;
+    write_without_a_tuck(pelt);
     CHECK(has(pelt({"cut", "bare.yaml", "film.yaml"}).errors, mark));
     CHECK(has(pelt.in_terminal({"cut", "bare.yaml", "film.yaml", "--format", "json"}).errors, mark));
     CHECK(has(pelt.in_terminal({"cut", "bare.yaml", "film.yaml", "-o", "sheet.md"}).errors, mark));

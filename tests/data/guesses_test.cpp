@@ -160,7 +160,9 @@ TEST_CASE("every shipped vehicle states sizes over all that its panels fit into"
                                *vehicle.overall.height_mm};
         double side = 0;
         for (const Panel& panel : vehicle.panels) {
-            if (panel.crown && panel.crown->measured_over)
+            const bool bumper =
+                panel.is == PanelKind::front_bumper || panel.is == PanelKind::rear_bumper;
+            if (bumper || (panel.crown && panel.crown->measured_over))
                 continue; // round the corners, and so wider than the vehicle
             CAPTURE(panel.name);
             const trade::PanelAxes axes = trade::axes_of(panel);

@@ -6,6 +6,7 @@
 
 #include <doctest/doctest.h>
 
+#include <functional>
 #include <memory>
 #include <optional>
 #include <string>
@@ -16,7 +17,8 @@ namespace pelt::data_test {
 namespace {
 
 template <class T>
-T read_with(read::Reading<T> (*reader)(std::shared_ptr<const Source>), const std::string& path) {
+T read_with(const std::function<read::Reading<T>(std::shared_ptr<const Source>)>& reader,
+            const std::string& path) {
     auto source = std::make_shared<Source>();
     source->name = std::string(PELT_TOP) + "/" + path;
     source->text = text_of(path);
@@ -27,8 +29,8 @@ T read_with(read::Reading<T> (*reader)(std::shared_ptr<const Source>), const std
 
 order::AreaRequest coupe(int threads, std::shared_ptr<develop::LaidScans> scans = nullptr) {
     order::AreaRequest request;
-    request.vehicle = read_with(read::vehicle, "vehicles/round-coupe.yaml");
-    request.film = read_with(read::film, "films/matt-calendered.yaml");
+    request.vehicle = read_with<Vehicle>([](auto source) { return read::vehicle(std::move(source)); }, "vehicles/round-coupe.yaml");
+    request.film = read_with<Film>(read::film, "films/matt-calendered.yaml");
     request.threads = threads;
     request.scans = std::move(scans);
     return request;
@@ -68,13 +70,13 @@ TEST_CASE("areas of scans: the same for any number of threads, and where scans a
 }
 
 TEST_CASE("a vehicle is examined with many films as with each alone") {
-    const Vehicle vehicle = read_with(read::vehicle, "vehicles/round-coupe.yaml");
+    const Vehicle vehicle = read_with<Vehicle>([](auto source) { return read::vehicle(std::move(source)); }, "vehicles/round-coupe.yaml");
     const auto scans = std::make_shared<develop::LaidScans>();
     for (const std::string& path : files_of("films")) {
         CAPTURE(path);
         order::Request request;
         request.vehicles = {vehicle};
-        request.film = read_with(read::film, path);
+        request.film = read_with<Film>(read::film, path);
         const Faults alone = order::examine(request);
         request.scans = scans;
         request.effort.threads = 3;

@@ -80,7 +80,7 @@ std::string random_panels(Chance& chance) {
             text += ", openings: {sensor: {outline: [[" + number(wide / 2 - 20) + ", " +
                     number(high / 2 - 20) + "], [" + number(wide / 2 + 20) + ", " +
                     number(high / 2 - 20) + "], [" + number(wide / 2) + ", " +
-                    number(high / 2 + 20) + "]], keep clear: camera, cut: on vehicle}}";
+                    number(high / 2 + 20) + "]], keep clear: camera, cut: vehicle}}";
         if (chance.below(4) == 0)
             text += ", seam lines: [{line: [[0, " + number(high / 3) + "], [" + number(wide) +
                     ", " + number(high / 3) + "]], use: needed}]";

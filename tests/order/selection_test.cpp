@@ -49,7 +49,7 @@ using Words = std::vector<std::string>;
 
 TEST_CASE("selection: everything but the extras by default") {
     Faults faults;
-    CHECK(cut_of({}, faults) == Words{"roof/center", "front door/left", "front door/right"});
+    CHECK(cut_of({}, faults) == Words{"roof/centre", "front door/left", "front door/right"});
     CHECK(faults.empty());
 }
 
@@ -57,11 +57,11 @@ TEST_CASE("selection: one side, a group, an extra") {
     Faults faults;
     CHECK(cut_of({{"front door/left"}, {}, {}}, faults) == Words{"front door/left"});
     CHECK(cut_of({{"sides"}, {}, {}}, faults) == Words{"front door/left", "front door/right"});
-    CHECK(cut_of({{}, {"sides"}, {}}, faults) == Words{"roof/center"});
+    CHECK(cut_of({{}, {"sides"}, {}}, faults) == Words{"roof/centre"});
     CHECK(cut_of({{}, {"front door"}, {"jambs"}}, faults) ==
-          Words{"roof/center", "jamb/left", "jamb/right"});
+          Words{"roof/centre", "jamb/left", "jamb/right"});
     CHECK(cut_of({{"roof"}, {}, {"jambs"}}, faults) ==
-          Words{"roof/center", "jamb/left", "jamb/right"});
+          Words{"roof/centre", "jamb/left", "jamb/right"});
     CHECK(cut_of({{"jamb/right"}, {}, {}}, faults) == Words{"jamb/right"});
     CHECK(faults.empty());
 }

@@ -63,9 +63,9 @@ TEST_CASE("a comparison tells the price of each film") {
 TEST_CASE("a comparison as CSV has a row a film, safe for spreadsheets") {
     const auto lines = lines_of(report::to_csv(two_rows()));
     REQUIRE(lines.size() == 3);
-    CHECK(std::count(lines[0].begin(), lines[0].end(), ',') == 13);
+    CHECK(std::count(lines[0].begin(), lines[0].end(), ',') == 16);
     CHECK(lines[1].find("Small van,Plain,1524,") == 0);
-    CHECK(lines[2] == "Small van,\"'=Narrow, \"\"cheap\"\"\",600,,,,,,,,,the roof is too wide,,");
+    CHECK(lines[2] == "Small van,\"'=Narrow, \"\"cheap\"\"\",600,,,,,,,,,the roof is too wide,,,,,");
 }
 
 TEST_CASE("a comparison for people names what cannot be done and that it is invented") {

@@ -49,7 +49,7 @@ TEST_CASE("a seam that the file does not ask for stands on the sheet, and is no 
     const std::vector<std::string> seams = added_seams(sheet, mm);
     REQUIRE_FALSE(seams.empty());
     CHECK(any_has(seams, "roof: seam added"));
-    CHECK(any_has(seams, "lies on top"));
+    CHECK(any_has(seams, " laps over piece "));
     CHECK(any_has(seams, " mm long"));
     CHECK(has(to_table(sheet), "  - front bumper: seam added"));
 }

@@ -129,7 +129,7 @@ TEST_CASE("strips off the roll keep the order of laying, parts of a strip need n
         CHECK(roll->faults() == Told{});
         roll->job.laying = {{1}, {0}};
     }
-    CHECK(strips.faults() == Told{"panel 'p1', center, copy 1: comes off the roll before pieces "
+    CHECK(strips.faults() == Told{"panel 'p1', centre, copy 1: comes off the roll before pieces "
                                   "that are laid earlier"});
     CHECK(parts.faults() == Told{});
 }
@@ -164,7 +164,7 @@ TEST_CASE("numbers follow the order in which cuts free the pieces") {
     std::vector<Placement>& placements = roll.layout.rolls.front().placements;
     std::swap(placements[0], placements[1]);
     CHECK(roll.faults() ==
-          Told{"panel 'p1', center, copy 1: its number is not the order of coming free"});
+          Told{"panel 'p1', centre, copy 1: its number is not the order of coming free"});
 }
 
 TEST_CASE(

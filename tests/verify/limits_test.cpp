@@ -46,7 +46,7 @@ RightPlan from_stock(RightPlan plan) {
     return plan;
 }
 
-const std::string hood = "panel 'hood', center, copy 1";
+const std::string hood = "panel 'hood', centre, copy 1";
 
 } // namespace
 
@@ -145,7 +145,7 @@ TEST_CASE("a slanted side may pass beside a flaw within the piece's box") {
     roll.flaws = {beyond};
     CHECK(faults_of(plan) == Told{});
     roll.flaws.front().from = box.low.x;
-    CHECK(faults_of(plan) == Told{"panel 'fin', center, copy 1 on " + roll.name + ": over a flaw"});
+    CHECK(faults_of(plan) == Told{"panel 'fin', centre, copy 1 on " + roll.name + ": over a flaw"});
 }
 
 TEST_CASE("only film that may lie in any direction comes from a roll whose arrow is not known") {

@@ -27,7 +27,10 @@ auto value_of(Read read, const std::string& text) {
 /// No layout that fails its check leaves the driver: it throws.
 order::Outcome planned(const std::string& panel, const std::string& film, CutBy by) {
     order::Request request;
-    request.vehicles = {value_of(read::vehicle, "vehicle: V\npanels:\n  p: {" + panel + "}\n")};
+    const auto read_vehicle = [](std::shared_ptr<const Source> source) {
+        return read::vehicle(std::move(source));
+    };
+    request.vehicles = {value_of(read_vehicle, "vehicle: V\npanels:\n  p: {" + panel + "}\n")};
     request.film = value_of(read::film, "film: F\n" + film);
     request.by = by;
     request.effort.trial = true;
