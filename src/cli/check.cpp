@@ -5,6 +5,7 @@
 #include "cli/faults_of_films.hpp"
 #include "cli/files.hpp"
 #include "cli/formats.hpp"
+#include "cli/like_size.hpp"
 #include "cli/output.hpp"
 #include "cli/request.hpp"
 #include "cli/schema.hpp"
@@ -153,7 +154,8 @@ private:
         if (!kind)
             return;
         if (*kind == read::FileKind::vehicle)
-            keep(files_.value_of(read::vehicle(text), text->name), vehicles_);
+            keep(files_.value_of(read::vehicle(text, installed_vehicles(context_.world)), text->name),
+                 vehicles_);
         else if (*kind == read::FileKind::film)
             keep(files_.value_of(read::film(text), text->name), films_);
         else if (*kind == read::FileKind::stock)

@@ -54,7 +54,7 @@ private:
             add(Line{"DEMONSTRATION: INVENTED DATA"});
         add(Line{"Film: " + job_.film.name + " · " + by_text(job_.by)});
         const std::string code = check_code_of(job_);
-        add(Line{"Files: " + (code.empty() ? std::string(blank) : code) + " · date: " +
+        add(Line{"Check code: " + (code.empty() ? std::string(blank) : code) + " · date: " +
                  (sheet_.date.empty() ? std::string(blank) : sheet_.date) + " · job: " + blank});
     }
 

@@ -204,7 +204,7 @@ TEST_CASE("the same files give the same papers, whatever the day, and --date is 
     CHECK(desk.sh("pdfinfo a.pdf").output.find("Date") == std::string::npos);
     desk.is_silent("pelt cut town-hatchback satin-hybrid -q -o c.pdf --date '27 Nov 2026'");
     CHECK(desk.sh("pdftotext a.pdf -").output.find("27 Nov 2026") == std::string::npos);
-    CHECK(desk.sh("pdftotext c.pdf -").output.find("date: 27 Nov 2026") != std::string::npos);
+    CHECK(desk.sh("pdftotext c.pdf -").output.find("Date: 27 Nov 2026") != std::string::npos);
 }
 
 TEST_CASE("a form is a PDF, blank or with the panels of a vehicle") {

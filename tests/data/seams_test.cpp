@@ -135,7 +135,7 @@ TEST_CASE("shipped vehicles are divided in one way where film decides, and by co
     order::Request asked;
     asked.vehicles = {vehicle_at("vehicles/street-motorcycle.yaml")};
     asked.film = film_at("films/satin-hybrid-narrow.yaml");
-    asked.width = 400'000;
+    asked.width = 500'000;
     asked.by = CutBy::contour;
     check_one_way(asked);
 }

@@ -145,7 +145,7 @@ TEST_CASE("one vehicle is divided in one way, whatever else is asked for (random
             other.times = 3;
             break;
         case 1:
-            other.stock = stock("  - {roll: shelf, film: F, length: 2 m, width: 1020 mm, "
+            other.stock = stock("  - {name: shelf, film: F, length: 2 m, width: 1020 mm, "
                                 "batch: B}\n");
             break;
         case 2:

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: MIT
 // "Seams and inlays", and what happens to a panel that is too wide.
-#include "cutting.hpp"
+#include "divided.hpp"
 #include "geos_referee.hpp"
 #include "model/marked_length.hpp"
 #include "random_figures.hpp"
@@ -11,72 +11,6 @@
 
 using namespace pelt;
 using namespace pelt::test;
-
-namespace {
-
-Panel flat(double wide, double high, Heading forward = Heading::right) {
-    Panel out = panel(size(wide, high));
-    out.edges = {wrap("all", 0)};
-    out.forward = forward;
-    return out;
-}
-
-/// "its seam line 1, across, from 200 to 600 mm from the front edge", to the nearest millimetre.
-std::string in_words(const SeamPlace& place) {
-    const auto mm = [](Um um) { return std::to_string((um + 500) / 1000); };
-    return (place.line.empty() ? "" : place.line + ", ") + place.run + ", " +
-           (mm(place.nearer) == mm(place.farther)
-                ? mm(place.nearer)
-                : "from " + mm(place.nearer) + " to " + mm(place.farther)) +
-           " mm from the " + place.edge;
-}
-
-/// Every way that is worth trying.
-piece::Wishes thrifty() {
-    piece::Wishes wishes;
-    wishes.seams = Seams::thrifty;
-    return wishes;
-}
-
-Film lapping(Um overlap_mm, Direction direction = Direction::one_way) {
-    Film out = film(direction);
-    out.allowances.overlap = overlap_mm * um_per_mm;
-    return out;
-}
-
-SeamLine line(std::vector<Point> points, bool always = true) {
-    return {std::move(points), always, {}};
-}
-
-/// The main part with this number on the first side.
-const Piece& part(const piece::Way& way, int number) {
-    for (const Piece& piece : way.pieces)
-        if (piece.ids[0].part == number && piece.ids[0].kind == PieceKind::main)
-            return piece;
-    FAIL("no such part");
-    return way.pieces.front();
-}
-
-double film_area(const piece::Way& way) {
-    double sum = 0;
-    for (const Piece& piece : way.pieces)
-        sum += area_of(piece.wrapped) * static_cast<double>(piece.ids.size());
-    return sum;
-}
-
-bool parts_fit(const piece::Way& way, Um usable) {
-    for (const Piece& piece : way.pieces) {
-        bool fits = false;
-        for (const CutShape& shape : piece.shapes)
-            for (const Turn turn : shape.turns)
-                fits = fits || box_of(placed(shape.outline.outer, turn, {})).across() <= usable;
-        if (!fits)
-            return false;
-    }
-    return true;
-}
-
-} // namespace
 
 TEST_CASE("a seam line is where the upper piece ends: the under piece runs the overlap past it") {
     Panel drawn = flat(1000, 400);

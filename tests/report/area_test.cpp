@@ -69,9 +69,9 @@ TEST_CASE("without a film no cut area, not 0") {
 
 TEST_CASE("areas as CSV and as a table") {
     const std::string csv = to_csv(two_rows());
-    CHECK(csv.find("hood,centre,1,1000000.25,1260360,1300000,1400.4,900,9.04,estimate,,,,,,\n") !=
+    CHECK(csv.find("hood,centre,1,1000000.25,1260360,1300000,1400.4,900,9.04,estimate,,,,,,no\n") !=
           std::string::npos);
-    CHECK(csv.find("\"step, \"\"left\"\"\",left,2,10000,12000,20000,120,100,,unknown,,,,,,\n") !=
+    CHECK(csv.find("\"step, \"\"left\"\"\",left,2,10000,12000,20000,120,100,,unknown,,,,,,no\n") !=
           std::string::npos);
     const std::string table = to_text(area_report(two_rows()), {});
     CHECK(table.find("1401 × 900") != std::string::npos);
