@@ -135,7 +135,8 @@ int run(const std::string& top, std::size_t draws) {
     const std::vector<Vehicle> vehicles = shipped(top);
     const int threads = static_cast<int>(std::max(1U, std::thread::hardware_concurrency()));
     for (const Vehicle& vehicle : vehicles)
-        tell_range(vehicle, *film, draws, threads);
+        if (draws > 0) // else only what follows
+            tell_range(vehicle, *film, draws, threads);
     for (const Vehicle& vehicle : vehicles)
         tell_measure_first(vehicle, *film, threads);
     for (const Vehicle& vehicle : vehicles)
