@@ -56,6 +56,14 @@ inline order::Factors independent_factors(const std::vector<PanelOf>& panels, st
     return out;
 }
 
+/// So many of them, laid out as plans are.
+inline std::vector<order::Draw> planned_draws(const order::Request& request,
+                                              const std::vector<PanelOf>& panels, std::size_t draws,
+                                              std::uint64_t seed) {
+    return order::draws_of(request, independent_factors(panels, draws, seed),
+                           order::Search::to_its_end);
+}
+
 /// The part of them between low and high; none of either end is as far as lengths go.
 inline double share_inside(const std::vector<order::Draw>& draws, const LengthRange& range) {
     std::size_t inside = 0;

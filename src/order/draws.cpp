@@ -71,7 +71,7 @@ std::vector<PanelOf> panels_of(const Job& job, const Faults& faults) {
     return out;
 }
 
-Draw laid_out(Request request) {
+Draw laid_out(Request request, Search search) {
     Faults faults;
     request.by = CutBy::straight;
     if (request.seams == Seams::thrifty) // a fitter's places need no trial layouts
@@ -90,7 +90,7 @@ Draw laid_out(Request request) {
     nest::Effort effort = request.effort;
     effort.amount = 1;
     effort.threads = 1;
-    effort.trial = true;
+    effort.trial = search == Search::cut_short;
     const nest::Result result = fill(job, effort, {});
     if (!result.layout) {
         out.too_wide = panels_of(job, result.misfits);
@@ -130,7 +130,7 @@ Factors stratified_factors(const std::vector<PanelOf>& guessed, std::size_t draw
     return out;
 }
 
-std::vector<Draw> draws_of(const Request& request, const Factors& factors) {
+std::vector<Draw> draws_of(const Request& request, const Factors& factors, Search search) {
     const std::size_t all = factors.axes.front().size();
     const auto at_once = static_cast<std::size_t>(8 * std::max(1, request.effort.threads));
     std::vector<Draw> out;
@@ -140,13 +140,51 @@ std::vector<Draw> draws_of(const Request& request, const Factors& factors) {
         run_all(out.size() - first, request.effort.threads, [&](std::size_t i) {
             Request one = request;
             draw_sizes(one.vehicles, factors, first + i);
-            out[first + i] = laid_out(std::move(one));
+            out[first + i] = laid_out(std::move(one), search);
         });
         const double share = static_cast<double>(out.size()) / static_cast<double>(all);
         if (request.watch && !request.watch({0, 0, share, "drawing vehicles like this one"}))
             break;
     }
     return out;
+}
+
+namespace {
+
+/// The factors of every so many-th draw.
+Factors every(std::size_t step, const Factors& factors) {
+    const auto some = [&](const Normals& all) {
+        Normals out;
+        for (std::size_t i = step / 2; i < all.size(); i += step)
+            out.push_back(all[i]);
+        return out;
+    };
+    Factors out;
+    for (const PanelNormals& panel : factors.panels)
+        out.panels.push_back({panel.panel, some(panel.x), some(panel.y)});
+    for (const Normals& axis : factors.axes)
+        out.axes.push_back(some(axis));
+    return out;
+}
+
+} // namespace
+
+double gain_of_searching_on(const Request& request, const Factors& factors,
+                            const std::vector<Draw>& draws) {
+    constexpr std::size_t step = 10;
+    const std::vector<Draw> whole =
+        draws_of(request, every(step, factors), Search::to_its_end);
+    std::vector<double> gains;
+    for (std::size_t i = 0; i < whole.size(); ++i) {
+        const Draw& quick = draws[step / 2 + i * step];
+        if (whole[i].length && quick.length)
+            gains.push_back(static_cast<double>(*whole[i].length) /
+                            static_cast<double>(*quick.length));
+    }
+    if (gains.empty())
+        return 1;
+    std::sort(gains.begin(), gains.end());
+    return gains[gains.size() / 2];
 }
 
 } // namespace pelt::order

@@ -47,13 +47,15 @@ Um length_of(const Layout& layout) {
 }
 
 /// By contour the draws' lengths are taken so many times as long as they are straight.
-double ratio_of(const Request& request, Um as_scaled) {
+double ratio_of(const Request& request, const std::vector<PanelOf>& guessed, Um as_scaled) {
     if (request.by == CutBy::straight)
         return 1;
-    const std::vector<Draw> straight = draws_of(request, {{}, {{0}, {0}, {0}}});
-    return straight.size() == 1 && straight.front().length
-               ? static_cast<double>(as_scaled) / static_cast<double>(*straight.front().length)
-               : 1;
+    Request straight = as_if_measured(request, guessed);
+    straight.by = CutBy::straight;
+    const Outcome outcome = run(std::move(straight));
+    return outcome.plan ? static_cast<double>(as_scaled) /
+                              static_cast<double>(length_of(outcome.plan->layout()))
+                        : 1;
 }
 
 std::optional<Um> times(std::optional<Um> length, double ratio) {
@@ -143,12 +145,17 @@ EstimateOutcome estimate(const Request& request) {
     made.sure_percent = request.sure_percent.value_or(trade::usual_sure_percent);
     const Factors factors =
         stratified_factors(guessed, draws_of_an_estimate, request.effort.seed);
-    const std::vector<Draw> draws = draws_of(request, factors);
+    std::vector<Draw> draws = draws_of(request, factors);
     if (draws.size() < draws_of_an_estimate) {
         out.faults.push_back(stopped());
         return out;
     }
-    const double ratio = ratio_of(request, made.as_scaled_length);
+    const double gain = gain_of_searching_on(request, factors, draws);
+    const Um step = request.film.allowances.ruler; // that straight layouts end on
+    for (Draw& draw : draws)
+        if (draw.length)
+            draw.length = (*times(draw.length, gain) + step / 2) / step * step;
+    const double ratio = ratio_of(request, guessed, made.as_scaled_length);
     made.length = {times(percentile(draws, low_percent), ratio),
                    times(percentile(draws, middle_percent), ratio),
                    times(percentile(draws, high_percent), ratio)};

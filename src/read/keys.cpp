@@ -183,6 +183,8 @@ std::string home_of(std::string_view name, In map) {
         if (!key.goes_by(name) || key.in == map || file_of(key.in) != file_of(map) ||
             key.in == In::overall)
             continue;
+        if (key.in == In::overall && map != In::vehicle)
+            continue; // a panel's width is its size
         for (std::string& opener : openers_of(key.in))
             if (std::find(homes.begin(), homes.end(), opener) == homes.end())
                 homes.push_back(std::move(opener));

@@ -62,11 +62,7 @@ void tell_range(const Vehicle& vehicle, const Film& film, std::size_t draws, int
     }
     const Estimate& e = *outcome.estimate;
     const std::vector<PanelOf> panels = test::guessed_panels(request);
-    const auto checked =
-        order::draws_of(request, test::independent_factors(panels, draws, other_seed));
-    const auto plain = order::draws_of(request, {{}, {{0}, {0}, {0}}});
-    std::printf("%-28s as scaled by a quick look %6.2f m\n", vehicle.name.c_str(),
-                metres(plain.front().length));
+    const auto checked = test::planned_draws(request, panels, draws, other_seed);
     std::printf("%-28s %2zu panels, %5.2f s: %6.2f %6.2f %6.2f m, as scaled %6.2f, order %5.2f; "
                 "inside %4.1f %%; first: %s\n",
                 vehicle.name.c_str(), panels.size(), took, metres(e.length.low),
@@ -139,7 +135,8 @@ int run(const std::string& top, std::size_t draws) {
     const std::vector<Vehicle> vehicles = shipped(top);
     const int threads = static_cast<int>(std::max(1U, std::thread::hardware_concurrency()));
     for (const Vehicle& vehicle : vehicles)
-        tell_range(vehicle, *film, draws, threads);
+        if (draws > 0) // else only what follows
+            tell_range(vehicle, *film, draws, threads);
     for (const Vehicle& vehicle : vehicles)
         tell_measure_first(vehicle, *film, threads);
     for (const Vehicle& vehicle : vehicles)

@@ -196,7 +196,7 @@ TEST_CASE("between 85 and 95 % of vehicles drawn by other seeds lie in the range
         CHECK(panels == outcome.estimate->guessed);
         constexpr std::size_t draws = 1'000;
         const double inside =
-            test::share_inside(order::draws_of(request, test::independent_factors(panels, draws, 99)),
+            test::share_inside(test::planned_draws(request, panels, draws, 99),
                                outcome.estimate->length);
         MESSAGE(path << ": " << 100 * inside << " % inside");
         CHECK(inside >= .85);
