@@ -179,9 +179,7 @@ In file_of(In map) {
 std::string home_of(std::string_view name, In map) {
     std::vector<std::string> homes;
     for (const Key& key : all_keys()) {
-        // Of a panel's width and height 'size' is told, not what the whole vehicle has.
-        if (!key.goes_by(name) || key.in == map || file_of(key.in) != file_of(map) ||
-            key.in == In::overall)
+        if (!key.goes_by(name) || key.in == map || file_of(key.in) != file_of(map))
             continue;
         if (key.in == In::overall && map != In::vehicle)
             continue; // a panel's width is its size
