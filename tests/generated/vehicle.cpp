@@ -57,7 +57,8 @@ void draw_remarks(Draw& draw, Pen& pen, const DrawnFilm& film, DrawnPanel& panel
     if (draw.one_in(12))
         text += ", tolerance: " + pen.length(draw.within(0, 80));
     if (draw.one_in(12))
-        text += ", keep clear: " + draw.of({"radar", "camera", "aerial"});
+        // Film never covers a panel that is kept clear for a camera or a lamp.
+        text += ", keep clear: " + draw.of({"radar", "radar", "aerial"});
     if (draw.one_in(8))
         text += ", batch free: yes";
 }

@@ -114,7 +114,7 @@ order::Request with_every_panel(order::Request request) {
 }
 
 TEST_CASE("one vehicle is divided in one way, whatever else is asked for (random vehicles)") {
-    const int jobs = test::asked_jobs("PELT_RANDOM_JOBS", 300);
+    const int jobs = test::asked_jobs("PELT_RANDOM_JOBS", 60);
     int divided = 0;
     int planned = 0;
     for (int seed = 0; seed < jobs; ++seed) {
