@@ -416,9 +416,9 @@ std::vector<OptionRow> output_options() {
          .name = "summary",
          .commands = {Command::cut},
          .group = Group::output,
-         .line = "CSV with one row for the whole run",
-         .text = "With --format csv: a heading and one row for the whole run, in place of a row a "
-                 "piece; for tables of many runs.",
+         .line = "one row for the whole run",
+         .text = "A heading and one row for the whole run, in place of the sheet, or in CSV in place "
+                 "of a row a piece; for tables of many runs. As table, CSV and Markdown.",
          .repeats = true},
         {.id = Opt::inside,
          .name = "inside",
