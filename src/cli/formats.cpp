@@ -249,7 +249,7 @@ report::TextStyle style_for(const Target& target, const Context& context) {
     if (!target.is_standard_output() || !world.output_is_terminal)
         return style;
     style.width = static_cast<int>(terminal_columns(STDOUT_FILENO));
-    style.pictures = true;
+    style.on_a_terminal = true;
     style.ascii = !speaks_utf8(world);
     style.colour = wants_colour(context.arguments.value_or_initial(Opt::color), world, true);
     return style;
