@@ -168,7 +168,7 @@ int run_cut(const Context& context) {
     const report::Sheet sheet{.plan = *found.outcome.plan,
                               .order = found.outcome.order,
                               .warnings = found.outcome.faults,
-                              .unit = unit_of(context.arguments),
+                              .unit = unit_of(context.arguments, request.film),
                               .date = context.arguments.value(Opt::date).value_or(""),
                               .filled = fillings,
                               .stopped_by = found.stopped_by,

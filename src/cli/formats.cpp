@@ -256,10 +256,16 @@ report::TextStyle style_for(const Target& target, const Context& context) {
 }
 
 Unit unit_of(const Arguments& arguments) {
-    const auto unit = unit_named(arguments.value_or_initial(Opt::units));
+    const auto unit = unit_named(arguments.value(Opt::units).value_or("mm"));
     if (!unit)
         throw ProgramError("a unit that --units takes has no name");
     return *unit;
+}
+
+Unit unit_of(const Arguments& arguments, const Film& film) {
+    if (arguments.count(Opt::units) > 0)
+        return unit_of(arguments);
+    return film.width_unit == Unit::m ? Unit::mm : film.width_unit;
 }
 
 int write_results(const std::vector<Target>& targets,

@@ -405,13 +405,13 @@ std::vector<OptionRow> output_options() {
          .name = "units",
          .kind = Kind::choice,
          .choices = {{"mm"}, {"cm"}, {"m"}, {"in"}, {"ft"}, {"yd"}},
-         .initial = "mm",
          .commands = {Command::cut, Command::area, Command::compare, Command::quote, Command::strip,
                       Command::check},
          .group = Group::output,
          .line = "unit of lengths for people",
-         .text = "The unit of lengths in formats for people. CSV and JSON are always in "
-                 "millimeters."},
+         .text = "The unit of lengths in formats for people. Without it: that in which the film file "
+                 "gives the width of the roll (the first film's; millimeters for meters), and "
+                 "millimeters where there is no film. CSV and JSON are always in millimeters."},
         {.id = Opt::summary,
          .name = "summary",
          .commands = {Command::cut},
