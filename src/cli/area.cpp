@@ -61,8 +61,9 @@ int run_area(const Context& context) {
                    : not_seen_on_the_page(outcome.faults, targets, context.world, PageHas::warnings));
     if (stops(outcome.faults))
         return files.status();
-    const report::AreaSheet sheet =
-        sheet_of(*request, std::move(outcome), unit_of(context.arguments));
+    const Unit unit = request->film ? unit_of(context.arguments, *request->film)
+                                    : unit_of(context.arguments);
+    const report::AreaSheet sheet = sheet_of(*request, std::move(outcome), unit);
     return write_results(
         targets, [&](const Target& target) { return rendered(target, sheet, context); },
         context.messages);

@@ -94,7 +94,7 @@ private:
         Searched found = search(std::move(request), context_);
         told.add(found.outcome.faults, choice.name());
         report::ComparisonRow row{choice.film.name, choice.roll_width(), std::nullopt,
-                                  first_problem(found.outcome.faults, unit_of(context_.arguments))};
+                                  first_problem(found.outcome.faults, unit())};
         if (choice.roll_width() != choice.film.width)
             row.priced_width = choice.film.width;
         if (found.outcome.plan)
@@ -111,7 +111,7 @@ private:
         Estimated found = estimate(request, context_);
         told.add(found.outcome.faults, choice.name());
         report::ComparisonRow row{choice.film.name, choice.roll_width(), std::nullopt,
-                                  first_problem(found.outcome.faults, unit_of(context_.arguments))};
+                                  first_problem(found.outcome.faults, unit())};
         if (choice.roll_width() != choice.film.width)
             row.priced_width = choice.film.width;
         row.estimate = std::move(found.outcome.estimate);
@@ -119,10 +119,12 @@ private:
         return !found.interrupted;
     }
 
+    Unit unit() const { return unit_of(context_.arguments, choices_.front().film); }
+
     report::Comparison comparison() const {
         report::Comparison out;
         out.vehicles = vehicle_->name;
-        out.unit = unit_of(context_.arguments);
+        out.unit = unit();
         out.rows = rows_;
         out.demonstration =
             vehicle_->demonstration ||

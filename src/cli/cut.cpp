@@ -71,8 +71,13 @@ bool read_stock(Files& files, const Arguments& arguments, order::Request& reques
 std::string sheet_or_pattern(const Target& target, const report::Sheet& sheet,
                              const Context& context) {
     const Arguments& arguments = context.arguments;
-    if (target.format == Format::csv && arguments.count(Opt::summary) > 0)
+    const bool summary = arguments.count(Opt::summary) > 0;
+    if (summary && target.format == Format::csv)
         return report::to_summary_csv({sheet});
+    if (summary && target.format == Format::table)
+        return report::to_text(report::summary(sheet), style_for(target, context));
+    if (summary && target.format == Format::markdown)
+        return report::to_markdown(report::summary(sheet));
     if (target.format == Format::svg && arguments.count(Opt::pattern) > 0)
         return report::to_pattern_svg(sheet);
     if (target.format == Format::pdf && arguments.count(Opt::pattern) > 0)
@@ -168,7 +173,7 @@ int run_cut(const Context& context) {
     const report::Sheet sheet{.plan = *found.outcome.plan,
                               .order = found.outcome.order,
                               .warnings = found.outcome.faults,
-                              .unit = unit_of(context.arguments),
+                              .unit = unit_of(context.arguments, request.film),
                               .date = context.arguments.value(Opt::date).value_or(""),
                               .filled = fillings,
                               .stopped_by = found.stopped_by,

@@ -47,7 +47,7 @@ int cut_estimate(const order::Request& request, const std::vector<Target>& targe
     if (!found.outcome.estimate)
         return files.status();
     const report::EstimateSheet sheet{*found.outcome.estimate, found.outcome.faults,
-                                      unit_of(context.arguments),
+                                      unit_of(context.arguments, request.film),
                                       context.arguments.value(Opt::date).value_or(""), filled};
     const int written = write_results(
         targets, [&](const Target& target) { return rendered(target, sheet, context); },

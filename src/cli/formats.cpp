@@ -100,20 +100,15 @@ Fault given_twice(const std::string& path) {
     return usage("--out " + in_quotes(path) + " is given twice", "give it once");
 }
 
-bool asks_for_csv(const Arguments& arguments) {
-    const auto outs = arguments.values.find(Opt::out);
-    const bool file = outs != arguments.values.end() &&
-                      std::any_of(outs->second.begin(), outs->second.end(), [](const auto& path) {
-                          const FormatRow* row = row_for_ending(path);
-                          return row != nullptr && row->format == Format::csv;
-                      });
-    return file || arguments.value(Opt::format) == "csv";
-}
-
 using Paths = std::vector<std::string>;
 
 bool is_pdf(const Target& target) {
     return target.format == Format::pdf;
+}
+
+bool is_table(const Target& target) {
+    return target.format == Format::table || target.format == Format::csv ||
+           target.format == Format::markdown;
 }
 
 bool is_drawn(const Target& target) {
@@ -161,8 +156,6 @@ std::vector<std::string> paths_of(const std::vector<Target>& targets) {
 std::vector<Target> targets_of(const Arguments& arguments, Faults& faults) {
     const std::optional<std::string> asked = arguments.value(Opt::format);
     const Format printed = format_named(arguments.value_or_initial(Opt::format));
-    if (arguments.count(Opt::summary) > 0 && !asks_for_csv(arguments))
-        faults.push_back(usage("--summary goes with CSV only", "add '--format csv'"));
     const auto outs = arguments.values.find(Opt::out);
     std::vector<Target> targets;
     if (outs == arguments.values.end())
@@ -188,6 +181,10 @@ std::vector<Target> targets_of(const Arguments& arguments, Faults& faults) {
     const bool draws = std::any_of(targets.begin(), targets.end(), is_drawn);
     if (arguments.count(Opt::pattern) > 0 && faults.empty() && !draws)
         faults.push_back(usage("--pattern goes with SVG and PDF only", "add '--out pieces.svg'"));
+    const bool lists = std::any_of(targets.begin(), targets.end(), is_table);
+    if (arguments.count(Opt::summary) > 0 && faults.empty() && !lists)
+        faults.push_back(usage("--summary goes with table, CSV and Markdown only",
+                               "add '--format csv'"));
     const bool prints = std::any_of(targets.begin(), targets.end(), is_pdf);
     if (arguments.count(Opt::paper) > 0 && faults.empty() && !prints)
         faults.push_back(usage("--paper goes with PDF only", "add '--out sheet.pdf'"));
@@ -249,17 +246,23 @@ report::TextStyle style_for(const Target& target, const Context& context) {
     if (!target.is_standard_output() || !world.output_is_terminal)
         return style;
     style.width = static_cast<int>(terminal_columns(STDOUT_FILENO));
-    style.pictures = true;
+    style.on_a_terminal = true;
     style.ascii = !speaks_utf8(world);
     style.colour = wants_colour(context.arguments.value_or_initial(Opt::color), world, true);
     return style;
 }
 
 Unit unit_of(const Arguments& arguments) {
-    const auto unit = unit_named(arguments.value_or_initial(Opt::units));
+    const auto unit = unit_named(arguments.value(Opt::units).value_or("mm"));
     if (!unit)
         throw ProgramError("a unit that --units takes has no name");
     return *unit;
+}
+
+Unit unit_of(const Arguments& arguments, const Film& film) {
+    if (arguments.count(Opt::units) > 0)
+        return unit_of(arguments);
+    return film.width_unit == Unit::m ? Unit::mm : film.width_unit;
 }
 
 int write_results(const std::vector<Target>& targets,

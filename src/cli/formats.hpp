@@ -53,6 +53,9 @@ report::TextStyle style_for(const Target& target, const Context& context);
 
 /// What `--units` asks for.
 Unit unit_of(const Arguments& arguments);
+/// The same where nothing is asked for: that of the film's roll width, though never meters, which no
+/// ruler has.
+Unit unit_of(const Arguments& arguments, const Film& film);
 
 /// Renders everything, then writes the files and at last standard output, which may be a pipe that
 /// closes early. Tells what was written and what could not be. An exit status.

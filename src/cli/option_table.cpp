@@ -405,20 +405,20 @@ std::vector<OptionRow> output_options() {
          .name = "units",
          .kind = Kind::choice,
          .choices = {{"mm"}, {"cm"}, {"m"}, {"in"}, {"ft"}, {"yd"}},
-         .initial = "mm",
          .commands = {Command::cut, Command::area, Command::compare, Command::quote, Command::strip,
                       Command::check},
          .group = Group::output,
          .line = "unit of lengths for people",
-         .text = "The unit of lengths in formats for people. CSV and JSON are always in "
-                 "millimeters."},
+         .text = "The unit of lengths in formats for people. Without it: that in which the film file "
+                 "gives the width of the roll (the first film's; millimeters for meters), and "
+                 "millimeters where there is no film. CSV and JSON are always in millimeters."},
         {.id = Opt::summary,
          .name = "summary",
          .commands = {Command::cut},
          .group = Group::output,
-         .line = "CSV with one row for the whole run",
-         .text = "With --format csv: a heading and one row for the whole run, in place of a row a "
-                 "piece; for tables of many runs.",
+         .line = "one row for the whole run",
+         .text = "A heading and one row for the whole run, in place of the sheet, or in CSV in place "
+                 "of a row a piece; for tables of many runs. As table, CSV and Markdown.",
          .repeats = true},
         {.id = Opt::inside,
          .name = "inside",

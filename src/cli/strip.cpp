@@ -46,8 +46,9 @@ int run_strip(const Context& context) {
     files.tell(outcome.faults);
     if (stops(outcome.faults))
         return files.status();
+    const Unit unit = read->film ? unit_of(words, *read->film) : unit_of(words);
     const report::StripSheet sheet =
-        sheet_of(read->vehicle, std::move(read->film), std::move(outcome.list), unit_of(words));
+        sheet_of(read->vehicle, std::move(read->film), std::move(outcome.list), unit);
     return write_results(
         targets, [&](const Target& target) { return rendered(target, sheet, context); },
         context.messages);

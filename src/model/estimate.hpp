@@ -25,6 +25,7 @@ struct PanelShare {
     int vehicle = 0; ///< index into the job's vehicles
     int panel = 0;   ///< index into that vehicle's panels
     double percent = 0;
+    int rank = 1; ///< one more than panels that clearly matter more; equal for those that may not
 };
 
 /// A panel, by its indices.

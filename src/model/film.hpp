@@ -57,6 +57,7 @@ struct Film {
     std::optional<FilmKind> kind;
     HoldsMetal holds_metal = HoldsMetal::unknown;
     Um width = 0;
+    Unit width_unit = Unit::mm; ///< in which the width is written: what its user measures in
     Um trim = 0;
     std::optional<Um> roll_length;
     Direction direction = Direction::one_way;

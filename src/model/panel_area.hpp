@@ -10,6 +10,7 @@
 #include <memory>
 #include <optional>
 #include <string>
+#include <vector>
 
 namespace pelt {
 
@@ -26,6 +27,8 @@ struct PanelArea {
     std::shared_ptr<const StretchMap> map = {}; ///< of a scan
     std::optional<Heading> forward = {};        ///< none: the film lies any way
     bool guessed = false;                       ///< not measured, scaled from another vehicle
+    std::vector<Point> outline = {};            ///< laid flat, mm, in the drawing of `wrapped`
+    std::optional<Crown> crown = {};            ///< as measured
 };
 
 } // namespace pelt

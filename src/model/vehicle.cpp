@@ -62,4 +62,10 @@ bool is_guessed(const Vehicle& vehicle) {
                        [](const Panel& panel) { return panel.guessed; });
 }
 
+std::string letter_of(int vehicle) {
+    constexpr int letters = 26;
+    const std::string last(1, static_cast<char>('A' + vehicle % letters));
+    return vehicle < letters ? last : letter_of(vehicle / letters - 1) + last;
+}
+
 } // namespace pelt

@@ -228,4 +228,7 @@ struct Vehicle {
 /// True where a panel is scaled from another vehicle.
 bool is_guessed(const Vehicle& vehicle);
 
+/// What a sheet of several vehicles calls each of them, by its index: "A" … "Z", "AA" …
+std::string letter_of(int vehicle);
+
 } // namespace pelt

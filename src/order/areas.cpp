@@ -72,7 +72,8 @@ private:
         for (const Side side : sides)
             out_.rows.push_back({panel.name, side, panel.count * panel.faces, developed.visible_mm2,
                                  film->wrapped, cut, developed.stretch, developed.surface_mm2,
-                                 developed.map, panel.forward, panel.guessed});
+                                 developed.map, panel.forward, panel.guessed,
+                                 developed.blanks.front().outline.points, panel.crown});
     }
 
     const AreaRequest& request_;

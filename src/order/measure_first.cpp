@@ -4,6 +4,7 @@
 #include "model/random.hpp"
 
 #include <algorithm>
+#include <cmath>
 #include <numeric>
 
 namespace pelt::order {
@@ -11,9 +12,18 @@ namespace {
 
 constexpr std::size_t reshufflings = 100;
 constexpr std::size_t not_reached_by = 95;
+/// A fit of all factors at once wants so many draws for each of them.
+constexpr std::size_t draws_a_factor = 3;
+/// Factors are nearly uncorrelated: a few rounds fit them all to many digits.
+constexpr int rounds = 12;
+/// A difference of two shares so many standard errors large comes by chance in 1 of 20 cases (one
+/// side of the normal distribution).
+constexpr double clearly = 1.645;
+
+using Numbers = std::vector<double>;
 
 /// Less their mean.
-std::vector<double> centred(std::vector<double> values) {
+Numbers centered(Numbers values) {
     const double mean = std::accumulate(values.begin(), values.end(), 0.0) /
                         static_cast<double>(std::max<std::size_t>(1, values.size()));
     for (double& value : values)
@@ -21,71 +31,136 @@ std::vector<double> centred(std::vector<double> values) {
     return values;
 }
 
-double product(const std::vector<double>& a, const std::vector<double>& b) {
+double product(const Numbers& a, const Numbers& b) {
     return std::inner_product(a.begin(), a.end(), b.begin(), 0.0);
 }
 
-/// One panel's two factors, ready for regressions of any lengths on both.
-struct Regressors {
-    std::vector<double> x;
-    std::vector<double> y;
-    double xx = 0;
-    double xy = 0;
-    double yy = 0;
+/// One factor in all draws, centered.
+struct Column {
+    Numbers values;
+    double squares = 0;
 
-    Regressors(std::vector<double> of_x, std::vector<double> of_y)
-        : x(centred(std::move(of_x))), y(centred(std::move(of_y))), xx(product(x, x)),
-          xy(product(x, y)), yy(product(y, y)) {}
-
-    /// Of the variance of `lengths`, which are centred and whose squares sum up to `all`.
-    double share(const std::vector<double>& lengths, double all) const {
-        const double determinant = xx * yy - xy * xy;
-        if (all <= 0 || determinant <= 0)
-            return 0;
-        const double lx = product(x, lengths);
-        const double ly = product(y, lengths);
-        return (yy * lx * lx - 2 * xy * lx * ly + xx * ly * ly) / determinant / all;
-    }
+    explicit Column(Numbers of) : values(centered(std::move(of))), squares(product(values, values)) {}
 };
 
-/// The draws that have a length.
+/// The draws that have a length. Panel i has the columns 2 i and 2 i + 1; the axes follow them.
 struct Sample {
-    std::vector<double> lengths; ///< centred
-    double all = 0;              ///< the sum of their squares
-    std::vector<Regressors> panels;
+    Numbers lengths; ///< centered
+    std::vector<Column> columns;
+    std::size_t panels = 0;
+
+    bool fits_at_once() const { return lengths.size() >= draws_a_factor * columns.size(); }
 };
 
 Sample sample_of(const std::vector<Draw>& draws, const Factors& factors) {
     const auto with_length = [&](const auto& value_of) {
-        std::vector<double> out;
+        Numbers out;
         for (std::size_t i = 0; i < draws.size(); ++i)
             if (draws[i].length)
                 out.push_back(value_of(i));
         return out;
     };
     Sample out;
-    out.lengths = centred(with_length(
+    out.lengths = centered(with_length(
         [&](std::size_t i) { return static_cast<double>(*draws[i].length); }));
-    out.all = product(out.lengths, out.lengths);
-    for (const PanelNormals& panel : factors.panels)
-        out.panels.emplace_back(with_length([&](std::size_t i) { return panel.x[i]; }),
-                                with_length([&](std::size_t i) { return panel.y[i]; }));
+    const auto add = [&](const Normals& factor) {
+        out.columns.emplace_back(with_length([&](std::size_t i) { return factor[i]; }));
+    };
+    for (const PanelNormals& panel : factors.panels) {
+        add(panel.x);
+        add(panel.y);
+    }
+    for (const Normals& axis : factors.axes)
+        add(axis);
+    out.panels = factors.panels.size();
     return out;
 }
 
-double largest_share(const Sample& sample, const std::vector<double>& lengths) {
-    double largest = 0;
-    for (const Regressors& panel : sample.panels)
-        largest = std::max(largest, panel.share(lengths, sample.all));
-    return largest;
+/// How lengths follow the factors, and what of them follows none.
+struct Fit {
+    Numbers slopes; ///< a column each
+    Numbers rest;
+};
+
+/// Least squares by Gauss and Seidel: each factor in turn is fitted to what the others leave.
+Fit fit_at_once(const Sample& sample, const Numbers& lengths) {
+    Fit out{Numbers(sample.columns.size(), 0.0), lengths};
+    for (int round = 0; round < rounds; ++round)
+        for (std::size_t c = 0; c < sample.columns.size(); ++c) {
+            const Column& column = sample.columns[c];
+            if (column.squares <= 0)
+                continue;
+            const double step = product(column.values, out.rest) / column.squares;
+            out.slopes[c] += step;
+            for (std::size_t i = 0; i < out.rest.size(); ++i)
+                out.rest[i] -= step * column.values[i];
+        }
+    return out;
 }
 
-std::vector<PanelShare> shares_in(const Sample& sample, const Factors& factors) {
-    std::vector<PanelShare> out;
-    for (std::size_t i = 0; i < factors.panels.size(); ++i)
-        out.push_back({factors.panels[i].panel.vehicle, factors.panels[i].panel.panel,
-                       100 * sample.panels[i].share(sample.lengths, sample.all)});
+/// Each factor as if it were the only one: what the others do is told as chance.
+Fit fit_one_by_one(const Sample& sample, const Numbers& lengths) {
+    Fit out{{}, lengths};
+    for (const Column& column : sample.columns)
+        out.slopes.push_back(
+            column.squares > 0 ? product(column.values, lengths) / column.squares : 0);
     return out;
+}
+
+Fit fit(const Sample& sample, const Numbers& lengths) {
+    return sample.fits_at_once() ? fit_at_once(sample, lengths) : fit_one_by_one(sample, lengths);
+}
+
+/// Of `all`, the sum of the squares of the lengths: what a panel's own two factors make.
+Numbers shares_of_panels(const Sample& sample, const Fit& fitted, double all) {
+    Numbers out;
+    for (std::size_t panel = 0; panel < sample.panels; ++panel) {
+        const Column& x = sample.columns[2 * panel];
+        const Column& y = sample.columns[2 * panel + 1];
+        const double a = fitted.slopes[2 * panel];
+        const double b = fitted.slopes[2 * panel + 1];
+        out.push_back((a * a * x.squares + 2 * a * b * product(x.values, y.values) +
+                       b * b * y.squares) /
+                      all);
+    }
+    return out;
+}
+
+/// What no factor explains, as large as it is in truth: a fit makes the rest too small.
+Numbers chance_in(const Sample& sample, const Fit& fitted) {
+    if (!sample.fits_at_once())
+        return fitted.rest;
+    const auto draws = static_cast<double>(sample.lengths.size());
+    const double times = std::sqrt(draws / (draws - 1 - static_cast<double>(sample.columns.size())));
+    Numbers out = fitted.rest;
+    for (double& value : out)
+        value *= times;
+    return out;
+}
+
+/// The largest share that `not_reached_by` of the reshufflings give to no panel.
+double share_by_chance(const Sample& sample, Numbers chance, double all, std::uint64_t seed) {
+    Numbers largest;
+    Random random(seed);
+    for (std::size_t i = 0; i < reshufflings; ++i) {
+        random.shuffle(chance);
+        const Numbers shares = shares_of_panels(sample, fit(sample, chance), all);
+        largest.push_back(*std::max_element(shares.begin(), shares.end()));
+    }
+    std::sort(largest.begin(), largest.end());
+    return largest[not_reached_by - 1];
+}
+
+/// Equal ranks where the shares are not clearly apart: a slope's error is that of `chance`.
+void set_ranks(std::vector<PanelShare>& shares, double chance_a_draw) {
+    std::size_t first = 0;
+    for (std::size_t i = 0; i < shares.size(); ++i) {
+        const double sum = (shares[first].percent + shares[i].percent) / 100;
+        const double error = 2 * std::sqrt(sum * chance_a_draw);
+        if (shares[first].percent - shares[i].percent > 100 * clearly * error)
+            first = i;
+        shares[i].rank = static_cast<int>(first) + 1;
+    }
 }
 
 } // namespace
@@ -93,21 +168,23 @@ std::vector<PanelShare> shares_in(const Sample& sample, const Factors& factors) 
 std::vector<PanelShare> measure_first(const std::vector<Draw>& draws, const Factors& factors,
                                       std::uint64_t seed) {
     const Sample sample = sample_of(draws, factors);
-    std::vector<double> lengths = sample.lengths;
-    std::vector<double> by_chance;
-    Random random(seed);
-    for (std::size_t i = 0; i < reshufflings; ++i) {
-        random.shuffle(lengths);
-        by_chance.push_back(100 * largest_share(sample, lengths));
-    }
-    std::sort(by_chance.begin(), by_chance.end());
-    std::vector<PanelShare> out = shares_in(sample, factors);
-    std::erase_if(out, [&](const PanelShare& share) {
-        return share.percent <= by_chance[not_reached_by - 1];
-    });
+    const double all = product(sample.lengths, sample.lengths);
+    if (sample.panels == 0 || all <= 0)
+        return {};
+    const Fit fitted = fit(sample, sample.lengths);
+    const Numbers chance = chance_in(sample, fitted);
+    const double by_chance = share_by_chance(sample, chance, all, seed);
+    const Numbers shares = shares_of_panels(sample, fitted, all);
+    std::vector<PanelShare> out;
+    for (std::size_t i = 0; i < shares.size(); ++i)
+        if (shares[i] > by_chance)
+            out.push_back({factors.panels[i].panel.vehicle, factors.panels[i].panel.panel,
+                           100 * shares[i]});
     std::stable_sort(out.begin(), out.end(), [](const PanelShare& a, const PanelShare& b) {
         return a.percent > b.percent;
     });
+    const auto count = static_cast<double>(sample.lengths.size());
+    set_ranks(out, product(chance, chance) / all / count);
     return out;
 }
 

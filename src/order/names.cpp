@@ -15,7 +15,7 @@ std::string name_of(const Job& job, const PieceId& id) {
         text += "/" + std::to_string(id.part);
     if (id.kind == PieceKind::inlay)
         text += " (inlay " + id.inlay + ")";
-    return job.vehicles.size() > 1 ? vehicle.name + ": " + text : text;
+    return job.vehicles.size() > 1 ? letter_of(id.vehicle) + ": " + text : text;
 }
 
 std::string listed(const std::set<std::string>& names) {

@@ -47,6 +47,7 @@ void read_roll(const Fields& fields, Film& film, Context& context) {
     if (!width)
         return;
     film.width = width->length.floor_um();
+    film.width_unit = width->unit;
     film.allowances.ruler = is_inches(width->unit) ? eighth_of_an_inch : um_per_mm;
     if (film.usable_width() < um_per_mm)
         context.fault(roll->entry("trim")->value.place,

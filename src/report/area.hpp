@@ -34,8 +34,9 @@ std::string to_table(const AreaSheet& sheet, const TextStyle& style = {});
 std::string to_markdown(const AreaSheet& sheet);
 
 /// Every scanned panel's blank with its stretch in eight greys that print in black and white, the
-/// place of the largest stretch, the way it pulls, the film arrow, a scale in percent; one
-/// millimetre a user unit. What was not scanned is named below.
+/// place of the largest stretch, the way it pulls, the film arrow, a scale in percent; panels with
+/// rises in one grey, with their arcs. One millimetre a user unit; one of a mirrored pair. What has
+/// neither is named below.
 std::string to_svg(const AreaSheet& sheet);
 
 } // namespace pelt::report

@@ -5,6 +5,7 @@
 #include "report/words.hpp"
 #include "trade/bodies.hpp"
 #include "trade/cautions.hpp"
+#include "trade/used_up.hpp"
 
 #include <algorithm>
 #include <set>
@@ -14,7 +15,16 @@ namespace {
 
 constexpr const char* off_the_ground =
     "Height: work from a platform. A vehicle off the ground rests on stands made for its weight, "
-    "never on a jack alone; how tight a bolt goes is for the vehicle's maker to say.";
+    "never on a jack alone. Tighten bolts as the vehicle's maker lays down.";
+constexpr const char* blades =
+    "Blades: cut away from hands and body; used tips go into a closed container. Never cut down to "
+    "the paint, nor toward airbag seams, wiring, seals or tires.";
+constexpr const char* heat =
+    "Heat: never on a surface wet with solvent, nor in a closed room, nor near fuel, batteries or "
+    "airbag covers. Take the temperatures of the film's maker.";
+constexpr const char* solvents =
+    "Solvents: fresh air, gloves, eye protection, nothing that can spark; rags go into a closed "
+    "metal bin.";
 constexpr const char* licensed =
     "Airbags, belt tensioners, pressure sensors in doors, pedestrian protection and high voltage: "
     "trained people, licensed where the law asks, as the vehicle's maker lays down.";
@@ -64,12 +74,9 @@ std::string metal_text(HoldsMetal holds_metal) {
 
 std::vector<std::string> always(const Job& job) {
     std::vector<std::string> out{
-        "Blades: cut away from hands and body; used tips go into a closed container. Never cut "
-        "down to the paint, nor toward airbag seams, wiring, seals or tires.",
-        "Heat: never on a surface wet with solvent, nor in a closed room, nor near fuel, batteries "
-        "or airbag covers. How warm is for the film's maker to say.",
-        "Solvents: fresh air, gloves, eye protection, nothing that can spark; rags go into a "
-        "closed metal bin.",
+        blades,
+        heat,
+        solvents,
         off_the_ground,
         licensed,
         "Lamps, reflectors, number plates, windows that must stay clear, labels, markings and "
@@ -96,8 +103,30 @@ std::vector<std::string> cautions(const Sheet& sheet) {
     return out;
 }
 
+namespace {
+
+/// Blades, heat and solvents, where the list has what calls for them.
+std::vector<std::string> of_what_is_used(const StripList& list) {
+    const auto uses = [&](trade::Hazard hazard) {
+        return std::any_of(list.used_up.begin(), list.used_up.end(), [&](const auto& need) {
+            return need.high > 0 && trade::hazard_of(need.name) == hazard;
+        });
+    };
+    std::vector<std::string> out;
+    if (uses(trade::Hazard::blade))
+        out.emplace_back(blades);
+    if (list.edge_mm > 0)
+        out.emplace_back(heat);
+    if (uses(trade::Hazard::solvent))
+        out.emplace_back(solvents);
+    return out;
+}
+
+} // namespace
+
 std::vector<std::string> cautions_of_taking_off(const StripSheet& sheet) {
-    std::vector<std::string> out{licensed, off_the_ground};
+    std::vector<std::string> out = of_what_is_used(sheet.list);
+    out.insert(out.end(), {licensed, off_the_ground});
     out.push_back(sheet.motorcycle ? motorcycles : calibration);
     if (sheet.film && any_measures_or_sends(sheet.list.zones))
         out.push_back(no_metal + metal_text(sheet.film->holds_metal));

@@ -55,7 +55,7 @@ public:
     }
     std::string operator()(const Table& table) const { return table_text(table, width_); }
     std::string operator()(const RollSketch& roll) const {
-        return style_.pictures ? roll_text(roll, style_) : "";
+        return style_.on_a_terminal ? roll_text(roll, style_) : "";
     }
 
 private:

@@ -78,13 +78,17 @@ private:
             add(Line{"No panel alone makes the length much less sure: measure all of them."});
             return;
         }
-        Table table{{{"panel", Align::left, true, true}, {"share of what is not sure", Align::right}},
+        Table table{{{"", Align::right},
+                     {"panel", Align::left, true, true},
+                     {"share of what is not sure", Align::right}},
                     {}};
         for (const PanelShare& share : estimate_.measure_first)
-            table.rows.push_back({panel_name(estimate_, share.vehicle, share.panel),
+            table.rows.push_back({std::to_string(share.rank),
+                                  panel_name(estimate_, share.vehicle, share.panel),
                                   whole_percent(share.percent)});
         add(std::move(table));
-        add(Line{"The width and the height of these panels narrow the range most."});
+        add(Line{"The width and the height of these panels narrow the range most; those with the "
+                 "same number matter about alike."});
     }
 
     void assumptions() {

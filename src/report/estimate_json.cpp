@@ -17,6 +17,7 @@ Json share(const Job& job, const PanelShare& of) {
     return JsonObject()
         .add("panel", json_text(vehicle.panels.at(static_cast<std::size_t>(of.panel)).name))
         .add("share", json_number(rounded_percent(of.percent / 100)))
+        .add("rank", json_whole(of.rank))
         .on_one_line();
 }
 

@@ -30,7 +30,7 @@ public:
 
     std::string written() {
         const Job& job = *sheet_.estimate.as_scaled;
-        line(vehicles_of(job), draw::Face::bold);
+        line(vehicles_by_letter(job), draw::Face::bold);
         line(std::string(not_measured) + (is_demonstration(job) ? " · DEMONSTRATION" : ""),
              draw::Face::bold);
         line("Film: " + job.film.name + " · " + by_text(job.by), draw::Face::plain);

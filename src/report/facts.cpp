@@ -181,8 +181,17 @@ std::string vehicles_of(const Job& job) {
     return text;
 }
 
+std::string vehicles_by_letter(const Job& job) {
+    if (job.vehicles.size() < 2)
+        return vehicles_of(job);
+    std::string text;
+    for (std::size_t v = 0; v < job.vehicles.size(); ++v)
+        text += (v == 0 ? "" : "; ") + letter_of(static_cast<int>(v)) + ": " + job.vehicles[v].name;
+    return text;
+}
+
 std::string vehicles_and_times(const Job& job) {
-    return vehicles_of(job) + (job.times > 1 ? ", " + std::to_string(job.times) + " times" : "");
+    return vehicles_by_letter(job) + (job.times > 1 ? ", " + std::to_string(job.times) + " times" : "");
 }
 
 std::string check_code_of(const Sheet& sheet) {

@@ -65,6 +65,9 @@ Box box_of(const Flaw& flaw, Um roll_width);
 /// they are of one batch with another.
 std::string known_batch_of(const Roll& roll);
 
+/// "A: Town hatchback; B: Box van"; one vehicle has no letter.
+std::string vehicles_by_letter(const Job& job);
+
 bool is_demonstration(const Job& job);
 /// The vehicles' names, joined.
 std::string vehicles_of(const Job& job);

@@ -130,6 +130,17 @@ std::vector<std::string> what_to_order(const Sheet& sheet, const Measures& measu
     return out;
 }
 
+std::string order_in_a_line(const Sheet& sheet, const Measures& measures) {
+    const Film& film = sheet.plan.job().film;
+    std::string text;
+    for (const OrderLine& line : sheet.order.lines)
+        text += (text.empty() ? "" : " + ") + measures.film(line.length());
+    if (text.empty())
+        return new_rolls(sheet.plan) == 0 ? "Nothing to order."
+                                          : "Not known how the film is sold.";
+    return text + " × " + measures.size_with_unit(film.width) + ".";
+}
+
 std::vector<std::string> about_the_order(const Sheet& sheet, const Measures& measures) {
     const Length needed = Length::from_um(new_length_of(sheet.plan));
     std::vector<std::string> out = whether_it_is_enough(sheet, measures);

@@ -15,6 +15,8 @@ std::string roll_name(const Sheet& sheet, std::size_t used_roll);
 
 /// The lines to be seen from afar: one for each length to buy.
 std::vector<std::string> what_to_order(const Sheet& sheet, const Measures& measures);
+/// "15 m × 1524 mm.": the same once more, in short.
+std::string order_in_a_line(const Sheet& sheet, const Measures& measures);
 /// Needed, spare, left over, price; what comes from stock.
 std::vector<std::string> about_the_order(const Sheet& sheet, const Measures& measures);
 /// Face, arrow and free end; flaws.

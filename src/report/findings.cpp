@@ -18,7 +18,7 @@ std::vector<Mark> warnings_of(const Sheet& sheet, Unit unit) {
     std::vector<Mark> out;
     for (const Fault& fault : sheet.warnings)
         if (fault.severity == Severity::warning && is_of_this_job(sheet, fault.panel))
-            out.push_back({fault.panel, in_unit(own_of(fault), unit),
+            out.push_back({panel_label(sheet.plan.job(), fault), in_unit(own_of(fault), unit),
                            in_unit(fault.common.empty() ? fault.what : fault.common, unit),
                            in_unit(fault.remedy, unit)});
     return out;

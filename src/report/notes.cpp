@@ -46,12 +46,12 @@ Gathering& home_of(const Fault& fault, std::vector<Gathering>& all) {
     return same == all.end() ? all.emplace_back(Gathering{what, fault.remedy, {}, ", "}) : *same;
 }
 
-void add_panel(const Fault& fault, Gathering& home) {
+void add_panel(const Job& job, const Fault& fault, Gathering& home) {
     const std::string own = own_of(fault);
     const bool has_figures = own.find('(') != std::string::npos;
     if (has_figures)
         home.joint = "; ";
-    add_once(home.panels, fault.panel + (own.empty()    ? ""
+    add_once(home.panels, panel_label(job, fault) + (own.empty()    ? ""
                                          : has_figures ? " " + own
                                                        : " (" + own + ")"));
 }
@@ -64,7 +64,7 @@ Texts remarks(const Sheet& sheet, Unit unit) {
             continue;
         Gathering& home = home_of(fault, gathered);
         if (!fault.panel.empty())
-            add_panel(fault, home);
+            add_panel(sheet.plan.job(), fault, home);
     }
     Texts out;
     for (const Gathering& one : gathered) {

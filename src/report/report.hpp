@@ -111,6 +111,9 @@ Document cut_sheet(const Sheet& sheet);
 std::string to_table(const Sheet& sheet, const TextStyle& style = {});
 std::string to_markdown(const Sheet& sheet);
 
+/// A whole run in one row of a table, for people.
+Document summary(const Sheet& sheet);
+
 /// The same job with one film and roll width. Without a sheet `problem` says in a sentence why
 /// there is none.
 struct ComparisonRow {

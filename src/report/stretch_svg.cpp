@@ -1,60 +1,41 @@
 // SPDX-License-Identifier: MIT
 #include "report/area.hpp"
-#include "report/estimate.hpp"
 #include "report/draw/letters.hpp"
+#include "report/estimate.hpp"
 #include "report/numbers.hpp"
-#include "report/stretch_shades.hpp"
+#include "report/stretch_cells.hpp"
 #include "report/svg_text.hpp"
-#include "report/verdict.hpp"
 
 #include <algorithm>
-#include <array>
 #include <cmath>
 #include <vector>
 
 namespace pelt::report {
 namespace {
 
-constexpr int bands = 8;
-constexpr double margin = 30;
-constexpr double text_size = 12;
-constexpr double line_height = 17;
-
-constexpr std::string_view style = R"(<style>
-text { font-family: sans-serif; font-size: 12px; fill: #000 }
-.title { font-size: 18px; font-weight: bold }
-.wrapped { fill: none; stroke: #000; stroke-width: 1; stroke-dasharray: 6 4 }
-.rim { fill: none; stroke: #000; stroke-width: .6; stroke-linecap: round }
-.peak { fill: #fff; stroke: #000; stroke-width: 1.5 }
-.pull { fill: none; stroke: #000; stroke-width: 2 }
+constexpr std::string_view style_before_lines = R"(<style>
+text { font-family: sans-serif; fill: #000 }
+.title { font-weight: bold }
+.peak { fill: #fff; stroke: #000 }
 .arrow { fill: #000; stroke: none }
 .b0 { fill: #fff; stroke: #fff } .b1 { fill: #e2e2e2; stroke: #e2e2e2 }
 .b2 { fill: #c8c8c8; stroke: #c8c8c8 } .b3 { fill: #adadad; stroke: #adadad }
 .b4 { fill: #929292; stroke: #929292 } .b5 { fill: #767676; stroke: #767676 }
 .b6 { fill: #5a5a5a; stroke: #5a5a5a } .b7 { fill: #3c3c3c; stroke: #3c3c3c }
-.shade { stroke-width: .3; stroke-linejoin: round }
-.swatch { stroke: #000; stroke-width: 1 }
-</style>
+.shade { stroke-linejoin: round }
+.swatch { stroke: #000 }
+.wrapped, .rim, .rise, .pull { fill: none; stroke: #000; stroke-linecap: round }
 )";
 
-std::string text_at(double x, double y, std::string_view text, std::string_view css_class = "") {
-    return "<text" + (css_class.empty() ? "" : " class=\"" + std::string(css_class) + "\"") +
-           " x=\"" + svg_number(x) + "\" y=\"" + svg_number(y) + "\">" + xml_text(text) +
-           "</text>\n";
-}
-
-double degrees_of(pelt::Heading heading) {
-    switch (heading) {
-    case pelt::Heading::right:
-        return 0;
-    case pelt::Heading::up:
-        return 90;
-    case pelt::Heading::left:
-        return 180;
-    case pelt::Heading::down:
-        break;
-    }
-    return 270;
+/// Lines as thick as letters of that size ask for.
+std::string style_of(double text) {
+    const auto width = [&](std::string_view of, double share) {
+        return std::string(of) + " { stroke-width: " + svg_number(share * text) + " }\n";
+    };
+    return std::string(style_before_lines) + width(".wrapped", .1) +
+           ".wrapped { stroke-dasharray: " + svg_number(.5 * text) + " " + svg_number(.4 * text) +
+           " }\n" + width(".rim", .1) + width(".rise, .pull, .peak", .15) +
+           width(".swatch", .1) + ".shade { stroke-width: .3 }\n</style>\n";
 }
 
 /// A round figure that no stretch exceeds: 1, 2, 5, 10, 20, 50 … percent.
@@ -66,166 +47,172 @@ double round_above(double percent) {
                 return times * step;
 }
 
+double largest_stretch(const std::vector<const PanelArea*>& drawn) {
+    double most = 0;
+    for (const PanelArea* row : drawn)
+        most = std::max(most, row->map ? row->map->peak_percent : row->stretch.percent);
+    return most;
+}
+
+double mm_along(const PanelArea& row) {
+    return static_cast<double>(box_of(row.wrapped.outer).along()) / um_per_mm;
+}
+
+/// About as wide as it is going to be high, and as wide as the widest panel.
+double width_for(const std::vector<const PanelArea*>& drawn) {
+    constexpr double with_what_stands_beside = 1.5;
+    double area = 0;
+    double widest = 380;
+    for (const PanelArea* row : drawn) {
+        const Box box = box_of(row->wrapped.outer);
+        area += mm_along(*row) * static_cast<double>(box.across()) / um_per_mm;
+        widest = std::max(widest, mm_along(*row));
+    }
+    return std::max(widest, std::sqrt(1.4 * with_what_stands_beside * area));
+}
+
+/// One of a mirrored pair.
+std::vector<const PanelArea*> rows_to_draw(const AreaSheet& sheet) {
+    std::vector<const PanelArea*> out;
+    for (const PanelArea& row : sheet.rows)
+        if (is_drawn(row) && (out.empty() || out.back()->panel != row.panel))
+            out.push_back(&row);
+    return out;
+}
+
 class Picture {
 public:
-    explicit Picture(const AreaSheet& sheet) : sheet_(sheet) {
-        double most = 0;
-        for (const PanelArea& row : sheet.rows)
-            if (row.map)
-                most = std::max(most, row.map->peak_percent);
-        full_ = round_above(most);
+    explicit Picture(const AreaSheet& sheet)
+        : sheet_(sheet), drawn_(rows_to_draw(sheet)), width_(width_for(drawn_)) {
+        constexpr double letters_across = 85;
+        scale_.full_percent = round_above(largest_stretch(drawn_));
+        scale_.text = std::clamp(width_ / letters_across, 12.0, 60.0);
+        margin_ = 2 * scale_.text;
     }
 
     std::string written() {
+        y_ = margin_;
         title();
-        std::string others;
-        for (const PanelArea& row : sheet_.rows)
-            if (row.map && row.map != drawn_)
-                panel(row);
-            else if (!row.map)
-                others += (others.empty() ? "" : ", ") + label(row);
-        if (drawn_)
+        panels();
+        if (!drawn_.empty())
             scale();
-        if (!others.empty())
-            line("Not scanned, so not drawn: " + others + ".");
-        if (drawn_)
-            line("Thin line: the panel. Broken line: the film that stays on. Cross: the largest "
-                 "stretch; the line through it shows which way it pulls.");
-        width_ += margin;
-        y_ += margin;
-        return "<svg xmlns=\"http://www.w3.org/2000/svg\" width=\"" + svg_number(width_) +
-               "mm\" height=\"" + svg_number(y_) + "mm\" viewBox=\"0 0 " + svg_number(width_) +
-               " " + svg_number(y_) + "\">\n<title>" + xml_text("Stretch: " + sheet_.vehicle) +
-               "</title>\n" + std::string(style) + body_ + "</svg>\n";
+        below();
+        const double wide = width_ + 2 * margin_;
+        const double high = y_ + margin_;
+        return "<svg xmlns=\"http://www.w3.org/2000/svg\" width=\"" + svg_number(wide) +
+               "mm\" height=\"" + svg_number(high) + "mm\" viewBox=\"0 0 " + svg_number(wide) +
+               " " + svg_number(high) + "\">\n<title>" + xml_text("Stretch: " + sheet_.vehicle) +
+               "</title>\n" + style_of(scale_.text) + body_ + "</svg>\n";
     }
 
 private:
-    static std::string label(const PanelArea& row) {
-        return row.panel + (row.side == Side::centre ? "" : ", " + std::string(name_of(row.side)));
-    }
-
-    void line(const std::string& text, std::string_view css_class = "") {
-        y_ += line_height;
-        body_ += text_at(margin, y_, text, css_class);
-        width_ =
-            std::max(width_, margin + draw::UnknownLetters().width_em(text, draw::Face::plain) *
-                                          text_size * (css_class.empty() ? 1.0 : 1.5));
+    void words(const std::string& text, double times = 1, std::string_view css_class = "") {
+        const double size = times * scale_.text;
+        // Bold letters are a little wider than plain ones.
+        for (const std::string& line : lines_within(text, width_ / (times > 1 ? 1.15 : 1), size)) {
+            y_ += 1.4 * size;
+            body_ += svg_text_at(margin_, y_, line, size, css_class);
+        }
     }
 
     void title() {
-        y_ = margin;
-        line(sheet_.vehicle + (sheet_.demonstration ? ": demonstration, invented data" : ""),
-             "title");
+        words(sheet_.vehicle + (sheet_.demonstration ? ": demonstration, invented data" : ""), 1.5,
+              "title");
         if (std::any_of(sheet_.rows.begin(), sheet_.rows.end(),
                         [](const PanelArea& row) { return row.guessed; }))
-            line(not_measured);
+            words(not_measured);
         if (!sheet_.film.empty())
-            line("Film: " + sheet_.film +
-                 (sheet_.stretch_limit ? ", gives " + percent(*sheet_.stretch_limit) : ""));
+            words("Film: " + sheet_.film +
+                  (sheet_.stretch_limit ? ", gives " + percent(*sheet_.stretch_limit) : ""));
     }
 
-    void panel(const PanelArea& row) {
-        drawn_ = row.map;
-        const Box box = box_of(row.wrapped.outer);
-        const auto mm = [](Um um) { return static_cast<double>(um) / um_per_mm; };
-        y_ += line_height;
-        std::string head = label(row) + ": " + stretch_text(row.stretch);
-        if (const auto lies = how_it_lies(row.stretch, sheet_.stretch_limit))
-            head += ", " + in_words(*lies);
-        line(head + "; " + where_most(*row.map));
-        y_ += line_height / 2;
-        // Blank (x, y) to paper: y runs down.
-        const double left = margin - mm(box.low.x);
-        const double top = y_ + mm(box.high.y);
-        body_ += "<g>\n<title>" + xml_text(head) + "</title>\n";
-        shades(*row.map, left, top);
-        rim(*row.map, left, top);
-        outline(row.wrapped, left, top);
-        if (!is_much_the_same(*row.map))
-            peak(*row.map, left, top);
-        body_ += "</g>\n";
-        const double right = margin + mm(box.along());
-        if (row.forward) {
-            body_ += svg_arrow(right + 40, y_ + 40, 60, degrees_of(*row.forward));
-            body_ += text_at(right + 10, y_ + 90, "film arrow");
+    /// Side by side from the left, in the order of the file, a new row where one is full.
+    void panels() {
+        std::vector<StretchCell> cells;
+        for (const PanelArea* row : drawn_) {
+            cells.push_back(stretch_cell(*row, sheet_.stretch_limit, scale_));
+            width_ = std::max(width_, cells.back().width);
         }
-        width_ = std::max(width_, right + 80);
-        y_ += std::max(mm(box.across()), 100.0);
-    }
-
-    void shades(const StretchMap& map, double left, double top) {
-        std::array<std::string, bands> paths;
-        for (const Shade& shade : shades_of(map, full_ / bands, bands)) {
-            std::string& path = paths[static_cast<std::size_t>(shade.band)];
-            for (std::size_t k = 0; k < shade.ring.size(); ++k)
-                path += (k == 0 ? "M" : "L") + svg_number(left + shade.ring[k].x) + " " +
-                        svg_number(top - shade.ring[k].y);
-            path += "Z";
+        double x = 0;
+        double highest = 0;
+        for (const StretchCell& cell : cells) {
+            if (x > 0 && x + cell.width > width_) {
+                y_ += highest;
+                x = highest = 0;
+            }
+            if (x == 0)
+                y_ += scale_.text;
+            body_ += "<g transform=\"translate(" + svg_number(margin_ + x) + " " +
+                     svg_number(y_) + ")\">\n" + cell.svg + "</g>\n";
+            x += cell.width + 2 * scale_.text;
+            highest = std::max(highest, cell.height);
         }
-        for (std::size_t band = 0; band < bands; ++band)
-            if (!paths[band].empty())
-                body_ += "<path class=\"shade b" + std::to_string(band) + "\" d=\"" + paths[band] +
-                         "\"/>\n";
-    }
-
-    void rim(const StretchMap& map, double left, double top) {
-        std::string path;
-        for (const auto& [a, b] : rim_of(map))
-            path += "M" + svg_number(left + a.x) + " " + svg_number(top - a.y) + "L" +
-                    svg_number(left + b.x) + " " + svg_number(top - b.y);
-        body_ += "<path class=\"rim\" d=\"" + path + "\"/>\n";
-    }
-
-    void outline(const Polygon& polygon, double left, double top) {
-        std::vector<Ring> rings = polygon.holes;
-        rings.push_back(polygon.outer);
-        std::string path;
-        for (const Ring& ring : rings) {
-            for (std::size_t i = 0; i < ring.size(); ++i)
-                path += (i == 0 ? "M" : "L") +
-                        svg_number(left + static_cast<double>(ring[i].x) / um_per_mm) + " " +
-                        svg_number(top - static_cast<double>(ring[i].y) / um_per_mm);
-            path += "Z";
-        }
-        body_ += "<path class=\"wrapped\" d=\"" + path + "\"/>\n";
-    }
-
-    void peak(const StretchMap& map, double left, double top) {
-        constexpr double reach = 14;
-        const double x = left + map.peak.x;
-        const double y = top - map.peak.y;
-        body_ += "<path class=\"pull\" d=\"M" + svg_number(x - reach * map.pull.x) + " " +
-                 svg_number(y + reach * map.pull.y) + "L" + svg_number(x + reach * map.pull.x) +
-                 " " + svg_number(y - reach * map.pull.y) + "\"/>\n<circle class=\"peak\" cx=\"" +
-                 svg_number(x) + "\" cy=\"" + svg_number(y) +
-                 "\" r=\"4\"/>\n<path class=\"pull\" d=\"M" + svg_number(x - 3) + " " +
-                 svg_number(y) + "h6M" + svg_number(x) + " " + svg_number(y - 3) + "v6\"/>\n";
+        y_ += highest;
     }
 
     void scale() {
-        y_ += 2 * line_height;
-        for (int band = 0; band < bands; ++band) {
-            const double x = margin + 44 * band;
+        const double wide = 4 * scale_.text;
+        y_ += 2 * scale_.line_height();
+        for (int band = 0; band < stretch_bands; ++band) {
+            const double x = margin_ + wide * band;
             body_ += "<rect class=\"b" + std::to_string(band) + " swatch\" x=\"" + svg_number(x) +
-                     "\" y=\"" + svg_number(y_) + "\" width=\"44\" height=\"14\"/>\n";
-            body_ += text_at(x, y_ + 28, percent(full_ * band / bands));
+                     "\" y=\"" + svg_number(y_) + "\" width=\"" + svg_number(wide) +
+                     "\" height=\"" + svg_number(1.2 * scale_.text) + "\"/>\n";
+            mark(x, scale_.full_percent * band / stretch_bands);
         }
-        body_ += text_at(margin + 44 * bands, y_ + 28, percent(full_));
-        width_ = std::max(width_, margin + 44.0 * (bands + 1));
-        y_ += 38;
+        mark(margin_ + wide * stretch_bands, scale_.full_percent);
+        y_ += 3.2 * scale_.text;
+        length_bar();
+    }
+
+    void mark(double x, double at_percent) {
+        body_ += svg_text_at(x, y_ + 2.3 * scale_.text, percent(at_percent), scale_.text);
+    }
+
+    /// A round length about eight letters long.
+    void length_bar() {
         const bool inches = Measures(sheet_.unit).size_unit() == "in";
-        const double bar = inches ? 101.6 : 100;
-        body_ += "<path class=\"pull\" d=\"M" + svg_number(margin) + " " + svg_number(y_ + 8) +
-                 "v-8h" + svg_number(bar) + "v8\"/>\n" +
-                 text_at(margin + bar + 8, y_ + 6, inches ? "4 in" : "100 mm");
-        y_ += 14;
+        const double unit = inches ? 25.4 : 1;
+        const double steps = round_above(8 * scale_.text / unit);
+        const double tick = .7 * scale_.text;
+        body_ += "<path class=\"pull\" d=\"M" + svg_number(margin_) + " " + svg_number(y_ + tick) +
+                 "v-" + svg_number(tick) + "h" + svg_number(steps * unit) + "v" +
+                 svg_number(tick) + "\"/>\n" +
+                 svg_text_at(margin_ + steps * unit + .7 * scale_.text, y_ + .6 * scale_.text,
+                             std::to_string(std::lround(steps)) + (inches ? " in" : " mm"),
+                             scale_.text);
+        y_ += 1.2 * scale_.text;
+    }
+
+    void below() {
+        if (!drawn_.empty())
+            words("Thin line: the panel. Broken line: the film that stays on.");
+        if (has(true))
+            words("Cross: the largest stretch; the line through it shows which way it pulls.");
+        if (has(false))
+            words("One grey all over: measured by tape, an estimate for the whole panel. The arcs "
+                  "over it and beside it are its rises as measured, with the straightedge as a "
+                  "broken line.");
+        std::string others;
+        for (const PanelArea& row : sheet_.rows)
+            if (!is_drawn(row))
+                others += (others.empty() ? "" : ", ") + panel_and_side(row);
+        if (!others.empty())
+            words("Not drawn, since no rise was measured: " + others + ".");
+    }
+
+    bool has(bool scans) const {
+        return std::any_of(drawn_.begin(), drawn_.end(), [&](const PanelArea* row) {
+            return (row->map != nullptr) == scans;
+        });
     }
 
     const AreaSheet& sheet_;
-    std::shared_ptr<const StretchMap> drawn_; ///< the other side is its mirror image
-    double full_ = 1;
+    std::vector<const PanelArea*> drawn_; ///< the other side of a pair is its mirror image
+    double width_;                        ///< without the margins
+    StretchScale scale_;
+    double margin_ = 0;
     double y_ = 0;
-    double width_ = 420;
     std::string body_;
 };
 

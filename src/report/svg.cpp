@@ -44,7 +44,7 @@ private:
         const Job& job = sheet_.plan.job();
         y_ = page_margin / 2;
         put_left(draw::Face::bold, title_size,
-                 vehicles_of(job) + (is_demonstration(job) ? " · DEMONSTRATION" : ""));
+                 vehicles_by_letter(job) + (is_demonstration(job) ? " · DEMONSTRATION" : ""));
         put_left(draw::Face::plain, note_size,
                  "Film: " + job.film.name + " · " + by_text(job.by) +
                      " · face up, free end on the left" +

@@ -11,7 +11,16 @@ namespace pelt::report {
 std::string panel_label(const Job& job, int vehicle, int panel) {
     const Vehicle& of = job.vehicles.at(static_cast<std::size_t>(vehicle));
     const std::string& name = of.panels.at(static_cast<std::size_t>(panel)).name;
-    return job.vehicles.size() > 1 ? of.name + ": " + name : name;
+    return job.vehicles.size() > 1 ? letter_of(vehicle) + ": " + name : name;
+}
+
+std::string panel_label(const Job& job, const Fault& fault) {
+    if (job.vehicles.size() < 2 || fault.panel.empty() || !fault.place.source)
+        return fault.panel;
+    for (std::size_t v = 0; v < job.vehicles.size(); ++v)
+        if (job.vehicles[v].place.source == fault.place.source)
+            return letter_of(static_cast<int>(v)) + ": " + fault.panel;
+    return fault.panel;
 }
 
 std::string panel_label(const Job& job, int vehicle, int panel, Side side) {

@@ -12,8 +12,8 @@
 namespace pelt::report {
 
 /// What to call a piece: "front door", "roof, piece 1 of 2 (right)", "front bumper, inlay lower
-/// grille", "step, no. 2", "wing, inner face"; the vehicle's name stands in front where there are
-/// several.
+/// grille", "step, no. 2", "wing, inner face"; the vehicle's letter stands in front where there are
+/// several: "B: roof".
 std::string label_of(const Job& job, const PieceId& id);
 /// With its side, where it has one: "front door, left".
 std::string full_label_of(const Job& job, const PieceId& id);
@@ -21,6 +21,9 @@ std::string full_label_of(const Job& job, const PieceId& id);
 std::string panel_label(const Job& job, int vehicle, int panel);
 /// "front door, left"; a centre panel is just its name.
 std::string panel_label(const Job& job, int vehicle, int panel, Side side);
+
+/// The panel that a fault is about.
+std::string panel_label(const Job& job, const Fault& fault);
 
 /// "front bumper/1", "door handle/left/no 2": as it is written behind an option.
 std::string as_options_name(const Job& job, const LeftOut& what);

@@ -26,8 +26,8 @@ constexpr auto panel_times = std::to_array<PanelTime>({
     {b_pillar, within(15, 30)},       {c_pillar, within(15, 30)},
     {sill, within(25, 45)},           {spoiler, within(45, 100)},
     {door_jamb, within(40, 75)},      {tank, within(60, 120)},
-    {headlamp_cowl, within(20, 45)},  {side_cowl, within(20, 45)},
-    {seat_cowl, within(20, 45)},      {tail_cowl, within(20, 45)},
+    {headlamp_fairing, within(20, 45)},  {side_fairing, within(20, 45)},
+    {seat_fairing, within(20, 45)},      {tail_fairing, within(20, 45)},
 });
 
 struct ShapeFactor {

@@ -54,10 +54,10 @@ constexpr auto chances = std::to_array<Row>({
     {cargo_wall, 3},
     {tank, 20},
     {fairing, 11.5},
-    {headlamp_cowl, 11.5},
-    {side_cowl, 11.5},
-    {seat_cowl, 11.5},
-    {tail_cowl, 11.5},
+    {headlamp_fairing, 11.5},
+    {side_fairing, 11.5},
+    {seat_fairing, 11.5},
+    {tail_fairing, 11.5},
 });
 
 } // namespace

@@ -7,15 +7,16 @@ namespace pelt::trade {
 namespace {
 
 constexpr auto table = std::to_array<Consumable>({
-    {"wipe-down fluid", "l", UsedBy::area, 0.08, 0.16},
-    {"degreaser", "l", UsedBy::area, 0.04, 0.08},
-    {"glue remover", "l", UsedBy::old_film, 0.04, 0.16},
+    {"wipe-down fluid", "l", UsedBy::area, 0.08, 0.16, 1, Hazard::solvent},
+    {"degreaser", "l", UsedBy::area, 0.04, 0.08, 1, Hazard::solvent},
+    {"glue remover", "l", UsedBy::old_film, 0.04, 0.16, 1, Hazard::solvent},
     {"clay", "g", UsedBy::area, 8, 16, 100},
     {"lint-free wipes", "", UsedBy::area, 3.3, 6.6},
-    {"blade tips", "", UsedBy::pieces, blade_tips_a_panel.least, blade_tips_a_panel.most},
+    {"blade tips", "", UsedBy::pieces, blade_tips_a_panel.least, blade_tips_a_panel.most, 1,
+     Hazard::blade},
     {"cutting tape", "m", UsedBy::cut_out, 1.1, 1.5},
     {"edge tape", "m", UsedBy::hard_edges, 1, 1.2},
-    {"primer", "ml", UsedBy::hard_edges, 4, 8, 100},
+    {"primer", "ml", UsedBy::hard_edges, 4, 8, 100, Hazard::solvent},
     {"masking tape", "rolls", UsedBy::area, 0.08, 0.16},
     {"double-sided tape", "m", UsedBy::badges, 0.1, 0.3},
     {"clips", "", UsedBy::clips, clips_broken_percent.least / 100.0,
@@ -28,6 +29,13 @@ constexpr auto table = std::to_array<Consumable>({
 
 std::span<const Consumable> consumables() {
     return table;
+}
+
+Hazard hazard_of(std::string_view name) {
+    for (const Consumable& row : table)
+        if (row.name == name)
+            return row.hazard;
+    return Hazard::none;
 }
 
 } // namespace pelt::trade

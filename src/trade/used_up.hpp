@@ -19,6 +19,9 @@ enum class UsedBy {
     badges,
 };
 
+/// What it can do to whoever works with it.
+enum class Hazard { none, blade, solvent };
+
 struct Consumable {
     std::string_view name; ///< as the shop file's prices call it
     std::string_view unit; ///< empty: pieces
@@ -26,8 +29,12 @@ struct Consumable {
     double low; ///< for one of what drives it
     double high;
     double priced_for = 1; ///< units that one price is for
+    Hazard hazard = Hazard::none;
 };
 
 std::span<const Consumable> consumables();
+
+/// Of the one with that name; none for a name that is not in the table.
+Hazard hazard_of(std::string_view name);
 
 } // namespace pelt::trade

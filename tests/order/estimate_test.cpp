@@ -96,9 +96,48 @@ TEST_CASE("the panel that makes lengths differ is found, and no other") {
     CHECK(first[0].panel == 3);
     // 100² + 60² of 100² + 60² + 70²; the factors are only nearly uncorrelated.
     CHECK(first[0].percent == doctest::Approx(100 * 13'600.0 / 18'500).epsilon(.12));
+    CHECK(first[0].rank == 1);
     for (Draw& same : draws)
         same.length = 10'000 * um_per_mm;
     CHECK(measure_first(draws, factors, 7).empty());
+}
+
+/// Lengths that follow the widths of the first four panels so far, and a little chance.
+std::vector<Draw> following(const Factors& factors, const std::vector<double>& mm, double chance) {
+    Random random(11);
+    std::vector<Draw> draws;
+    for (std::size_t i = 0; i < factors.axes[0].size(); ++i) {
+        double length = 10'000 + chance * normal_quantile(.001 + .998 * random.unit());
+        for (std::size_t p = 0; p < mm.size(); ++p)
+            length += mm[p] * factors.panels[p].x[i];
+        draws.push_back(draw(std::llround(length)));
+    }
+    return draws;
+}
+
+TEST_CASE("panels that matter alike have one rank, one that matters clearly less another") {
+    std::vector<PanelOf> panels;
+    for (int i = 0; i < 20; ++i)
+        panels.push_back({0, i});
+    const Factors factors = stratified_factors(panels, 200, 7);
+    const auto first = measure_first(following(factors, {100, 103, 50, 5}, 40), factors, 7);
+    REQUIRE(first.size() == 3); // 5 mm beside a chance of 40 mm is none
+    CHECK(first[0].rank == 1);
+    CHECK(first[1].rank == 1);
+    CHECK(first[2].panel == 2);
+    CHECK(first[2].rank == 3);
+    // A small panel is told beside large ones where little is left to chance.
+    CHECK(measure_first(following(factors, {100, 103, 50, 5}, 2), factors, 7).size() == 4);
+}
+
+TEST_CASE("with too many panels for a fit of all at once the largest is still found") {
+    std::vector<PanelOf> panels;
+    for (int i = 0; i < 120; ++i)
+        panels.push_back({0, i});
+    const Factors factors = stratified_factors(panels, 200, 7);
+    const auto first = measure_first(following(factors, {100}, 60), factors, 7);
+    REQUIRE(first.size() == 1);
+    CHECK(first[0].panel == 0);
 }
 
 Request guessed(const std::string& panels, double length_mm = 4710) {

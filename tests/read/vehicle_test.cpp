@@ -173,7 +173,7 @@ TEST_CASE("openings and hardware") {
              "clear: lamp}\n"
              "    edges: {top: {wrap: 6, behind: door cards}}\n"
              "hardware:\n"
-             "  door handles: {tool: T25 driver, minutes: 12.5, clips: 2, count: 4, after: [door "
+             "  door handles: {tool: six-lobe 25 driver, minutes: 12.5, clips: 2, count: 4, after: [door "
              "cards]}\n"
              "  door cards: {}\n"));
     CHECK(told(reading).empty());
@@ -188,7 +188,7 @@ TEST_CASE("openings and hardware") {
     CHECK(door.openings[1].keep_clear == "lamp");
     CHECK(door.edges.at(0).behind == "door cards");
     const Hardware& handles = reading.value->hardware.at(0);
-    CHECK(handles.tool == "T25 driver");
+    CHECK(handles.tool == "six-lobe 25 driver");
     CHECK(handles.minutes_each == 12.5);
     CHECK(handles.clips_each == 2);
     CHECK(handles.count == 4);

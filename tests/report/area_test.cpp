@@ -1,11 +1,14 @@
 // SPDX-License-Identifier: MIT
 #include "job.hpp"
 #include "report/area.hpp"
+#include "report/draw/letters.hpp"
 
 #include <doctest/doctest.h>
 #include <nlohmann/json.hpp>
 
+#include <regex>
 #include <string>
+#include <vector>
 
 using namespace pelt;
 using namespace pelt::report;
@@ -110,4 +113,59 @@ TEST_CASE("how film lies: ok, care, split: null without a film or a figure") {
     hood.curvature = -4e-6;
     CHECK(to_markdown(area_report(sheet)).find("lay an inlay into the hollow") !=
           std::string::npos);
+}
+
+namespace {
+
+/// Panels by tape whose names are long, one without rises.
+AreaSheet many_by_tape() {
+    AreaSheet sheet;
+    sheet.vehicle = "Van with a name that is about as long as names of vans ever get in a workshop";
+    sheet.film = "Film";
+    sheet.stretch_limit = 12;
+    for (int i = 0; i < 30; ++i) {
+        PanelArea row;
+        row.panel = "panel number " + std::to_string(i);
+        row.wrapped = rectangle(1'000'000 + 20'000 * i, 700'000);
+        row.stretch = {StretchAsked::Is::estimate, 3};
+        row.forward = pelt::Heading::up;
+        row.outline = {{10, 10}, {900, 10}, {900, 600}, {10, 600}};
+        row.crown = Crown{30, i % 2 == 0 ? 20.0 : 0.0};
+        if (i % 10 == 9)
+            row.crown.reset();
+        sheet.rows.push_back(row);
+    }
+    return sheet;
+}
+
+std::vector<std::string> found(const std::string& text, const std::string& pattern) {
+    const std::regex regex(pattern);
+    std::vector<std::string> out;
+    for (std::sregex_iterator it(text.begin(), text.end(), regex), end; it != end; ++it)
+        out.push_back((*it)[1]);
+    return out;
+}
+
+} // namespace
+
+TEST_CASE("a picture of stretch draws panels by tape with their arcs, and names those without") {
+    const std::string svg = to_svg(many_by_tape());
+    // An arc for each rise that was measured: 27 over the width, 15 over the height.
+    CHECK(found(svg, "(class=\"rise\")").size() == 27 + 15);
+    CHECK(svg.find("Not drawn, since no rise was measured: panel number 9, panel number 19, panel "
+                   "number 29.") != std::string::npos);
+    CHECK(svg.find("Cross:") == std::string::npos); // no scan, so no cross
+}
+
+TEST_CASE("words of a picture of stretch stay inside it") {
+    const std::string svg = to_svg(many_by_tape());
+    const double width = std::stod(found(svg, "width=\"([0-9.]+)mm\"").at(0));
+    const std::regex text("<text[^>]* x=\"([-0-9.]+)\"[^>]*font-size=\"([0-9.]+)\">([^<]*)<");
+    const draw::UnknownLetters letters;
+    std::size_t texts = 0;
+    for (std::sregex_iterator it(svg.begin(), svg.end(), text), end; it != end; ++it, ++texts)
+        CHECK(std::stod((*it)[1]) + letters.width((*it)[3].str(), std::stod((*it)[2])) <= width);
+    CHECK(texts > 30);
+    // About as high as wide, and not a column of thirty panels.
+    CHECK(std::stod(found(svg, "height=\"([0-9.]+)mm\"").at(0)) < 2 * width);
 }

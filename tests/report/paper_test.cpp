@@ -281,7 +281,7 @@ TEST_CASE("film that goes flush under what stays on is not called a tuck") {
         test::request("vehicle: Left on\npanels:\n"
                       "  door: {sides: left, size: [900, 600], forward: left,\n"
                       "         edges: {all: {wrap: 12}, top: {behind: trim}}}\n"
-                      "hardware:\n  trim: {tool: trim lever, minutes: 5, clips: 4}\n",
+                      "hardware:\n  trim: {tool: trim tool, minutes: 5, clips: 4}\n",
                       test::priced_film);
     request.leave = {"trim"};
     const Sheet sheet = test::sheet(std::move(request));

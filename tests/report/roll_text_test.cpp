@@ -98,6 +98,6 @@ TEST_CASE("drawings are for terminals only") {
     CHECK(to_text(document, {}).empty());
     CHECK(to_markdown(document).empty());
     TextStyle style;
-    style.pictures = true;
+    style.on_a_terminal = true;
     CHECK_FALSE(to_text(document, style).empty());
 }

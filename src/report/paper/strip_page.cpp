@@ -3,6 +3,7 @@
 
 #include "report/draw/roll.hpp"
 #include "report/figures.hpp"
+#include "report/legend.hpp"
 #include "report/lists.hpp"
 #include "report/paper/strip_lists.hpp"
 #include "report/paper/type_sizes.hpp"
@@ -69,6 +70,8 @@ public:
         flow.space(gap);
         flow.add_centred(drawing.picture);
         flow.space(gap);
+        flow.add(legend(size_));
+        flow.space(gap);
         if (!lists_fit(size_)) {
             flow.new_page();
             flow.add(Title{title() + ": CUTS AND PIECES", ""});
@@ -123,6 +126,12 @@ private:
         return before - flow.room();
     }
 
+    draw::Picture legend(PageSize size) const {
+        return legend_of_stretch(sheet_, pieces_, {strip_.roll, strip_.from, strip_.to},
+                                 smallest_type, Flow(size, plain_type, letters_).width(),
+                                 letters_);
+    }
+
     const Roll& roll() const {
         return sheet_.plan.job().rolls.at(sheet_.plan.layout().rolls.at(strip_.roll).roll);
     }
@@ -134,7 +143,7 @@ private:
     double height_under_title(PageSize size) const {
         Flow flow(size, plain_type, letters_);
         flow.add(title_with(1));
-        return flow.room() - 2 * gap - 0.5;
+        return flow.room() - legend(size).height - 3 * gap - 0.5;
     }
     /// Whether a drawing of fair size and the lists go on one page.
     bool lists_fit(PageSize size) const { return height_beside_lists(size) >= least_drawing; }
