@@ -1,0 +1,42 @@
+# SPDX-License-Identifier: MIT
+# What a package of Debian has more than what is installed by hand (Debian Policy 12.1, 12.3, 12.5,
+# 12.7). cpack runs this between installing to a folder of its own and packing that.
+if(NOT CPACK_GENERATOR STREQUAL "DEB")
+  return()
+endif()
+
+set(share ${CPACK_TEMPORARY_INSTALL_DIRECTORY}/usr/share)
+if(NOT EXISTS ${share}/pelt)
+  message(FATAL_ERROR "nothing is installed in ${share}")
+endif()
+
+function(pelt_run)
+  execute_process(COMMAND ${ARGN} COMMAND_ERROR_IS_FATAL ANY)
+endfunction()
+
+# Its text is in the file called copyright, where Debian has it.
+file(REMOVE ${share}/doc/pelt/LICENSE)
+file(COPY ${CPACK_PELT_PACKAGING}/copyright DESTINATION ${share}/doc/pelt)
+
+execute_process(
+  COMMAND awk -v version=${CPACK_PACKAGE_VERSION} -v packager=${CPACK_PACKAGE_CONTACT}
+    -v epoch=$ENV{SOURCE_DATE_EPOCH} -f ${CPACK_PELT_TOP}/packaging/changelog.awk
+    ${CPACK_PELT_TOP}/CHANGELOG.md
+  OUTPUT_FILE ${share}/doc/pelt/changelog COMMAND_ERROR_IS_FATAL ANY)
+
+file(COPY ${CPACK_PELT_TOP}/packaging/lintian-overrides
+  DESTINATION ${share}/lintian/overrides)
+file(RENAME ${share}/lintian/overrides/lintian-overrides ${share}/lintian/overrides/pelt)
+
+# -n: without the name and time of the file.
+file(GLOB pages ${share}/man/man*/*[0-9])
+pelt_run(gzip -9n ${pages} ${share}/doc/pelt/changelog)
+
+file(GLOB_RECURSE files LIST_DIRECTORIES false ${share}/*)
+foreach(file ${files})
+  if(NOT IS_SYMLINK ${file})
+    pelt_run(chmod 0644 ${file})
+  endif()
+endforeach()
+pelt_run(find ${CPACK_TEMPORARY_INSTALL_DIRECTORY} -exec
+  touch --no-dereference --date=@$ENV{SOURCE_DATE_EPOCH} {} +)
