@@ -1,7 +1,19 @@
 # SPDX-License-Identifier: MIT
-# What a package of Debian has more than what is installed by hand (Debian Policy 12.1, 12.3, 12.5,
-# 12.7). cpack runs this between installing to a folder of its own and packing that.
+# cpack runs this between installing to a folder of its own and packing that. A package of Debian gets
+# what it has more than what is installed by hand (Debian Policy 12.1, 12.3, 12.5, 12.7).
+function(pelt_run)
+  execute_process(COMMAND ${ARGN} COMMAND_ERROR_IS_FATAL ANY)
+endfunction()
+
+# All times are one, and the file mask of whoever makes the package is not seen in it.
+macro(pelt_settle)
+  pelt_run(chmod -R u=rwX,go=rX ${CPACK_TEMPORARY_INSTALL_DIRECTORY})
+  pelt_run(find ${CPACK_TEMPORARY_INSTALL_DIRECTORY} -exec
+    touch --no-dereference --date=@$ENV{SOURCE_DATE_EPOCH} {} +)
+endmacro()
+
 if(NOT CPACK_GENERATOR STREQUAL "DEB")
+  pelt_settle()
   return()
 endif()
 
@@ -9,10 +21,6 @@ set(share ${CPACK_TEMPORARY_INSTALL_DIRECTORY}/usr/share)
 if(NOT EXISTS ${share}/pelt)
   message(FATAL_ERROR "nothing is installed in ${share}")
 endif()
-
-function(pelt_run)
-  execute_process(COMMAND ${ARGN} COMMAND_ERROR_IS_FATAL ANY)
-endfunction()
 
 # Its text is in the file called copyright, where Debian has it.
 file(REMOVE ${share}/doc/pelt/LICENSE)
@@ -32,11 +40,4 @@ file(RENAME ${share}/lintian/overrides/lintian-overrides ${share}/lintian/overri
 file(GLOB pages ${share}/man/man*/*[0-9])
 pelt_run(gzip -9n ${pages} ${share}/doc/pelt/changelog)
 
-file(GLOB_RECURSE files LIST_DIRECTORIES false ${share}/*)
-foreach(file ${files})
-  if(NOT IS_SYMLINK ${file})
-    pelt_run(chmod 0644 ${file})
-  endif()
-endforeach()
-pelt_run(find ${CPACK_TEMPORARY_INSTALL_DIRECTORY} -exec
-  touch --no-dereference --date=@$ENV{SOURCE_DATE_EPOCH} {} +)
+pelt_settle()

@@ -48,7 +48,8 @@ class Terminal:
             ready, _, _ = select.select([self.terminal], [], [], LONGEST_WAIT)
             assert ready, f"the shell waits; it has printed:\n{text}"
             text += os.read(self.terminal, 65536).decode(errors="replace")
-        return re.sub(r"\x1b(\[[0-9;?]*[a-zA-Z]|[=>])", "", text)
+        # Without what moves the cursor, and the pauses for slow terminals.
+        return re.sub(r"\x1b(\[[0-9;?]*[a-zA-Z]|[=>])|\x00", "", text)
 
     def last_word(self, line, then=""):
         """The last word after Tab and what is typed then, as a program would get it."""
