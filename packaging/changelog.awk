@@ -42,6 +42,6 @@ END {
         print "CHANGELOG.md has no section of " version > "/dev/stderr"
         exit 1
     }
-    "LC_ALL=C TZ=UTC date -R -d @" epoch | getline date
+    ("LC_ALL=C TZ=UTC date -R -d @" epoch) | getline date
     print "\n -- " packager "  " date
 }

@@ -32,10 +32,6 @@ execute_process(
     ${CPACK_PELT_TOP}/CHANGELOG.md
   OUTPUT_FILE ${share}/doc/pelt/changelog COMMAND_ERROR_IS_FATAL ANY)
 
-file(COPY ${CPACK_PELT_TOP}/packaging/lintian-overrides
-  DESTINATION ${share}/lintian/overrides)
-file(RENAME ${share}/lintian/overrides/lintian-overrides ${share}/lintian/overrides/pelt)
-
 # -n: without the name and time of the file.
 file(GLOB pages ${share}/man/man*/*[0-9])
 pelt_run(gzip -9n ${pages} ${share}/doc/pelt/changelog)
