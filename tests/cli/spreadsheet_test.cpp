@@ -53,7 +53,7 @@ bool would_run(const std::string& field) {
 
 const std::vector<std::vector<std::string>>& commands_with_csv() {
     static const std::vector<std::vector<std::string>> all{
-        {"cut", "bad.yaml", "bad-film.yaml", "--with", "=extra"},
+        {"cut", "bad.yaml", "bad-film.yaml", "--with", "+extra"},
         {"cut", "bad.yaml", "bad-film.yaml", "--summary"},
         {"cut", "like.yaml", "bad-film.yaml"},
         {"area", "bad.yaml", "bad-film.yaml"},
@@ -67,13 +67,13 @@ const std::vector<std::vector<std::string>>& commands_with_csv() {
 void write_hostile_files(const cli_test::Program& pelt) {
     pelt.folder().write(
         "bad.yaml",
-        "vehicle: '=cmd|calc;=2'\noverall: [4000, 1700, 1500]\npanels:\n"
+        "vehicle: '=cmd|calc;=2'\noverall: {length: 4000, width: 1700, height: 1500}\npanels:\n"
         "  '+hood': {size: [1200.5, 800], forward: up, edges: none, is: hood, group: '@top'}\n"
         "  '-roof': {size: [1300, 900], forward: up, edges: none, is: roof}\n"
-        "  '1.5': {size: [300, 200], forward: up, edges: none, is: other, extra: '=extra'}\n"
+        "  '1.5': {size: [300, 200], forward: up, edges: none, is: plain panel, extra: '+extra'}\n"
         "hardware:\n  '@jets': {tool: '=screw;driver', with: ['+hood'], minutes: 2.5}\n"
         "  '+rail': {tool: '-key', with: ['-roof'], after: ['@jets'], minutes: 3}\n");
-    pelt.folder().write("like.yaml", "vehicle: '@like'\nlike: bad.yaml\noverall: [4100, 1700, 1500]\n");
+    pelt.folder().write("like.yaml", "vehicle: '@like'\nlike: bad.yaml\noverall: {length: 4100, width: 1700, height: 1500}\n");
     pelt.folder().write("bad-film.yaml",
                         "film: '-film;x'\nroll: {width: 1524 mm, trim: 6 mm}\ndirection: two-way\n"
                         "allowances: {tuck: 0 mm, bleed: 10 mm, margin: 40 mm, overlap: 10 mm, "
