@@ -126,8 +126,9 @@ CommandRow list_row() {
             0,
             1,
             "the vehicles and films that are installed",
-            "Lists the vehicles and films that can be called by their name alone. With NAME it "
-            "prints that file, to copy and edit. With --form it makes a form to measure by.",
+            "Lists the vehicles and films that can be called by their name alone, and says which are "
+            "yours: those below ~/.local/share/pelt. With NAME it prints that file, to copy and "
+            "edit. With --form it makes a form to measure by.",
             {
                 {"pelt list", "what there is"},
                 {"pelt list town-hatchback > mine.yaml", "a start for a file of your own"},

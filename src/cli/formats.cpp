@@ -4,6 +4,7 @@
 #include "cli/colour.hpp"
 #include "cli/complaints.hpp"
 #include "cli/context.hpp"
+#include "cli/csv_wish.hpp"
 #include "cli/output.hpp"
 #include "cli/progress.hpp"
 #include "cli/statuses.hpp"
@@ -188,17 +189,18 @@ std::vector<Target> targets_of(const Arguments& arguments, Faults& faults) {
     const bool prints = std::any_of(targets.begin(), targets.end(), is_pdf);
     if (arguments.count(Opt::paper) > 0 && faults.empty() && !prints)
         faults.push_back(usage("--paper goes with PDF only", "add '--out sheet.pdf'"));
+    set_dialect(arguments, targets, faults);
     return targets;
 }
 
 std::vector<Target> targets_in(const std::vector<Format>& formats, std::string_view what,
                                const Arguments& arguments, Faults& faults) {
     const auto outs = arguments.values.find(Opt::out);
-    if (outs == arguments.values.end())
-        return {{"-", formats.front()}};
     std::vector<Target> targets;
+    if (outs == arguments.values.end())
+        targets = {{"-", formats.front()}};
     std::set<std::string> seen;
-    for (const std::string& path : outs->second) {
+    for (const std::string& path : outs == arguments.values.end() ? Paths{} : outs->second) {
         if (!seen.insert(path).second) {
             faults.push_back(given_twice(path));
             continue;
@@ -217,6 +219,7 @@ std::vector<Target> targets_in(const std::vector<Format>& formats, std::string_v
             faults.push_back(*fault);
     }
     tell_of_one_file_twice(targets, faults);
+    set_dialect(arguments, targets, faults);
     return targets;
 }
 
@@ -272,9 +275,9 @@ int write_results(const std::vector<Target>& targets,
     std::optional<std::string> printed;
     for (const Target& target : targets)
         if (target.is_standard_output())
-            printed = render(target);
+            printed = as_wanted(render(target), target);
         else
-            files.push_back({target.path, render(target)});
+            files.push_back({target.path, as_wanted(render(target), target)});
     if (const auto fault = write_files(files)) {
         messages.tell(*fault);
         return status_of({*fault});

@@ -23,6 +23,7 @@ enum class Format { table, csv, json, markdown, svg, pdf };
 struct Target {
     std::string path;
     Format format = Format::table;
+    report::CsvDialect csv = report::CsvDialect::comma; ///< of a CSV
     bool is_standard_output() const { return path == "-"; }
 };
 
@@ -56,6 +57,9 @@ Unit unit_of(const Arguments& arguments);
 /// The same where nothing is asked for: that of the film's roll width, though never meters, which no
 /// ruler has.
 Unit unit_of(const Arguments& arguments, const Film& film);
+
+/// Bytes of a target's format as it wants them: CSV in its dialect, others as they are.
+std::string as_wanted(std::string bytes, const Target& target);
 
 /// Renders everything, then writes the files and at last standard output, which may be a pipe that
 /// closes early. Tells what was written and what could not be. An exit status.

@@ -18,6 +18,12 @@ using Files = std::vector<InstalledFile>;
 
 constexpr std::string_view ending = ".yaml";
 
+/// A folder from the environment; relative ones are to be ignored.
+std::optional<fs::path> absolute_folder(const World& world, const char* name) {
+    const fs::path folder(world.variable(name).value_or(""));
+    return folder.is_absolute() ? std::optional(folder) : std::nullopt;
+}
+
 /// Names that installed files had once; they still open what they opened.
 struct Renamed {
     std::string_view once;
@@ -41,15 +47,48 @@ void add_folders_of_path(const std::string& list, std::vector<std::string>& out)
     }
 }
 
-void add_files_of(const fs::path& folder, bool is_film, Files& out) {
+void add_files_of(const fs::path& folder, InstalledFile like, Files& out) {
     std::error_code error;
     fs::directory_iterator entry(folder, error);
     while (!error && entry != fs::directory_iterator{}) {
         std::error_code no_type;
-        if (entry->path().extension() == ending && entry->is_regular_file(no_type))
-            out.push_back({entry->path().stem().string(), entry->path().string(), is_film});
+        if (entry->path().extension() == ending && entry->is_regular_file(no_type)) {
+            like.name = entry->path().stem().string();
+            like.path = entry->path().string();
+            out.push_back(like);
+        }
         entry.increment(error);
     }
+}
+
+bool is_called_alike(const InstalledFile& a, const InstalledFile& b) {
+    return a.is_film == b.is_film && a.name == b.name;
+}
+
+/// Of files that are called alike, the first. Where that is the user's, it notes the next.
+void drop_hidden(Files& sorted) {
+    Files kept;
+    for (InstalledFile& file : sorted) {
+        const bool hidden = !kept.empty() && is_called_alike(kept.back(), file);
+        if (!hidden)
+            kept.push_back(std::move(file));
+        else if (kept.back().is_yours && !file.is_yours && kept.back().also_at.empty())
+            kept.back().also_at = file.path;
+    }
+    sorted = std::move(kept);
+}
+
+bool is_one_folder(const fs::path& a, const fs::path& b) {
+    std::error_code error;
+    return a == b || fs::equivalent(a, b, error);
+}
+
+std::vector<std::string> folders_beside_program(const World& world) {
+    if (world.folder_of_program.empty())
+        return {};
+    const fs::path program(world.folder_of_program);
+    return {(program.parent_path() / "share" / "pelt").string(),
+            (program / "share" / "pelt").string()};
 }
 
 bool fits(const InstalledFile& file, Wanted wanted) {
@@ -87,30 +126,54 @@ Fault not_found(const std::string& operand, Wanted wanted, const Files& files) {
 std::vector<std::string> data_folders(const World& world) {
     std::vector<std::string> out;
     add_folders_of_path(world.variable("PELT_PATH").value_or(""), out);
-    if (!world.folder_of_program.empty()) {
-        const fs::path program(world.folder_of_program);
-        out.push_back((program.parent_path() / "share" / "pelt").string());
-        out.push_back((program / "share" / "pelt").string());
-    }
+    const std::vector<std::string> beside = folders_beside_program(world);
+    if (const auto own = own_folder(world))
+        out.push_back(*own);
+    out.insert(out.end(), beside.begin(), beside.end());
     return out;
+}
+
+std::optional<std::string> own_folder(const World& world) {
+    auto data = absolute_folder(world, "XDG_DATA_HOME");
+    if (!data)
+        if (const auto home = absolute_folder(world, "HOME"))
+            data = *home / ".local" / "share";
+    if (!data)
+        return std::nullopt;
+    const fs::path own = *data / "pelt";
+    // Where pelt itself is installed there, its files are no user's own.
+    const std::vector<std::string> beside = folders_beside_program(world);
+    const bool is_installed = std::any_of(beside.begin(), beside.end(), [&](const auto& folder) {
+        return is_one_folder(own, folder);
+    });
+    return is_installed ? std::nullopt : std::optional(own.string());
+}
+
+Fault called_alike(const InstalledFile& file) {
+    const std::string kind = file.is_film ? "film" : "vehicle";
+    return {Severity::access,
+            {},
+            "",
+            file_in_quotes(file.name) + " is your " + kind + " " + file_in_quotes(file.path) +
+                " and an installed " + kind + " " + file_in_quotes(file.also_at),
+            "give yours another name, or write the path of the one that you mean"};
 }
 
 std::vector<InstalledFile> installed_files(const World& world) {
     Files files;
+    const auto own = own_folder(world);
     for (const std::string& folder : data_folders(world)) {
         Files here;
-        add_files_of(fs::path(folder) / "vehicles", false, here);
-        add_files_of(fs::path(folder) / "films", true, here);
+        const bool is_yours = own == folder;
+        add_files_of(fs::path(folder) / "vehicles", {"", "", false, is_yours}, here);
+        add_files_of(fs::path(folder) / "films", {"", "", true, is_yours}, here);
         files.insert(files.end(), here.begin(), here.end());
     }
     const auto by_name = [](const InstalledFile& a, const InstalledFile& b) {
         return std::tie(a.is_film, a.name) < std::tie(b.is_film, b.name);
     };
     std::stable_sort(files.begin(), files.end(), by_name);
-    const auto same = [](const InstalledFile& a, const InstalledFile& b) {
-        return a.is_film == b.is_film && a.name == b.name;
-    };
-    files.erase(std::unique(files.begin(), files.end(), same), files.end());
+    drop_hidden(files);
     return files;
 }
 
@@ -122,8 +185,11 @@ std::string path_of(const std::string& operand, Wanted wanted, const World& worl
     const Files files = installed_files(world);
     for (const std::string_view name : {std::string_view(operand), present_name(operand)})
         for (const InstalledFile& file : files)
-            if (file.name == name && fits(file, wanted))
+            if (file.name == name && fits(file, wanted)) {
+                if (!file.also_at.empty())
+                    faults.push_back(called_alike(file));
                 return file.path;
+            }
     if (fs::is_directory(operand, error))
         return operand; // reading it says what is wrong
     faults.push_back(not_found(operand, wanted, files));

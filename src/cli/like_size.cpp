@@ -31,11 +31,14 @@ std::string spoken(const std::vector<std::string>& sizes, Unit unit) {
 } // namespace
 
 read::FindInstalled installed_vehicles(const World& world) {
-    return [world](const std::string& name) -> std::optional<std::string> {
+    return [world](const std::string& name, Faults& faults) -> std::optional<std::string> {
         const std::vector<InstalledFile> files = installed_files(world);
         for (const InstalledFile& file : files)
-            if (!file.is_film && file.name == name)
+            if (!file.is_film && file.name == name) {
+                if (!file.also_at.empty())
+                    faults.push_back(called_alike(file));
                 return file.path;
+            }
         return std::nullopt;
     };
 }

@@ -4,6 +4,9 @@
 #include "cli/files.hpp"
 #include "cli/formats.hpp"
 #include "cli/installed.hpp"
+#include "cli/list_names.hpp"
+#include "cli/modeline.hpp"
+#include "cli/statuses.hpp"
 #include "cli/values.hpp"
 #include "report/report.hpp"
 
@@ -43,8 +46,26 @@ std::string section(const std::vector<InstalledFile>& files, bool films) {
     for (const InstalledFile& file : files)
         if (file.is_film == films)
             text += "  " + file.name + std::string(longest + 2 - file.name.size(), ' ') +
-                    title_of(file) + "\n";
+                    title_of(file) + (file.is_yours ? " (yours)" : "") + "\n";
     return (films ? "Films:\n" : "Vehicles:\n") + (text.empty() ? "  none\n" : text);
+}
+
+/// All of them by name. Whose a file is stands behind it; where the user's own lie, below.
+int list_all(const Context& context) {
+    const auto files = installed_files(context.world);
+    std::string text = section(files, false) + "\n" + section(files, true);
+    const bool has_own = std::any_of(files.begin(), files.end(),
+                                     [](const InstalledFile& file) { return file.is_yours; });
+    const auto own = own_folder(context.world);
+    if (has_own && own)
+        text += "\nYours are in " + *own + ".\n";
+    Faults alike;
+    for (const InstalledFile& file : files)
+        if (!file.also_at.empty())
+            alike.push_back(called_alike(file));
+    context.messages.tell(alike);
+    const int printed = print(text, context.messages);
+    return printed == status::done ? status_of(alike) : printed;
 }
 
 int make_form(const Context& context) {
@@ -110,6 +131,8 @@ int make_table(const Context& context) {
 int run_list(const Context& context) {
     if (context.arguments.count(Opt::form) > 0)
         return make_form(context);
+    if (context.arguments.count(Opt::names) > 0)
+        return list_names(context);
     if (const Faults faults = wishes_without_form(context.arguments); !faults.empty()) {
         Files files(context);
         files.tell(faults);
@@ -117,15 +140,13 @@ int run_list(const Context& context) {
     }
     if (context.arguments.count(Opt::out) > 0)
         return make_table(context);
-    if (context.arguments.operands.empty()) {
-        const auto files = installed_files(context.world);
-        return print(section(files, false) + "\n" + section(files, true), context.messages);
-    }
+    if (context.arguments.operands.empty())
+        return list_all(context);
     Files files(context);
     const auto text = files.source(context.arguments.operands.front(), Wanted::either);
     if (!text || !files.spared_by({"-"}))
         return files.status();
-    return print(text->text, context.messages);
+    return print(with_schema_found(*text), context.messages);
 }
 
 } // namespace pelt::cli

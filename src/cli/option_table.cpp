@@ -54,7 +54,8 @@ std::vector<OptionRow> job_options() {
                  "also one piece of a divided panel (\"front bumper/1\", \"side wall/left/2\"), or "
                  "one of several that are alike (\"door handle/left/no 2\"). A name that is a "
                  "panel's and a group's means the panel. An extra comes in when it is named here.",
-         .repeats = true},
+         .repeats = true,
+         .named = {"panel", "group"}},
         {.id = Opt::without,
          .name = "without",
          .kind = Kind::names,
@@ -63,7 +64,8 @@ std::vector<OptionRow> job_options() {
          .group = Group::job,
          .line = "all but these panels",
          .text = "Leaves these panels out; they are named as for --only.",
-         .repeats = true},
+         .repeats = true,
+         .named = {"panel", "group"}},
         {.id = Opt::with,
          .name = "with",
          .kind = Kind::names,
@@ -72,7 +74,8 @@ std::vector<OptionRow> job_options() {
          .group = Group::job,
          .line = "with this extra, such as the door jambs",
          .text = "Adds the panels of an extra, which are left out otherwise.",
-         .repeats = true},
+         .repeats = true,
+         .named = {"extra"}},
         {.id = Opt::leave,
          .name = "leave",
          .kind = Kind::names,
@@ -82,7 +85,8 @@ std::vector<OptionRow> job_options() {
          .line = "parts that stay on the vehicle",
          .text = "Parts of the vehicle's hardware that stay on while it is wrapped. The film then "
                  "ends flush at them; with the part off it is tucked behind or covers the hole.",
-         .repeats = true},
+         .repeats = true,
+         .named = {"part"}},
         {.id = Opt::like_size,
          .name = "like-size",
          .kind = Kind::sizes,
@@ -134,7 +138,8 @@ std::vector<OptionRow> job_options() {
                  "with --on-hand or --stock. Where it is too short the sheet says which pieces "
                  "find no place and how much more of the same batch is needed, and the exit "
                  "status is 1.",
-         .repeats = true},
+         .repeats = true,
+         .named = {"panel", "group"}},
         {.id = Opt::spoiled,
          .name = "spoiled",
          .kind = Kind::names,
@@ -147,7 +152,8 @@ std::vector<OptionRow> job_options() {
              "names them or not. Without --done everything else is taken as done. What --only "
              "does not choose or --without leaves out was never cut: of a panel whose one side is "
              "left out the other side is cut again.",
-         .repeats = true},
+         .repeats = true,
+         .named = {"panel", "group"}},
     };
 }
 
@@ -312,55 +318,6 @@ std::vector<OptionRow> film_options() {
     };
 }
 
-std::vector<OptionRow> search_options() {
-    return {
-        {.id = Opt::effort,
-         .name = "effort",
-         .kind = Kind::count,
-         .value = "N",
-         .initial = "1",
-         .least = 1,
-         .most = 100,
-         .commands = planning(),
-         .group = Group::search,
-         .line = "look N times as hard for a shorter layout",
-         .text =
-             "Work to spend on the layout, 1 to 100. It is counted in steps and not in seconds, "
-             "so that the same files give the same sheet on every machine."},
-        {.id = Opt::time,
-         .name = "time",
-         .kind = Kind::seconds,
-         .value = "SECONDS",
-         .commands = planning(),
-         .group = Group::search,
-         .line = "stop looking after so many seconds",
-         .text = "Stops the search after so many seconds and prints the best layout so far, which "
-                 "says that it was stopped. Another run may then give another sheet."},
-        {.id = Opt::threads,
-         .name = "threads",
-         .kind = Kind::count,
-         .value = "N",
-         .initial = "all there are",
-         .least = 1,
-         .most = 256,
-         .commands = planning(),
-         .group = Group::search,
-         .line = "processors to use; never changes the sheet",
-         .text = "Processors to use, 1 to 256. Their number never changes the sheet."},
-        {.id = Opt::seed,
-         .name = "seed",
-         .kind = Kind::count,
-         .value = "N",
-         .initial = "1",
-         .least = 0,
-         .most = 1'000'000'000,
-         .commands = planning(),
-         .group = Group::search,
-         .line = "another start for the search",
-         .text = "Starts the search elsewhere, which may find a shorter or a longer layout."},
-    };
-}
-
 std::vector<OptionRow> output_options() {
     return {
         {.id = Opt::format,
@@ -412,6 +369,19 @@ std::vector<OptionRow> output_options() {
          .text = "The unit of lengths in formats for people. Without it: that in which the film file "
                  "gives the width of the roll (the first film's; millimeters for meters), and "
                  "millimeters where there is no film. CSV and JSON are always in millimeters."},
+        {.id = Opt::csv,
+         .name = "csv",
+         .kind = Kind::choice,
+         .choices = {{"comma"}, {"semicolon"}, {"rfc4180"}},
+         .initial = "comma",
+         .commands = {Command::cut, Command::area, Command::compare, Command::quote,
+                      Command::strip, Command::list},
+         .group = Group::output,
+         .line = "how CSV is written: semicolons for some spreadsheets",
+         .text = "How CSV is written. \"comma\": commas, decimal points, lines that end in LF. "
+                 "\"semicolon\": semicolons and decimal commas, for spreadsheets of countries that "
+                 "write 1,5 for one and a half. \"rfc4180\": as \"comma\", with the CR LF at the "
+                 "end of a line that RFC 4180 asks for. Cells and columns are the same."},
         {.id = Opt::summary,
          .name = "summary",
          .commands = {Command::cut},
@@ -458,6 +428,15 @@ std::vector<OptionRow> output_options() {
                  "width and height, and squared paper with a table of points. With NAME, a "
                  "vehicle, its panels are listed, and each has its page. Give it a file with "
                  "--out; one that ends in .csv is a table to fill in, which is then a vehicle.",
+         .repeats = true},
+        {.id = Opt::names,
+         .name = "names",
+         .commands = {Command::list},
+         .group = Group::output,
+         .line = "names alone, for scripts and shells",
+         .text = "One name a line, with its kind and a tab before it: \"vehicle\" and \"film\" of "
+                 "what is installed. With NAME, a vehicle, what options may name of it: \"panel\", "
+                 "\"group\", \"extra\", and \"part\" for --leave. Shells complete by it.",
          .repeats = true},
         {.id = Opt::date,
          .name = "date",

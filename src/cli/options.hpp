@@ -49,6 +49,8 @@ enum class Opt {
     pattern,
     paper,
     form,
+    names,
+    csv,
     date,
     fill,
     schema,
@@ -104,6 +106,8 @@ struct OptionRow {
     bool works = true;     ///< false: refused as not known yet, and left out of help and manual
     bool repeats = false;  ///< may be given more than once
     std::vector<Command> repeats_with = {}; ///< commands with which it may, where others may not
+    /// What of a vehicle its names may be, as `pelt list NAME --names` calls them.
+    std::vector<std::string_view> named = {};
 };
 
 /// Every option that is or will be, in the order in which help lists them.

@@ -47,7 +47,8 @@ private:
     /// What the stream refuses is told when it is closed.
     void add(std::size_t target, const std::string& text) {
         if (targets_[target].is_standard_output()) {
-            std::fwrite(text.data(), 1, text.size(), stdout);
+            const std::string bytes = as_wanted(text, targets_[target]);
+            std::fwrite(bytes.data(), 1, bytes.size(), stdout);
             std::fflush(stdout);
         } else {
             texts_[target] += text;

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "cli/world.hpp"
 
+#include <sys/auxv.h>
 #include <unistd.h>
 
 #include <algorithm>
@@ -17,8 +18,14 @@ std::optional<std::string> variable(const char* name) {
 }
 
 std::string folder_of_program() {
+    namespace fs = std::filesystem;
     std::error_code error;
-    const std::filesystem::path program = std::filesystem::read_symlink("/proc/self/exe", error);
+    fs::path program = fs::read_symlink("/proc/self/exe", error);
+    if (error) { // a bare root has no /proc, but the kernel tells the path that was started
+        const auto* started = reinterpret_cast<const char*>(::getauxval(AT_EXECFN));
+        error.clear();
+        program = started == nullptr ? fs::path() : fs::canonical(started, error);
+    }
     return error ? std::string() : program.parent_path().string();
 }
 

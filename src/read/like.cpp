@@ -36,7 +36,14 @@ std::shared_ptr<const Source> told(Reading<std::shared_ptr<const Source>> loaded
 std::shared_ptr<const Source> installed_source(const Entry& like, const FindInstalled& find,
                                                Context& context) {
     const std::string& name = like.value.text;
-    const auto path = find ? find(name) : std::nullopt;
+    Faults doubts;
+    const auto path = find ? find(name, doubts) : std::nullopt;
+    for (Fault& doubt : doubts) {
+        doubt.place = like.value.place;
+        context.add({std::move(doubt)});
+    }
+    if (!doubts.empty())
+        return nullptr;
     if (!path) {
         context.add({{Severity::access, like.value.place, "",
                       "there is no file " + pelt::read::quoted(name) +

@@ -39,8 +39,10 @@ Reading<std::shared_ptr<const Source>> load(const std::string& path);
 /// and what is no plain file, is refused, as for scans.
 Reading<std::shared_ptr<const Source>> load_beside(const Place& named_at, const std::string& file);
 
-/// The path of an installed vehicle; none: there is none of that name.
-using FindInstalled = std::function<std::optional<std::string>(const std::string& name)>;
+/// The path of an installed vehicle; none: there is none of that name. What keeps it from being
+/// told which one is meant goes to `faults`, without its place.
+using FindInstalled =
+    std::function<std::optional<std::string>(const std::string& name, Faults& faults)>;
 
 /// A file of another kind is told in a sentence of its own. Without a stopping fault there is a
 /// value. A vehicle may also be a table (a file that ends in .csv); one that is like another is found

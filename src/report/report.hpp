@@ -7,6 +7,7 @@
 #include "model/order.hpp"
 #include "model/plan.hpp"
 #include "report/area.hpp"
+#include "report/csv_dialect.hpp"
 #include "report/document.hpp"
 #include "report/estimate.hpp"
 #include "report/measured.hpp"

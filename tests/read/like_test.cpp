@@ -42,7 +42,7 @@ read::FindInstalled finder() {
         std::ofstream(folder / "other.yaml") << other_text;
         return (folder / "other.yaml").string();
     }();
-    return [](const std::string& name) {
+    return [](const std::string& name, Faults&) {
         return name == "other" ? std::optional(path) : std::nullopt;
     };
 }

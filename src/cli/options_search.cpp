@@ -1,0 +1,63 @@
+// SPDX-License-Identifier: MIT
+// The options that say how hard to look.
+#include "cli/option_table.hpp"
+
+namespace pelt::cli {
+namespace {
+
+std::vector<Command> planning() {
+    return {Command::cut, Command::compare};
+}
+
+} // namespace
+
+std::vector<OptionRow> search_options() {
+    return {
+        {.id = Opt::effort,
+         .name = "effort",
+         .kind = Kind::count,
+         .value = "N",
+         .initial = "1",
+         .least = 1,
+         .most = 100,
+         .commands = planning(),
+         .group = Group::search,
+         .line = "look N times as hard for a shorter layout",
+         .text =
+             "Work to spend on the layout, 1 to 100. It is counted in steps and not in seconds, "
+             "so that the same files give the same sheet on every machine."},
+        {.id = Opt::time,
+         .name = "time",
+         .kind = Kind::seconds,
+         .value = "SECONDS",
+         .commands = planning(),
+         .group = Group::search,
+         .line = "stop looking after so many seconds",
+         .text = "Stops the search after so many seconds and prints the best layout so far, which "
+                 "says that it was stopped. Another run may then give another sheet."},
+        {.id = Opt::threads,
+         .name = "threads",
+         .kind = Kind::count,
+         .value = "N",
+         .initial = "all there are",
+         .least = 1,
+         .most = 256,
+         .commands = planning(),
+         .group = Group::search,
+         .line = "processors to use; never changes the sheet",
+         .text = "Processors to use, 1 to 256. Their number never changes the sheet."},
+        {.id = Opt::seed,
+         .name = "seed",
+         .kind = Kind::count,
+         .value = "N",
+         .initial = "1",
+         .least = 0,
+         .most = 1'000'000'000,
+         .commands = planning(),
+         .group = Group::search,
+         .line = "another start for the search",
+         .text = "Starts the search elsewhere, which may find a shorter or a longer layout."},
+    };
+}
+
+} // namespace pelt::cli
