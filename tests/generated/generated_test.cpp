@@ -65,6 +65,7 @@ void run_job(int seed, Tally& tally) {
     if (outputs.cpu_seconds > slow_seconds) {
         ++tally.slow;
         std::printf("job %d took %.1f s\n", seed, outputs.cpu_seconds);
+        keep_files(job, outputs, {"slow"});
     }
     if (complaints.empty())
         return;
