@@ -2,6 +2,7 @@
 #include "report/estimate.hpp"
 #include "report/facts.hpp"
 #include "report/json_parts.hpp"
+#include "report/work_told.hpp"
 
 namespace pelt::report {
 namespace {
@@ -78,6 +79,8 @@ std::string to_json(const EstimateSheet& sheet) {
         .add("offcuts", nothing)
         .add("warnings", warnings(sheet))
         .add("guess", json_guess(estimate));
+    if (sheet.quote)
+        out.add("job", json_quote(*sheet.quote));
     return out.on_lines().text + "\n";
 }
 
