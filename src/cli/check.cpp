@@ -9,6 +9,7 @@
 #include "cli/output.hpp"
 #include "cli/request.hpp"
 #include "cli/schema.hpp"
+#include "cli/shop_asked.hpp"
 #include "cli/statuses.hpp"
 #include "cli/values.hpp"
 #include "model/error.hpp"
@@ -161,7 +162,7 @@ private:
         else if (*kind == read::FileKind::stock)
             keep(files_.value_of(read::stock(text), text->name), stocks_);
         else if (*kind == read::FileKind::shop)
-            keep(files_.value_of(read::shop(text), text->name), shops_);
+            keep_shop(files_.value_of(read::shop(text), text->name));
         else
             keep_jobs(files_.value_of(read::jobs(text), text->name));
     }
@@ -186,6 +187,20 @@ private:
             return;
         lines_ += line_for(*value);
         among.push_back(std::move(*value));
+    }
+
+    /// With what its log teaches.
+    void keep_shop(std::optional<Shop> shop) {
+        if (!shop)
+            return;
+        const std::vector<std::string> who = context_.arguments.names(Opt::who);
+        const Faults faults = not_in_the_log(*shop, who);
+        files_.tell(faults);
+        lines_ += line_for(*shop);
+        const auto learnt = stops(faults) ? nullptr : order::learnt_from(*shop, who);
+        if (learnt)
+            for (const std::string& line : report::what_was_learnt(*learnt))
+                lines_ += "  " + line + "\n";
     }
 
     /// What is wrong with a job is told as what is wrong with the file.
@@ -243,7 +258,6 @@ private:
     std::vector<Vehicle> vehicles_;
     std::vector<Film> films_;
     std::vector<Stock> stocks_;
-    std::vector<Shop> shops_;
     std::string lines_;
 };
 

@@ -7,6 +7,7 @@
 #include "cli/interrupt.hpp"
 #include "cli/rendering.hpp"
 #include "cli/request.hpp"
+#include "cli/shop_asked.hpp"
 #include "report/report.hpp"
 
 #include <algorithm>
@@ -72,9 +73,15 @@ private:
         const std::vector<std::string>& operands = context_.arguments.operands;
         vehicle_ = files_.vehicle(operands.front());
         bool all = vehicle_.has_value();
+        all = read_shop(files_, context_.arguments, shop_) && all;
         for (std::size_t i = 1; i < operands.size(); ++i) {
             const auto film = files_.film(operands[i]);
             all = all && film;
+            if (film && shop_) {
+                const Faults faults = faults_of_currencies(shop_->shop, *film);
+                files_.tell(faults);
+                all = all && faults.empty();
+            }
             for (const auto& width : widths_of(context_.arguments))
                 if (film)
                     choices_.push_back({*film, width});
@@ -89,6 +96,8 @@ private:
         request.film = choice.film;
         request.width = choice.width;
         request.scans = scans_;
+        if (shop_)
+            shop_->add_to(request);
         if (order::is_guessed(request))
             return guess(choice, request, told);
         Searched found = search(std::move(request), context_);
@@ -102,6 +111,8 @@ private:
                                       .order = found.outcome.order,
                                       .warnings = found.outcome.faults,
                                       .stopped_by = found.stopped_by};
+        if (found.outcome.plan && shop_)
+            row.quote = shop_->quote(order::film_to_quote(found.outcome));
         rows_.push_back(std::move(row));
         return !found.interrupted;
     }
@@ -115,6 +126,8 @@ private:
         if (choice.roll_width() != choice.film.width)
             row.priced_width = choice.film.width;
         row.estimate = std::move(found.outcome.estimate);
+        if (row.estimate && shop_)
+            row.quote = shop_->quote(order::film_to_quote(*row.estimate));
         rows_.push_back(std::move(row));
         return !found.interrupted;
     }
@@ -126,8 +139,9 @@ private:
         out.vehicles = vehicle_->name;
         out.unit = unit();
         out.rows = rows_;
+        out.by_shop = shop_.has_value();
         out.demonstration =
-            vehicle_->demonstration ||
+            vehicle_->demonstration || (shop_ && shop_->shop.demonstration) ||
             std::any_of(choices_.begin(), choices_.end(),
                         [](const Candidate& c) { return c.film.demonstration; });
         return out;
@@ -137,6 +151,7 @@ private:
     Files files_;
     std::optional<Vehicle> vehicle_;
     std::vector<Candidate> choices_;
+    std::optional<ShopAsked> shop_;
     std::vector<report::ComparisonRow> rows_;
     std::shared_ptr<develop::LaidScans> scans_ = std::make_shared<develop::LaidScans>();
 };

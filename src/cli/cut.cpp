@@ -8,6 +8,7 @@
 #include "cli/rendering.hpp"
 #include "cli/request.hpp"
 #include "cli/seen.hpp"
+#include "cli/shop_asked.hpp"
 #include "cli/statuses.hpp"
 #include "cli/values.hpp"
 #include "cli/why.hpp"
@@ -65,6 +66,15 @@ bool read_stock(Files& files, const Arguments& arguments, order::Request& reques
             if (const auto stock = files.stock(path))
                 add_stock(*stock, request, files);
     return files.status() == status::done;
+}
+
+bool agrees(const std::optional<ShopAsked>& shop, order::Request& request, Files& files) {
+    if (!shop)
+        return true;
+    const Faults faults = faults_of_currencies(shop->shop, request.film);
+    files.tell(faults);
+    request.film.demonstration = request.film.demonstration || shop->shop.demonstration;
+    return faults.empty();
 }
 
 /// --summary and --pattern ask for another file of the same format.
@@ -152,12 +162,17 @@ int run_cut(const Context& context) {
         return files.status();
     }
     request.weigh_the_seams = true;
+    request.weigh_the_spare = true;
+    std::optional<ShopAsked> shop;
+    const bool right_shop = read_shop(files, context.arguments, shop);
     const bool operands = read_operands(files, context.arguments.operands, request);
-    if (!read_stock(files, context.arguments, request) || !operands ||
-        !files.spared_by(paths_of(targets)))
+    if (!read_stock(files, context.arguments, request) || !operands || !right_shop ||
+        !agrees(shop, request, files) || !files.spared_by(paths_of(targets)))
         return files.status();
+    if (shop)
+        shop->add_to(request);
     if (order::is_guessed(request))
-        return cut_estimate(request, targets, fillings, files, context);
+        return cut_estimate(request, shop, targets, fillings, files, context);
     const bool says_why =
         context.messages.loudness().verbose > 0 && !context.messages.loudness().quiet;
     request.find_binding = says_why || allows_for_errors(request);
@@ -179,7 +194,10 @@ int run_cut(const Context& context) {
                               .stopped_by = found.stopped_by,
                               .rules_cost = found.outcome.rules_cost,
                               .binding = found.outcome.binding,
-                              .seams_weighed = found.outcome.seams_weighed};
+                              .seams_weighed = found.outcome.seams_weighed,
+                              .by_shop = shop.has_value(),
+                              .quote = shop ? shop->quote(order::film_to_quote(found.outcome))
+                                            : std::nullopt};
     const int written = write_results(
         targets, [&](const Target& target) { return sheet_or_pattern(target, sheet, context); },
         context.messages);

@@ -32,8 +32,9 @@ Estimated estimate(order::Request request, const Context& context) {
     return out;
 }
 
-int cut_estimate(const order::Request& request, const std::vector<Target>& targets,
-                 const report::Fillings& filled, Files& files, const Context& context) {
+int cut_estimate(const order::Request& request, const std::optional<ShopAsked>& shop,
+                 const std::vector<Target>& targets, const report::Fillings& filled, Files& files,
+                 const Context& context) {
     if (context.arguments.count(Opt::pattern) > 0) {
         files.tell({no_pattern()});
         return files.status();
@@ -48,7 +49,10 @@ int cut_estimate(const order::Request& request, const std::vector<Target>& targe
         return files.status();
     const report::EstimateSheet sheet{*found.outcome.estimate, found.outcome.faults,
                                       unit_of(context.arguments, request.film),
-                                      context.arguments.value(Opt::date).value_or(""), filled};
+                                      context.arguments.value(Opt::date).value_or(""), filled,
+                                      shop ? shop->quote(order::film_to_quote(
+                                                 *found.outcome.estimate))
+                                           : std::nullopt};
     const int written = write_results(
         targets, [&](const Target& target) { return rendered(target, sheet, context); },
         context.messages);

@@ -5,6 +5,7 @@
 #include "cli/context.hpp"
 #include "cli/files.hpp"
 #include "cli/formats.hpp"
+#include "cli/shop_asked.hpp"
 #include "order/order.hpp"
 
 #include <vector>
@@ -21,7 +22,8 @@ Estimated estimate(order::Request request, const Context& context);
 
 /// `pelt cut` of a job that can only be estimated: writes the estimate where a sheet was asked for.
 /// There is no pattern of it. `filled`: its blanks. An exit status.
-int cut_estimate(const order::Request& request, const std::vector<Target>& targets,
-                 const report::Fillings& filled, Files& files, const Context& context);
+int cut_estimate(const order::Request& request, const std::optional<ShopAsked>& shop,
+                 const std::vector<Target>& targets, const report::Fillings& filled, Files& files,
+                 const Context& context);
 
 } // namespace pelt::cli

@@ -296,25 +296,6 @@ std::vector<OptionRow> film_options() {
                  "off by this much; a panel may have a \"tolerance\" of its own. The sheet says "
                  "which panel's measurement moves the length most: measure that one twice. A bare "
                  "number is in millimeters."},
-        {.id = Opt::shop,
-         .name = "shop",
-         .kind = Kind::file,
-         .value = "FILE",
-         .commands = {Command::quote},
-         .group = Group::film,
-         .line = "the shop's rates, taxes and days",
-         .text = "A shop file: what an hour costs, what is added to film, taxes, the crew and the "
-                 "days on which it works; see pelt-shop(5). Without it a quote has the film's "
-                 "price and hours by common practice."},
-        {.id = Opt::start,
-         .name = "start",
-         .kind = Kind::date,
-         .value = "DATE",
-         .commands = {Command::quote},
-         .group = Group::job,
-         .line = "the day on which work begins",
-         .text = "The day, such as 2026-12-01, on which a vehicle is taken in, for jobs that say "
-                 "no 'start' of their own. Without either a quote counts working days."},
     };
 }
 

@@ -10,6 +10,7 @@ namespace pelt::cli {
 
 std::vector<OptionRow> job_options();
 std::vector<OptionRow> film_options();
+std::vector<OptionRow> shop_options();
 std::vector<OptionRow> search_options();
 std::vector<OptionRow> output_options();
 std::vector<OptionRow> everywhere_options();

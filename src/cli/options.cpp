@@ -41,7 +41,7 @@ const std::vector<OptionRow>& options() {
     static const std::vector<OptionRow> table = [] {
         std::vector<OptionRow> all = job_options();
         for (const auto& part :
-             {film_options(), search_options(), output_options(), everywhere_options()})
+             {film_options(), shop_options(), search_options(), output_options(), everywhere_options()})
             all.insert(all.end(), part.begin(), part.end());
         return all;
     }();

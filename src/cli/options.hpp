@@ -36,6 +36,7 @@ enum class Opt {
     sure,
     tolerance,
     shop,
+    who,
     start,
     inside,
     effort,

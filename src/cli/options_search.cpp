@@ -42,7 +42,7 @@ std::vector<OptionRow> search_options() {
          .initial = "all there are",
          .least = 1,
          .most = 256,
-         .commands = planning(),
+         .commands = {Command::cut, Command::compare, Command::quote},
          .group = Group::search,
          .line = "processors to use; never changes the sheet",
          .text = "Processors to use, 1 to 256. Their number never changes the sheet."},

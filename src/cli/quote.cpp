@@ -90,13 +90,13 @@ public:
 
 private:
     bool read() {
-        if (const auto path = context_.arguments.value(Opt::shop)) {
-            const auto text = files_.value_of(read::load(*path), *path);
-            const auto shop = text ? files_.value_of(read::shop(*text), *path) : std::nullopt;
-            if (!shop)
-                return false;
-            shop_ = *shop;
-        }
+        std::optional<ShopAsked> shop;
+        if (!read_shop(files_, context_.arguments, shop))
+            return false;
+        if (shop)
+            shop_ = *std::move(shop);
+        else if (const auto start = context_.arguments.value(Opt::start))
+            shop_.start = day_in(*start);
         const std::string& operand = context_.arguments.operands.front();
         const auto text = files_.value_of(read::load(operand), operand);
         auto jobs = text ? files_.value_of(read::jobs(*text), operand) : std::nullopt;
@@ -110,10 +110,8 @@ private:
     void plan_all(Rows& rows, JobFiles& files) {
         const order::Request wishes = wishes_of(context_.arguments);
         const int threads = wishes.effort.threads;
-        QuoteRun run{shop_, std::nullopt, wishes.effort, jobs_.demonstration};
+        QuoteRun run{shop_, wishes.effort, jobs_.demonstration};
         run.effort.threads = 1;
-        if (const auto start = context_.arguments.value(Opt::start))
-            run.start = day_in(*start);
         constexpr std::size_t jobs_a_thread = 8;
         const std::size_t at_once = jobs_a_thread * static_cast<std::size_t>(threads);
         for (std::size_t first = 0; first < jobs_.jobs.size(); first += at_once) {
@@ -141,7 +139,7 @@ private:
         case Format::markdown:
             return report::to_markdown(document(inside, unit));
         case Format::pdf:
-            return report::to_pdf(all_, shop_, {inside, unit, date}, paper_of(context_.arguments));
+            return report::to_pdf(all_, shop_.shop, {inside, unit, date}, paper_of(context_.arguments));
         default:
             break;
         }
@@ -161,7 +159,7 @@ private:
     const Context& context_;
     Files files_;
     std::vector<Target> targets_;
-    Shop shop_;
+    ShopAsked shop_;
     Jobs jobs_;
     std::vector<report::QuoteRow> all_; ///< where a format needs them together
     bool needs_all_ = true;

@@ -40,8 +40,9 @@ order::Request request_of(const QuoteJob& job, const Vehicle& vehicle, Film film
     request.times = job.times;
     request.tolerance = job.tolerance;
     request.width = job.width;
-    request.sure_percent = job.sure_percent ? job.sure_percent : run.shop.sure_percent;
+    request.sure_percent = job.sure_percent;
     request.effort = run.effort;
+    run.shop.add_to(request);
     return request;
 }
 
@@ -69,7 +70,7 @@ public:
             return std::move(faults_);
         row_.vehicle = vehicle->name;
         row_.demonstration =
-            vehicle->demonstration || run_.shop.demonstration || run_.demonstration;
+            vehicle->demonstration || run_.shop.shop.demonstration || run_.demonstration;
         for (std::size_t i = 0; i < films.size() && !stops(faults_); ++i) {
             row_.film += (i > 0 ? " + " : "") + films[i]->name;
             row_.demonstration = row_.demonstration || films[i]->demonstration;
@@ -115,7 +116,7 @@ private:
 
     /// Money of two currencies cannot be added up.
     void check_currency(const Film& film) {
-        const std::string& own = run_.shop.currency;
+        const std::string& own = run_.shop.shop.currency;
         if (currency_.empty())
             currency_ = own;
         if (currency_.empty())
@@ -176,9 +177,9 @@ report::QuoteRow quoted(const ReadJob& read, JobFiles& files, const QuoteRun& ru
     order::QuoteWishes wishes;
     wishes.old_film_everywhere = job.old_film_everywhere;
     wishes.old_film = job.old_film;
-    wishes.start = job.start ? job.start : run.start;
+    wishes.start = job.start ? job.start : run.shop.start;
     wishes.film_arrives = job.film_arrives;
-    row.quote = order::quote(planning.films(), run.shop, wishes);
+    row.quote = order::quote(planning.films(), run.shop.shop, wishes);
     row.covered = order::what_is_covered(planning.films());
     set_lengths(row, planning.films());
     row.condition = job.condition;

@@ -3,6 +3,7 @@
 #pragma once
 
 #include "cli/job_files.hpp"
+#include "cli/shop_asked.hpp"
 #include "model/jobs.hpp"
 #include "nest/nest.hpp"
 #include "report/report.hpp"
@@ -11,8 +12,7 @@ namespace pelt::cli {
 
 /// What holds for all jobs of a run.
 struct QuoteRun {
-    const Shop& shop;
-    std::optional<Day> start;   ///< of jobs that say none
+    const ShopAsked& shop;
     nest::Effort effort;        ///< of one job
     bool demonstration = false; ///< the jobs are invented
 };

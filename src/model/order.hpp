@@ -2,6 +2,7 @@
 // What to buy.
 #pragma once
 
+#include "model/learnt.hpp"
 #include "model/length.hpp"
 #include "model/money.hpp"
 #include "model/piece.hpp"
@@ -34,7 +35,8 @@ struct RedoChance {
     int vehicle = 0; ///< index into the job's vehicles
     int panel = 0;   ///< index into that vehicle's panels
     double percent = 0;
-    bool assumed = true; ///< not the vehicle file's
+    bool assumed = true; ///< neither the vehicle file's nor the log's
+    std::optional<Tried> by_log = std::nullopt; ///< what the log has of such panels
 };
 
 /// Offcuts that are kept for a panel's pieces, should they be spoiled.

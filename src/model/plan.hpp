@@ -5,6 +5,7 @@
 #include "model/blank.hpp"
 #include "model/film.hpp"
 #include "model/layout.hpp"
+#include "model/learnt.hpp"
 #include "model/piece.hpp"
 
 #include <memory>
@@ -66,6 +67,9 @@ struct Job {
     bool in_order = false;         ///< straight: pieces come off the roll in the order of laying
     /// By piece and copy: its place in the order of laying, all different.
     std::vector<std::vector<std::size_t>> laying;
+    std::shared_ptr<const Learnt> learnt; ///< by the shop's log; none: nothing
+    /// Further files whose figures are on the sheet: the shop's.
+    std::vector<std::shared_ptr<const Source>> also_read;
 };
 
 namespace verify {

@@ -3,6 +3,7 @@
 #pragma once
 
 #include "model/calendar.hpp"
+#include "model/learnt.hpp"
 #include "model/length.hpp"
 #include "model/money.hpp"
 
@@ -133,6 +134,8 @@ struct Quote {
     Days days;
     Price price;
     std::vector<std::string> left_out; ///< what the price does not hold, a sentence each
+    std::vector<RedoByLog> redo_by_log = {}; ///< chances that the spare was reckoned by
+    std::optional<PaceLearnt> pace_by_log = std::nullopt; ///< none: nothing was learnt
     std::optional<QuoteRange> range = std::nullopt; ///< none: all was measured
 };
 

@@ -5,11 +5,13 @@
 #include "model/calendar.hpp"
 #include "model/fault.hpp"
 #include "model/length.hpp"
+#include "model/log.hpp"
 #include "model/money.hpp"
 #include "model/panel_name.hpp"
 
 #include <cstdint>
 #include <map>
+#include <memory>
 #include <optional>
 #include <string>
 #include <vector>
@@ -70,6 +72,7 @@ struct Shop {
     std::string terms;
     std::map<PanelKind, std::int64_t> minutes; ///< of a panel, by what it is
     std::map<std::string, Money> prices;       ///< of one unit of a consumable
+    std::shared_ptr<const Log> log;            ///< none: it keeps none
 };
 
 } // namespace pelt

@@ -125,6 +125,8 @@ Job job_from(Request& request, Faults& faults) {
     job.free_turns = request.free_turns && request.by == CutBy::contour;
     job.table = request.table;
     job.in_order = request.in_order;
+    job.learnt = request.learnt;
+    job.also_read = request.also_read;
     job.vehicles = std::move(request.vehicles);
     job.left_out = left_out_by(request.selection, job.vehicles, faults);
     job.left_on = left_on_by(request.leave, job.vehicles, faults);
@@ -212,6 +214,8 @@ Outcome run(Request request) {
     SpareToBuy still_to_buy = to_buy;
     if (spare) {
         spare = spare_for(*job, *request.sure_percent, &*result.layout);
+        if (request.weigh_the_spare)
+            find_costliest(*spare, *job, *result.layout);
         still_to_buy = {spare->needed, spare->longest_remake};
     }
     out.order = buy(job->film, new_lengths(*job, *result.layout), still_to_buy);

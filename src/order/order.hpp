@@ -57,9 +57,12 @@ struct Request {
     bool weigh_the_rules = false; ///< straight: also say what the rules above cost in film
     bool weigh_the_seams = false; ///< also say what other seams, none, or narrow margins would save
     bool find_binding = false;    ///< also say what binds the length
+    bool weigh_the_spare = false; ///< also say which panel most of it is for
     nest::Effort effort;
     nest::Watch watch;                                   ///< may be empty
     std::shared_ptr<develop::LaidScans> scans = nullptr; ///< kept for other runs; may be empty
+    std::shared_ptr<const Learnt> learnt = nullptr;      ///< of the shop's log; may be empty
+    std::vector<std::shared_ptr<const Source>> also_read = {}; ///< the shop's files
 };
 
 /// What came of it. Without a plan `faults` says why; with one they are warnings and notes, and
@@ -157,6 +160,7 @@ struct StripRequest {
     Selection selection;
     std::vector<std::string> leave;
     std::optional<Film> film = std::nullopt; ///< none: no edge is called too much for it
+    Shop shop = {};                          ///< its prices and its pace
 };
 
 /// The list is meaningless when `faults` stop.
@@ -191,6 +195,15 @@ std::vector<LeftOut> left_out_of_all(const std::vector<FilmToQuote>& films);
 
 /// What the films of one job cover.
 Covered what_is_covered(const std::vector<FilmToQuote>& films);
+
+/// What a shop's log teaches, of some people or, with an empty `who`, of all. The shop's own minutes
+/// and pace are what it is weighed against. None: the shop keeps no log.
+std::shared_ptr<const Learnt> learnt_from(const Shop& shop,
+                                          const std::vector<std::string>& who);
+
+/// The chance in percent that a log makes of what is usual: of 20 panels as usual and those that
+/// were tried, the share that was spoiled.
+double updated_percent(double usual_percent, const Tried& tried);
 
 /// Hours, days, consumables and price of one job in one film or more; a range besides where one of
 /// them is estimated.

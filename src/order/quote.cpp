@@ -72,6 +72,24 @@ std::string names_without_price(const std::vector<ConsumableNeed>& needs) {
     return names;
 }
 
+/// What the log changed, by panels; each once.
+void say_what_was_learnt(Quote& quote, const std::vector<FilmToQuote>& films) {
+    for (const FilmToQuote& film : films) {
+        const Job& job = *film.job;
+        if (job.learnt && job.learnt->pace.panels > 0)
+            quote.pace_by_log = job.learnt->pace;
+        if (!film.order.spare)
+            continue;
+        for (const RedoChance& chance : film.order.spare->redo)
+            if (chance.by_log)
+                quote.redo_by_log.push_back(
+                    {job.vehicles[static_cast<std::size_t>(chance.vehicle)]
+                         .panels[static_cast<std::size_t>(chance.panel)]
+                         .name,
+                     chance.percent, *chance.by_log});
+    }
+}
+
 void say_what_is_left_out(Quote& quote, const Shop& shop, const JobWork& work) {
     if (!quote.price.film)
         quote.left_out.push_back("Film is not in the price: the film file does not say how it is "
@@ -183,6 +201,7 @@ Quote quote(const std::vector<FilmToQuote>& films, const Shop& shop, const Quote
     const Pricing pricing(films.front().job->film, shop);
     out.price = pricing.of(costs);
     out.range = range_of(films, out, pricing);
+    say_what_was_learnt(out, films);
     say_what_is_left_out(out, shop, work);
     return out;
 }

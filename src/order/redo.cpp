@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "order/redo.hpp"
 
+#include "order/order.hpp"
 #include "trade/redo.hpp"
 
 #include <algorithm>
@@ -21,6 +22,14 @@ double usual_percent(const Film& film, const Panel& panel) {
     return trade::redo_percent(panel.is.value_or(PanelKind::plain_panel)) * factor;
 }
 
+/// What the log has of such panels in such film.
+std::optional<Tried> tried_of(const Job& job, const Panel& panel) {
+    if (!job.learnt || !job.film.kind || !panel.is)
+        return std::nullopt;
+    const auto found = job.learnt->redo.find({*panel.is, *job.film.kind});
+    return found == job.learnt->redo.end() ? std::nullopt : std::optional(found->second);
+}
+
 bool asks_too_much(const Job& job, int vehicle, int panel) {
     const auto v = static_cast<std::size_t>(vehicle);
     const auto p = static_cast<std::size_t>(panel);
@@ -38,11 +47,14 @@ RedoChance redo_chance(const Job& job, int vehicle, int panel) {
     const Panel& of =
         job.vehicles[static_cast<std::size_t>(vehicle)].panels[static_cast<std::size_t>(panel)];
     if (of.redo_percent)
-        return {vehicle, panel, *of.redo_percent, false};
-    double percent = usual_percent(job.film, of);
+        return {vehicle, panel, *of.redo_percent, false, std::nullopt};
+    const std::optional<Tried> tried = tried_of(job, of);
+    double percent = std::min(usual_percent(job.film, of), most);
+    if (tried)
+        percent = updated_percent(percent, *tried);
     if (asks_too_much(job, vehicle, panel))
         percent = std::max(percent, trade::redo_percent_over_the_limit);
-    return {vehicle, panel, std::min(percent, most), true};
+    return {vehicle, panel, std::min(percent, most), !tried, tried};
 }
 
 std::vector<RedoChance> redo_chances(const Job& job) {

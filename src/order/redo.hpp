@@ -10,7 +10,7 @@
 
 namespace pelt::order {
 
-/// By the panel's `redo`; without it assumed (common practice, no source): by what it is
+/// By the panel's `redo`; without it by the shop's log, as far as that goes; else assumed (common practice, no source): by what it is
 /// for cast film in skilled hands in a clean room, times a factor of the film's kind (of a
 /// calendered film on curved panels only), and at least 40 % where it asks more stretch than the
 /// film gives (trade/redo.hpp); never over 95 %.

@@ -4,6 +4,7 @@
 #include "model/error.hpp"
 
 #include <algorithm>
+#include <limits>
 #include <numeric>
 #include <utility>
 
@@ -26,7 +27,9 @@ public:
     Builder(const std::vector<Task>& tasks, int crew, const WorkClock& clock)
         : tasks_(tasks), crew_(std::max(crew, 1)), clock_(clock) {}
 
-    Schedule by(const List& list) const {
+    /// Given up, and meaningless but for its end, once it ends no earlier than `too_late`.
+    Schedule by(const List& list,
+                std::int64_t too_late = std::numeric_limits<std::int64_t>::max()) const {
         Schedule out;
         out.slots.resize(tasks_.size());
         std::vector<bool> placed(tasks_.size(), false);
@@ -46,6 +49,8 @@ public:
                 busy.push_back(task);
             waiting.erase(next);
             out.end = std::max(out.end, out.slots[task].to);
+            if (out.end >= too_late)
+                break;
         }
         return out;
     }
@@ -160,7 +165,7 @@ private:
         const std::size_t task = moved[from];
         moved.erase(moved.begin() + static_cast<std::ptrdiff_t>(from));
         moved.insert(moved.begin() + static_cast<std::ptrdiff_t>(to), task);
-        Schedule tried = builder_.by(moved);
+        Schedule tried = builder_.by(moved, best_.end);
         if (tried.end >= best_.end)
             return false;
         tried.bound = best_.bound;

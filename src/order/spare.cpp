@@ -124,7 +124,7 @@ void SpoiltFilm::start(const std::vector<Remakes>& remakes) {
             sum_ = std::frexp(sum_ * (1 - some.chance), &exponent);
             exponent_ += exponent;
         }
-        kinds_.push_back({cost, some.chance, static_cast<double>(some.count * cost), 0,
+        kinds_.push_back({cost, some.chance, static_cast<double>(some.count * cost), 0, 0,
                           std::vector<double>(cost, 0.0)});
     }
 }
@@ -137,12 +137,13 @@ void SpoiltFilm::go_on() {
     ++at_;
     double g = 0;
     for (Kind& kind : kinds_) {
-        kind.u = kind.chance * kind.before[at_ % kind.cost];
+        kind.place = kind.place + 1 == kind.cost ? 0 : kind.place + 1;
+        kind.u = kind.chance * kind.before[kind.place];
         g += kind.weight * kind.u;
     }
     g /= static_cast<double>(at_);
     for (Kind& kind : kinds_)
-        kind.before[at_ % kind.cost] = g + kind.u;
+        kind.before[kind.place] = g + kind.u;
     sum_ += g;
     keep_within_range();
 }
@@ -243,6 +244,18 @@ std::vector<Remakes> remakes_of(const Job& job, const Layout* layout) {
     return all_but(remakes_by_panel(job, layout), nullptr);
 }
 
+void find_costliest(Spare& spare, const Job& job, const Layout& layout) {
+    const Um step = job.film.allowances.ruler;
+    const ByPanel by_panel = remakes_by_panel(job, &layout);
+    for (const auto& [key, remakes] : by_panel) {
+        const Um saved =
+            spare.needed - film_for(all_but(by_panel, &key), step, spare.sure_percent / 100);
+        if (saved > spare.costliest_film)
+            std::tie(spare.costliest_vehicle, spare.costliest_panel, spare.costliest_film) =
+                std::tuple(key.first, key.second, saved);
+    }
+}
+
 Spare spare_for(const Job& job, double sure_percent, const Layout* layout) {
     Spare spare;
     spare.sure_percent = sure_percent;
@@ -258,12 +271,6 @@ Spare spare_for(const Job& job, double sure_percent, const Layout* layout) {
     for (const Remakes& some : all_but(by_panel, nullptr))
         if (some.chance > 0 && some.cost <= spare.needed)
             spare.longest_remake = std::max(spare.longest_remake, some.cost);
-    for (const auto& [key, remakes] : by_panel) {
-        const Um saved = spare.needed - film_for(all_but(by_panel, &key), step, sure);
-        if (saved > spare.costliest_film)
-            std::tie(spare.costliest_vehicle, spare.costliest_panel, spare.costliest_film) =
-                std::tuple(key.first, key.second, saved);
-    }
     return spare;
 }
 

@@ -48,6 +48,7 @@ private:
         double chance;
         double weight; ///< count times cost
         double u;
+        std::size_t place; ///< in the ring, of the film at which this stands
         std::vector<double> before;
     };
 
@@ -75,6 +76,9 @@ std::vector<Remakes> remakes_of(const Job& job, const Layout* layout = nullptr);
 /// filled in by `with_what_is_there`. With offcuts kept for remakes, each for one kind of piece,
 /// every probability is a lower bound: what they could still be used for besides is not counted.
 Spare spare_for(const Job& job, double sure_percent, const Layout* layout = nullptr);
+
+/// Says of which panel's remakes most of the spare is. Takes a search for every panel.
+void find_costliest(Spare& spare, const Job& job, const Layout& layout);
 
 /// Says how often what is bought suffices or, where nothing is bought, what is left on the shelf of
 /// the batches that are used; warns where that is less than was asked.

@@ -41,7 +41,7 @@ public:
             take_off(needed);
         for (const WantedPanel& wanted : wanted_)
             reckon(wanted);
-        out_.list.used_up = consumables_of(drivers_, Shop{});
+        out_.list.used_up = consumables_of(drivers_, request_.shop);
     }
 
 private:

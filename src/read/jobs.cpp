@@ -7,6 +7,7 @@
 #include "read/fields.hpp"
 #include "read/quantities.hpp"
 #include "read/read.hpp"
+#include "read/table/jobs_table.hpp"
 #include "read/times.hpp"
 
 #include <array>
@@ -160,18 +161,24 @@ ReadJob read_job(const Node& node, std::size_t number) {
     return out;
 }
 
+/// "line 4", of a table "A4".
+std::string spoken(const Place& place) {
+    return place.source && place.source->is_table ? cell_name(place.line, place.column)
+                                                  : "line " + std::to_string(place.line);
+}
+
 /// Rows are told apart by their names.
 void tell_repeated_names(Jobs& jobs) {
-    std::map<std::string, int> lines;
+    std::map<std::string, Place> places;
     for (ReadJob& read : jobs.jobs) {
         if (!read.job)
             continue;
-        const auto [first, is_new] = lines.emplace(read.name, read.job->place.line);
+        const auto [first, is_new] = places.emplace(read.name, read.job->place);
         if (is_new)
             continue;
         read.faults.push_back({Severity::file, read.job->place, "",
                                "another job is called " + quoted(read.name) + " too",
-                               "the other is in line " + std::to_string(first->second) +
+                               "the other is in " + spoken(first->second) +
                                    "; give one of them another name"});
         read.job.reset();
     }
@@ -202,13 +209,7 @@ void add_jobs(const Node& root, Jobs& jobs, Context& context) {
         jobs.jobs.push_back(read_job(item, jobs.jobs.size() + 1));
 }
 
-} // namespace
-
-Reading<Jobs> jobs(std::shared_ptr<const Source> source) {
-    Reading<Jobs> out;
-    Context context;
-    Jobs jobs;
-    jobs.file = source->name;
+void add_documents(const std::shared_ptr<const Source>& source, Jobs& jobs, Context& context) {
     for (const Document& document : documents_of(source)) {
         context.add(document.faults);
         if (document.root && document.root->kind != Node::Kind::empty)
@@ -219,6 +220,32 @@ Reading<Jobs> jobs(std::shared_ptr<const Source> source) {
         if (document.faults.size() > most_jobs)
             break;
     }
+}
+
+/// What a table cannot say of a job is told with that job.
+void add_rows(const std::shared_ptr<const Source>& source, Jobs& jobs, Context& context) {
+    JobsTable table = jobs_table(source, context);
+    jobs.demonstration = table.demonstration;
+    for (JobRow& row : table.rows) {
+        ReadJob read = read_job(row.job, jobs.jobs.size() + 1);
+        if (!row.faults.empty())
+            read.job.reset();
+        read.faults.insert(read.faults.begin(), row.faults.begin(), row.faults.end());
+        jobs.jobs.push_back(std::move(read));
+    }
+}
+
+} // namespace
+
+Reading<Jobs> jobs(std::shared_ptr<const Source> source) {
+    Reading<Jobs> out;
+    Context context;
+    Jobs jobs;
+    jobs.file = source->name;
+    if (source->is_table)
+        add_rows(source, jobs, context);
+    else
+        add_documents(source, jobs, context);
     tell_repeated_names(jobs);
     if (context.mark() == 0)
         out.value = std::move(jobs);

@@ -229,8 +229,8 @@ constexpr Key table[] = {
      .name = "log",
      .kind = text,
      .unstated = "none",
-     .works = false,
-     .text = "A CSV file beside this one in which the shop writes down what its jobs took."},
+     .text = "A CSV file beside this one, or in a folder below, in which the shop writes down what "
+             "its jobs took; see THE LOG."},
 };
 
 } // namespace

@@ -4,6 +4,7 @@
 #include "read/context.hpp"
 #include "read/quantities.hpp"
 #include "read/suggest.hpp"
+#include "read/table/layout.hpp"
 #include "read/yaml.hpp"
 
 #include <algorithm>
@@ -92,6 +93,25 @@ std::optional<FileKind> plainly_told(std::string_view text) {
     return found;
 }
 
+bool has_heading(const Layout& layout, std::string_view heading) {
+    const Row& row = layout.cells.rows[layout.heading_row];
+    return std::any_of(row.begin(), row.end(),
+                       [&](const std::string& cell) { return plain_heading(cell) == heading; });
+}
+
+/// A table of panels is a vehicle, one of jobs a file of jobs; a log is neither.
+std::optional<FileKind> kind_of_table(const std::shared_ptr<const Source>& source,
+                                      Context& context) {
+    if (const Layout panels = layout_of(source->text); panels.has_headings()) {
+        if (!has_heading(panels, "pieces") || !has_heading(panels, "spoiled"))
+            return FileKind::vehicle;
+        context.fault({source, static_cast<int>(panels.heading_row) + 1, 1}, "this is a shop's log",
+                      "check the shop file that names it under 'log'");
+        return std::nullopt;
+    }
+    return layout_of(source->text, "job").has_headings() ? FileKind::jobs : FileKind::vehicle;
+}
+
 } // namespace
 
 std::string_view name_of(FileKind kind) {
@@ -116,10 +136,12 @@ bool works(FileKind) {
 
 Reading<FileKind> kind_of(std::shared_ptr<const Source> source) {
     Reading<FileKind> out;
-    out.value = source->is_table ? FileKind::vehicle : plainly_told(source->text);
-    if (out.value)
-        return out;
     Context context;
+    out.value = source->is_table ? kind_of_table(source, context) : plainly_told(source->text);
+    if (out.value || source->is_table) {
+        std::move(context).finish(out.faults, out.unlisted);
+        return out;
+    }
     Context unheard;
     Faults faults;
     std::optional<Node> root = parse(source, faults);

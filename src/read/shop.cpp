@@ -5,6 +5,7 @@
 #include "read/currency.hpp"
 #include "read/document.hpp"
 #include "read/fields.hpp"
+#include "read/log.hpp"
 #include "read/read.hpp"
 #include "read/suggest.hpp"
 #include "read/times.hpp"
@@ -158,6 +159,8 @@ Shop read_shop(const Node& root, Context& context) {
     shop.valid_days = fields.count("valid").value_or(shop.valid_days);
     shop.terms = fields.text("terms").value_or("");
     read_minutes(fields, shop, context);
+    if (const auto log = fields.text("log"))
+        shop.log = log_named(*fields.entry("log"), *log, context);
     return shop;
 }
 

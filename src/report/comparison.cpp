@@ -6,6 +6,8 @@
 #include "report/numbers.hpp"
 #include "report/page_head.hpp"
 #include "report/ranking.hpp"
+#include "report/quote_words.hpp"
+#include "report/work_told.hpp"
 
 #include <algorithm>
 #include <utility>
@@ -48,6 +50,18 @@ std::string waste(const Sheet& sheet) {
     return percent(areas.film - areas.wrapped, areas.film);
 }
 
+/// Film, hours, the whole job, when it is ready.
+std::vector<std::string> cells_of_the_job(const ComparisonRow& row) {
+    if (!row.quote)
+        return {"-", "-", "-"};
+    const Quote& quote = *row.quote;
+    const auto whole = whole_job_of(row);
+    return {hours(quote.hours.taken),
+            quote.days.ready_on ? to_string(*quote.days.ready_on)
+                                : counted(quote.days.working_days, "day", "days"),
+            whole ? money(*whole, quote.price.digits, quote.price.currency) : "not known"};
+}
+
 std::vector<std::string> cells(const ComparisonRow& row, const Measures& measures) {
     std::vector<std::string> out{row.film, measures.size_with_unit(row.width)};
     if (row.estimate) {
@@ -83,6 +97,38 @@ Table table_of(const Comparison& comparison) {
     return table;
 }
 
+/// What the whole job costs with each film, in the same order.
+Table table_of_jobs(const Comparison& comparison) {
+    Table table{{{"film", Align::left, true},
+                 {"roll width", Align::right},
+                 {"film bought", Align::right},
+                 {"hours", Align::right},
+                 {"ready", Align::right},
+                 {"whole job", Align::right}},
+                {}};
+    const Measures measures(comparison.unit);
+    for (const Ranked& r : ranked(comparison)) {
+        std::vector<std::string> row{r.row->film, measures.size_with_unit(r.row->width),
+                                     r.row->job() != nullptr ? price(*r.row) : "-"};
+        for (std::string& cell : cells_of_the_job(*r.row))
+            row.push_back(std::move(cell));
+        table.rows.push_back(std::move(row));
+    }
+    return table;
+}
+
+/// What the prices of the whole jobs leave out, and what a log changed; each once.
+std::vector<std::string> about_the_jobs(const Comparison& comparison) {
+    std::vector<std::string> out;
+    for (const ComparisonRow& row : comparison.rows)
+        if (row.quote)
+            for (const auto& texts : {row.quote->left_out, by_the_log(*row.quote)})
+                for (const std::string& text : texts)
+                    if (std::find(out.begin(), out.end(), text) == out.end())
+                        out.push_back(text);
+    return out;
+}
+
 std::vector<std::string> problems(const Comparison& comparison) {
     const Measures measures(comparison.unit);
     std::vector<std::string> out;
@@ -105,7 +151,14 @@ Document document(const Comparison& comparison) {
                        "lengths as they are sold. Seams count those in the vehicle file and those "
                        "added."});
     out.push_back(Heading{"THE CHEAPEST FIRST"});
+    if (comparison.by_shop) {
+        out.push_back(table_of_jobs(comparison));
+        out.push_back(Line{"The whole job is what the customer pays, film, consumables, labor and "
+                           "tax, by the shop file; film bought is the price of the film alone."});
+    }
     out.push_back(table_of(comparison));
+    if (const auto texts = about_the_jobs(comparison); !texts.empty())
+        out.push_back(Items{"-", texts});
     if (const auto texts = differences(comparison); !texts.empty()) {
         out.push_back(Heading{"WHAT MAKES THE DIFFERENCE"});
         out.push_back(Items{"-", texts});
@@ -143,7 +196,7 @@ void add_lengths(JsonObject& out, const ComparisonRow& row) {
         .add("waste_percent", json_number(decimal(waste_micropercent(areas_of(plan)), 6, 4)));
 }
 
-Json row_as_json(const Ranked& ranked) {
+Json row_as_json(const Ranked& ranked, bool by_shop) {
     const ComparisonRow& row = *ranked.row;
     JsonObject out;
     out.add("film", json_text(row.film)).add("roll_width_mm", json_mm(row.width));
@@ -151,7 +204,10 @@ Json row_as_json(const Ranked& ranked) {
         for (const char* name :
              {"length_mm", "bound_mm", "waste_percent", "order", "seams", "pieces", "rank", "more"})
             out.add(name, json_null);
-        return out.add("problem", json_text(row.problem)).add("guess", json_null).on_one_line();
+        out.add("problem", json_text(row.problem)).add("guess", json_null);
+        if (by_shop)
+            out.add("job", json_null);
+        return out.on_one_line();
     }
     add_lengths(out, row);
     out.add("order", order_of(row))
@@ -164,6 +220,8 @@ Json row_as_json(const Ranked& ranked) {
                          : json_null)
         .add("problem", json_null)
         .add("guess", row.estimate ? json_guess(*row.estimate) : json_null);
+    if (by_shop)
+        out.add("job", row.quote ? json_quote(*row.quote) : json_null);
     return out.on_one_line();
 }
 
@@ -187,6 +245,21 @@ std::vector<std::string> guess_as_csv(const ComparisonRow& row) {
             mm_or_nothing(row.estimate->length.high)};
 }
 
+std::vector<std::string> job_as_csv(const ComparisonRow& row) {
+    if (!row.quote)
+        return {"", "", "", "", "", ""};
+    const Quote& quote = *row.quote;
+    const auto amount = [&](const std::optional<Money>& money) {
+        return money ? to_string(*money, quote.price.digits) : std::string();
+    };
+    return {amount(quote.price.film),
+            hours(quote.hours.taken),
+            amount(quote.price.labor),
+            amount(whole_job_of(row)),
+            quote.days.ready_on ? to_string(*quote.days.ready_on) : "",
+            std::to_string(quote.days.working_days)};
+}
+
 std::string row_as_csv(const Comparison& comparison, const Ranked& ranked) {
     const ComparisonRow& row = *ranked.row;
     std::vector<std::string> fields{csv_text(comparison.vehicles), csv_text(row.film),
@@ -194,6 +267,7 @@ std::string row_as_csv(const Comparison& comparison, const Ranked& ranked) {
     if (row.job() == nullptr) {
         fields.insert(fields.end(), 8, "");
         fields.insert(fields.end(), {csv_text(row.problem), "", "", "", "", ""});
+        fields.insert(fields.end(), comparison.by_shop ? 6 : 0, "");
         return csv_line(fields);
     }
     const Order& order = *row.order();
@@ -209,6 +283,9 @@ std::string row_as_csv(const Comparison& comparison, const Ranked& ranked) {
                    ranked.more ? to_string(*ranked.more, digits) : std::string()});
     for (std::string& figure : guess_as_csv(row))
         fields.push_back(std::move(figure));
+    if (comparison.by_shop)
+        for (std::string& figure : job_as_csv(row))
+            fields.push_back(std::move(figure));
     return csv_line(fields);
 }
 
@@ -225,7 +302,7 @@ std::string to_markdown(const Comparison& comparison) {
 std::string to_json(const Comparison& comparison) {
     std::vector<Json> rows;
     for (const Ranked& row : ranks(comparison))
-        rows.push_back(row_as_json(row));
+        rows.push_back(row_as_json(row, comparison.by_shop));
     return JsonObject()
                .add("schema", json_text("pelt.compare/1"))
                .add("vehicle", json_text(comparison.vehicles))
@@ -237,10 +314,14 @@ std::string to_json(const Comparison& comparison) {
 }
 
 std::string to_csv(const Comparison& comparison) {
-    std::string text =
-        csv_line({"vehicle", "film", "roll_width_mm", "length_mm", "bound_mm", "waste_percent",
-                  "order_mm", "total", "currency", "seams", "pieces", "problem", "rank", "more", "guessed_panels", "low_mm",
-                  "high_mm"});
+    std::vector<std::string> head{
+        "vehicle", "film",   "roll_width_mm", "length_mm", "bound_mm", "waste_percent",
+        "order_mm", "total", "currency",      "seams",     "pieces",   "problem",
+        "rank",    "more",   "guessed_panels", "low_mm",   "high_mm"};
+    if (comparison.by_shop)
+        head.insert(head.end(), {"film_cost", "hours_taken", "labor", "whole_job", "ready_on",
+                                 "working_days"});
+    std::string text = csv_line(head);
     for (const Ranked& row : ranks(comparison))
         text += row_as_csv(comparison, row);
     return text;

@@ -6,6 +6,7 @@
 #include "report/decimal.hpp"
 #include "report/facts.hpp"
 #include "report/words.hpp"
+#include "report/work_told.hpp"
 #include "trade/likeness.hpp"
 
 #include <algorithm>
@@ -36,6 +37,7 @@ public:
     Document made() {
         head();
         order();
+        work();
         measure_first();
         assumptions();
         decisions();
@@ -69,6 +71,19 @@ private:
                             money(*estimate_.order.total, job_.film.money_digits,
                                   estimate_.order.currency) +
                             ".");
+        add(Items{"-", texts});
+    }
+
+    /// By a shop's figures, where they were given.
+    void work() {
+        if (!sheet_.quote)
+            return;
+        add(Heading{"WORK"});
+        std::vector<std::string> texts = work_in_brief(*sheet_.quote);
+        for (const std::string& text : by_the_log(*sheet_.quote))
+            texts.push_back(text);
+        if (job_.learnt && job_.learnt->guesses.all > 0)
+            texts.push_back(guesses_told(job_.learnt->guesses));
         add(Items{"-", texts});
     }
 

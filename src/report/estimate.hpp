@@ -5,6 +5,7 @@
 
 #include "model/estimate.hpp"
 #include "model/fault.hpp"
+#include "model/quote.hpp"
 #include "report/document.hpp"
 #include "report/numbers.hpp"
 #include "report/page_head.hpp"
@@ -25,6 +26,7 @@ struct EstimateSheet {
     Unit unit = Unit::mm;  ///< for people's formats
     std::string date = {}; ///< as the user gave it; empty: a blank to write in
     Fillings filled = {};  ///< other blanks
+    std::optional<Quote> quote = std::nullopt; ///< by a shop's figures; none: not asked for
 };
 
 /// "13.2 m to 15.4 m, most likely 14.1 m".

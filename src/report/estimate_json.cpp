@@ -4,6 +4,7 @@
 #include "report/facts.hpp"
 #include "report/json_parts.hpp"
 #include "report/words.hpp"
+#include "report/work_told.hpp"
 
 namespace pelt::report {
 namespace {
@@ -85,6 +86,8 @@ std::string to_json(const EstimateSheet& sheet) {
         .add("warnings", json_marks(marks_of(sheet)))
         .add("notes", json_notes(notes_of(sheet, Measures(Unit::mm))))
         .add("guess", json_guess(estimate));
+    if (sheet.quote)
+        out.add("job", json_quote(*sheet.quote));
     return out.on_lines().text + "\n";
 }
 

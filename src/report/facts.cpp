@@ -211,6 +211,8 @@ std::string check_code_of(const Job& job) {
     }
     if (job.film.place.source)
         texts.emplace_back(job.film.place.source->text);
+    for (const std::shared_ptr<const Source>& other : job.also_read)
+        texts.emplace_back(other->text);
     return texts.empty() ? "" : check_code(texts);
 }
 

@@ -7,6 +7,7 @@
 #include "report/measuring.hpp"
 #include "report/offcuts.hpp"
 #include "report/words.hpp"
+#include "report/work_told.hpp"
 
 #include <cmath>
 
@@ -131,12 +132,17 @@ const std::string& vehicle_name(const Job& job, int vehicle) {
 
 Json redo(const Job& job, const RedoChance& chance) {
     const Vehicle& of = job.vehicles.at(static_cast<std::size_t>(chance.vehicle));
-    return JsonObject()
-        .add("vehicle", json_text(of.name))
+    JsonObject out;
+    out.add("vehicle", json_text(of.name))
         .add("panel", panel_of(job, chance.vehicle, chance.panel))
         .add("percent", json_number(rounded_percent(chance.percent)))
-        .add("assumed", json_bool(chance.assumed))
-        .on_one_line();
+        .add("assumed", json_bool(chance.assumed));
+    if (chance.by_log)
+        out.add("by_log", JsonObject()
+                              .add("spoiled", json_whole(chance.by_log->spoiled))
+                              .add("of", json_whole(chance.by_log->laid()))
+                              .on_one_line());
+    return out.on_one_line();
 }
 
 /// How often what is there suffices, and what makes it so.
@@ -369,6 +375,8 @@ std::string to_json(const Sheet& sheet) {
         .add("warnings", json_marks(marks_of(sheet, Measures(Unit::mm))))
         .add("notes", json_notes(notes_of(sheet, Measures(Unit::mm))))
         .add("guess", json_null);
+    if (sheet.by_shop)
+        out.add("job", sheet.quote ? json_quote(*sheet.quote) : json_null);
     return out.on_lines().text + "\n";
 }
 

@@ -7,6 +7,7 @@
 #include "report/numbers.hpp"
 #include "report/page_head.hpp"
 #include "report/quote_words.hpp"
+#include "report/work_told.hpp"
 
 #include <algorithm>
 
@@ -30,27 +31,6 @@ Json json_texts(const std::vector<std::string>& texts) {
 
 Json json_length(const std::optional<Length>& length) {
     return length ? json_mm(*length) : json_null;
-}
-
-void add_quote(JsonObject& out, const Quote& quote) {
-    const Price& price = quote.price;
-    out.add("film_cost", json_money(price.film, price))
-        .add("consumables", json_money(price.consumables, price))
-        .add("hours", JsonObject()
-                          .add("low", json_number(hours(quote.hours.low)))
-                          .add("taken", json_number(hours(quote.hours.taken)))
-                          .add("high", json_number(hours(quote.hours.high)))
-                          .on_one_line())
-        .add("labor", json_money(price.labor, price))
-        .add("adjustment",
-             price.net ? json_text(to_string(price.adjustment, price.digits)) : json_null)
-        .add("net", json_money(price.net, price))
-        .add("tax", price.net ? json_text(to_string(price.tax, price.digits)) : json_null)
-        .add("total", json_money(price.total, price))
-        .add("currency", json_text_or_null(price.currency))
-        .add("ready_on",
-             quote.days.ready_on ? json_text(to_string(*quote.days.ready_on)) : json_null)
-        .add("working_days", json_whole(quote.days.working_days));
 }
 
 Json json_range(const QuoteRange& range, const Price& price) {
@@ -176,6 +156,9 @@ Document quotes_in_a_table(const std::vector<QuoteRow>& rows, Unit unit) {
         // Warnings are for the cut sheet, but for a job that has no quote.
         for (const std::string& text : row.quote ? row.quote->left_out : row.warnings)
             remarks.push_back(row.job + ": " + text);
+        if (row.quote)
+            for (const std::string& text : by_the_log(*row.quote))
+                remarks.push_back(row.job + ": " + text);
         if (row.quote && row.status != 0)
             remarks.push_back(row.job + ": 'pelt cut' says what stands in the way.");
     }

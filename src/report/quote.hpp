@@ -5,6 +5,7 @@
 
 #include "model/fault.hpp"
 #include "model/jobs.hpp"
+#include "model/learnt.hpp"
 #include "model/length.hpp"
 #include "model/quote.hpp"
 #include "model/shop.hpp"
@@ -60,6 +61,9 @@ struct QuotePages {
 /// price, the days, what it does not include, a place to sign. It holds no hours, no spare, no
 /// purchase price.
 Document customers_page(const QuoteRow& row, const Shop& shop, const QuotePages& pages);
+
+/// What a shop's log teaches, a line a matter: rows, pace, every kind of panel with its chance, guesses.
+std::vector<std::string> what_was_learnt(const Learnt& learnt);
 
 /// One page a job, more where it does not fit.
 std::string to_pdf(const std::vector<QuoteRow>& rows, const Shop& shop, const QuotePages& pages,

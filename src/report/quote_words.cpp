@@ -4,6 +4,7 @@
 #include "report/decimal.hpp"
 #include "report/estimate.hpp"
 #include "report/numbers.hpp"
+#include "report/work_told.hpp"
 
 #include <cmath>
 #include <cstdint>
@@ -27,7 +28,8 @@ std::vector<std::string> remarks_of(const QuoteRow& row) {
     if (is_guessed(row))
         out.insert(out.begin(), std::string(not_measured) + ": its price and length are ranges");
     if (row.quote)
-        out.insert(out.end(), row.quote->left_out.begin(), row.quote->left_out.end());
+        for (const auto& texts : {row.quote->left_out, by_the_log(*row.quote)})
+            out.insert(out.end(), texts.begin(), texts.end());
     return out;
 }
 

@@ -12,7 +12,7 @@ namespace pelt::report {
 /// Minutes as hours with two decimals, to the nearest.
 std::string hours(double minutes);
 
-/// Warnings, and what the price does not hold.
+/// Warnings, what the price does not hold, and what a log changed.
 std::vector<std::string> remarks_of(const QuoteRow& row);
 
 /// Whether it is of a vehicle that was not measured.

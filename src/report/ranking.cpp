@@ -15,13 +15,24 @@ std::optional<Money> price_of(const ComparisonRow& row) {
     return row.order() != nullptr && !row.priced_width ? row.order()->total : std::nullopt;
 }
 
+std::optional<Money> whole_job_of(const ComparisonRow& row) {
+    if (!row.quote || row.priced_width || !row.quote->price.film || !row.quote->price.labor)
+        return std::nullopt;
+    return row.quote->price.total;
+}
+
 namespace {
+
+/// What rows are ranked by.
+std::optional<Money> ranked_by(const Comparison& comparison, const ComparisonRow& row) {
+    return comparison.by_shop ? whole_job_of(row) : price_of(row);
+}
 
 /// The place of the row's currency among those of the comparison.
 std::size_t currency_of(const Comparison& comparison, const ComparisonRow& row) {
     const auto same =
         std::find_if(comparison.rows.begin(), comparison.rows.end(), [&](const ComparisonRow& r) {
-            return price_of(r) && r.order()->currency == row.order()->currency;
+            return ranked_by(comparison, r) && r.order()->currency == row.order()->currency;
         });
     return static_cast<std::size_t>(same - comparison.rows.begin());
 }
@@ -29,19 +40,19 @@ std::size_t currency_of(const Comparison& comparison, const ComparisonRow& row) 
 Ranked rank_of(const Comparison& comparison, const ComparisonRow& row) {
     Ranked out;
     out.row = &row;
-    const std::optional<Money> price = price_of(row);
+    const std::optional<Money> price = ranked_by(comparison, row);
     if (!price)
         return out;
     out.rank = 1;
     for (const ComparisonRow& other : comparison.rows) {
-        const std::optional<Money> others = price_of(other);
+        const std::optional<Money> others = ranked_by(comparison, other);
         if (!others || currency_of(comparison, other) != currency_of(comparison, row))
             continue;
         *out.rank += *others < *price ? 1 : 0;
-        if (out.cheapest == nullptr || *others < *price_of(*out.cheapest))
+        if (out.cheapest == nullptr || *others < *ranked_by(comparison, *out.cheapest))
             out.cheapest = &other;
     }
-    out.more = *price - *price_of(*out.cheapest);
+    out.more = *price - *ranked_by(comparison, *out.cheapest);
     return out;
 }
 
@@ -94,10 +105,31 @@ std::string difference(const Ranked& ranked, const Measures& measures) {
     return text + seams_text(row, than) + ".";
 }
 
+/// "40.00 EUR for labor", "3.00 EUR saved by film".
+std::string difference_of_jobs(const Ranked& ranked, const Measures& measures) {
+    const ComparisonRow& row = *ranked.row;
+    const Price& own = row.quote->price;
+    const Price& least = ranked.cheapest->quote->price;
+    std::string text = row.film + ", " + measures.size_with_unit(row.width) + ": " +
+                       money(*ranked.more, own.digits, own.currency) + " more";
+    Money rest = *ranked.more;
+    std::string parts;
+    const auto add = [&](Money amount, const std::string& what) {
+        if (amount != Money{})
+            parts += (parts.empty() ? ": " : ", ") + part(amount, row, what);
+        rest = rest - amount;
+    };
+    add(*own.film - *least.film, "film");
+    add(own.consumables.value_or(Money{}) - least.consumables.value_or(Money{}), "consumables");
+    add(*own.labor - *least.labor, "labor");
+    add(rest, "tax and rounding");
+    return text + parts + seams_text(row, *ranked.cheapest) + ".";
+}
+
 bool has_several_currencies(const Comparison& comparison) {
     std::set<std::string> currencies;
     for (const ComparisonRow& row : comparison.rows)
-        if (price_of(row))
+        if (ranked_by(comparison, row))
             currencies.insert(row.order()->currency);
     return currencies.size() > 1;
 }
@@ -151,7 +183,8 @@ std::vector<std::string> differences(const Comparison& comparison) {
     std::vector<std::string> out;
     for (const Ranked& r : ranked(comparison))
         if (r.more && *r.more > Money{})
-            out.push_back(difference(r, measures));
+            out.push_back(comparison.by_shop ? difference_of_jobs(r, measures)
+                                             : difference(r, measures));
     return out;
 }
 

@@ -14,6 +14,9 @@ namespace pelt::report {
 /// width.
 std::optional<Money> price_of(const ComparisonRow& row);
 
+/// What the whole job costs the customer, labor included; none where film or labor has no price.
+std::optional<Money> whole_job_of(const ComparisonRow& row);
+
 /// A row of a comparison, and where it stands among those of its currency.
 struct Ranked {
     const ComparisonRow* row = nullptr;
@@ -22,7 +25,8 @@ struct Ranked {
     const ComparisonRow* cheapest = nullptr; ///< of its currency
 };
 
-/// The cheapest first, a currency after the other as they come; then those without a price, then
+/// By what the whole job costs where the comparison is by a shop's figures, else by the film that is
+/// bought. The cheapest first, a currency after the other as they come; then those without a price, then
 /// those that cannot be cut. Lives as long as the comparison.
 std::vector<Ranked> ranked(const Comparison& comparison);
 

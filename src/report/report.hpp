@@ -35,6 +35,8 @@ struct Sheet {
     RulesCost rules_cost = {};   ///< not asked for: nothing is said
     Binding binding = {};        ///< what the length hangs on; not asked for: nothing is said
     SeamsWeighed seams_weighed = {}; ///< not asked for: nothing is said
+    bool by_shop = false;            ///< a shop's figures were given
+    std::optional<Quote> quote = std::nullopt; ///< by them; none: of work half done
 };
 
 /// The words of the blanks on a sheet, in small letters.
@@ -125,6 +127,7 @@ struct ComparisonRow {
     /// Of the roll that the film's prices are for; none: of this one. Else the row has no price.
     std::optional<Um> priced_width = std::nullopt;
     std::optional<Estimate> estimate = std::nullopt; ///< in place of a sheet: not all was measured
+    std::optional<Quote> quote = std::nullopt; ///< of the whole job; none: no shop's figures
 
     /// Of the sheet or the estimate; none where there is neither.
     const Job* job() const;
@@ -136,19 +139,22 @@ struct Comparison {
     bool demonstration = false; ///< a vehicle or a film of it is invented
     Unit unit = Unit::mm;       ///< for people's formats
     std::vector<ComparisonRow> rows;
+    bool by_shop = false; ///< ranked by what the whole job costs in that shop
 };
 
 std::string to_table(const Comparison& comparison, const TextStyle& style = {});
 std::string to_markdown(const Comparison& comparison);
 
 /// Schema pelt.compare/1: one object a row, null for what is not known; a row without a layout has
-/// its "problem" and nulls.
+/// its "problem" and nulls. With a shop's figures "job" is what pelt.quote/1 says of it.
 std::string to_json(const Comparison& comparison);
 
 /// A head and one row a film and width: vehicle film roll_width_mm length_mm bound_mm
 /// waste_percent order_mm total currency seams pieces problem rank more guessed_panels low_mm
 /// high_mm; rank and more by what is bought, 1 for the cheapest of its currency; the last two only
-/// of vehicles that were not measured. New columns may be added at the end.
+/// of vehicles that were not measured. With a shop's figures rank and more are by the whole job, and
+/// there are also film_cost hours_taken labor whole_job ready_on working_days. New columns may be
+/// added at the end.
 std::string to_csv(const Comparison& comparison);
 
 /// The film that stays on one vehicle, against what is usual for its body.

@@ -13,6 +13,7 @@
 #include "report/seams_told.hpp"
 #include "report/sections.hpp"
 #include "report/words.hpp"
+#include "report/work_told.hpp"
 
 #include <algorithm>
 #include <utility>
@@ -28,6 +29,7 @@ public:
     void first_page() {
         job_lines();
         order();
+        work();
         decisions();
         seams();
         add(Heading{"WHAT THIS ASSUMES"});
@@ -95,6 +97,21 @@ private:
         add(Heading{"ORDER"});
         add(Big{what_to_order(sheet_, measures_)});
         add(Items{"-", about_the_order(sheet_, measures_)});
+    }
+
+    /// By a shop's figures, where they were given.
+    void work() {
+        if (!sheet_.by_shop)
+            return;
+        add(Heading{"WORK"});
+        if (!sheet_.quote) {
+            line("Hours and days are not reckoned for work that is half done.");
+            return;
+        }
+        std::vector<std::string> texts = work_in_brief(*sheet_.quote);
+        if (sheet_.quote->pace_by_log)
+            texts.push_back(by_the_log(*sheet_.quote).front());
+        add(Items{"-", texts});
     }
 
     void decisions() {

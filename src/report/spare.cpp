@@ -1,7 +1,9 @@
 // SPDX-License-Identifier: MIT
 #include "report/spare.hpp"
 
+#include "report/facts.hpp"
 #include "report/words.hpp"
+#include "report/work_told.hpp"
 
 #include <cmath>
 #include <cstdint>
@@ -14,12 +16,23 @@ namespace {
 std::string by_chance(const Job& job, const std::vector<RedoChance>& chances, bool assumed) {
     std::map<double, std::vector<std::string>> panels;
     for (const RedoChance& chance : chances)
-        if (chance.assumed == assumed)
+        if (chance.assumed == assumed && !chance.by_log)
             panels[chance.percent].push_back(panel_label(job, chance.vehicle, chance.panel));
     std::string text;
     for (const auto& [percentage, names] : panels)
         text += (text.empty() ? "" : "; ") + percent(percentage) + ": " + listed(names);
     return text;
+}
+
+/// "hood 4.1 % (3 of 41)"
+std::vector<std::string> by_log(const Job& job, const std::vector<RedoChance>& chances) {
+    std::vector<std::string> out;
+    for (const RedoChance& chance : chances)
+        if (chance.by_log)
+            out.push_back(panel_label(job, chance.vehicle, chance.panel) + " " +
+                          rounded_percent(chance.percent) + " % (" + tried_text(*chance.by_log) +
+                          ")");
+    return out;
 }
 
 } // namespace
@@ -106,6 +119,8 @@ std::vector<std::string> how_often_spoilt(const Sheet& sheet) {
     std::vector<std::string> out;
     if (!given.empty())
         out.push_back("Spoiled and cut again, by the vehicle file: " + given + ".");
+    if (const auto texts = by_log(job, sheet.order.spare->redo); !texts.empty())
+        out.push_back("Spoiled and cut again, by your log: " + listed(texts) + ".");
     if (!assumed.empty())
         out.push_back("Spoiled and cut again, assumed (common practice, for skilled hands; 'redo' "
                       "in the vehicle file says otherwise): " +

@@ -6,6 +6,7 @@
 #include "report/decimal.hpp"
 #include "report/json_text.hpp"
 #include "report/page_head.hpp"
+#include "report/numbers.hpp"
 #include "report/words.hpp"
 #include "trade/consumables.hpp"
 
@@ -72,13 +73,17 @@ std::vector<std::string> waits(const StripList& list) {
     return out;
 }
 
-std::vector<std::string> times(const StripList& list) {
-    const Total total = total_of(list);
+std::vector<std::string> times(const StripSheet& sheet) {
+    const Total total = total_of(sheet.list);
     std::vector<std::string> out;
+    const double pace = sheet.shop ? sheet.shop->pace : 1;
+    const double minutes = total.minutes * pace;
     if (total.minutes > 0)
-        out.push_back("Taking off: " + duration(total.minutes) +
-                      " by the file's minutes. Putting back: about " +
-                      duration(total.minutes * trade::refit_share) +
+        out.push_back("Taking off: " + duration(minutes) + " by the file's minutes" +
+                      (pace == 1 ? ""
+                                 : ", at the shop's pace of " +
+                                       decimal(std::llround(pace * 1'000), 3, 2)) +
+                      ". Putting back: about " + duration(minutes * trade::refit_share) +
                       " (an estimate: five sixths of it).");
     if (!total.without_minutes.empty())
         out.push_back("Without minutes in the file, so not in the time: " +
@@ -117,6 +122,32 @@ std::string used_up(const StripList& list) {
     return text;
 }
 
+/// What these cost, by the shop's prices.
+std::vector<std::string> cost_of_used_up(const StripSheet& sheet) {
+    if (!sheet.shop)
+        return {};
+    Money sum;
+    std::string costs;
+    std::vector<std::string> without;
+    for (const ConsumableNeed& need : sheet.list.used_up)
+        if (need.cost) {
+            sum = sum + *need.cost;
+            costs += (costs.empty() ? "" : ", ") + need.name + " " +
+                     to_string(*need.cost, sheet.money_digits) + " for " +
+                     decimal(need.taken, 3, 0) + unit_of(need);
+        } else {
+            without.push_back(need.name);
+        }
+    std::vector<std::string> out;
+    if (!costs.empty())
+        out.push_back("At the shop's prices: " +
+                      money(sum, sheet.money_digits, sheet.shop->currency) + ", of it " + costs +
+                      ".");
+    if (!without.empty())
+        out.push_back("Without a price in the shop file: " + listed(without) + ".");
+    return out;
+}
+
 /// Openings that film runs over while their parts are off.
 std::vector<std::string> covered(const StripList& list) {
     if (list.covered.empty())
@@ -139,6 +170,8 @@ std::vector<std::string> ready_for_this(const StripSheet& sheet, const Measures&
         out.push_back("Clips that come off: " + std::to_string(clips) +
                       "; new ones are of their kinds, since one or two of ten break.");
     out.push_back("Used up by these panels and parts: " + used_up(list) + ".");
+    for (const std::string& text : cost_of_used_up(sheet))
+        out.push_back(text);
     if (!sheet.film)
         out.push_back("Edge tape and primer hang on the film: name it behind the vehicle.");
     const auto edge = static_cast<Um>(std::ceil(list.edge_mm)) * um_per_mm;
@@ -198,15 +231,20 @@ Json json_total(const StripList& list) {
         .on_one_line();
 }
 
-Json json_used_up(const StripList& list) {
+Json json_used_up(const StripSheet& sheet) {
     std::vector<Json> items;
-    for (const ConsumableNeed& need : list.used_up)
-        items.push_back(JsonObject()
-                            .add("name", json_text(need.name))
-                            .add("unit", json_text_or_null(need.unit))
-                            .add("low", json_number(decimal(need.low, 3, 0)))
-                            .add("high", json_number(decimal(need.high, 3, 0)))
-                            .on_one_line());
+    for (const ConsumableNeed& need : sheet.list.used_up) {
+        JsonObject item;
+        item.add("name", json_text(need.name))
+            .add("unit", json_text_or_null(need.unit))
+            .add("low", json_number(decimal(need.low, 3, 0)))
+            .add("high", json_number(decimal(need.high, 3, 0)));
+        if (sheet.shop)
+            item.add("taken", json_number(decimal(need.taken, 3, 0)))
+                .add("cost", need.cost ? json_text(to_string(*need.cost, sheet.money_digits))
+                                       : json_null);
+        items.push_back(item.on_one_line());
+    }
     return json_lines(items);
 }
 
@@ -239,10 +277,13 @@ Document strip_report(const StripSheet& sheet) {
     add_items(out, "-", waits(sheet.list));
     add_items(out, "-", not_off(sheet.list));
     add_items(out, "-", covered(sheet.list));
-    add_items(out, "-", times(sheet.list));
+    add_items(out, "-", times(sheet));
     out.push_back(Heading{"TO HAVE READY"});
     add_items(out, "-", ready_for_this(sheet, measures));
-    out.push_back(Line{"Common practice throughout, but for what the vehicle file says."});
+    out.push_back(Line{sheet.shop ? "Common practice throughout, but for what the vehicle file and "
+                                    "the shop file say."
+                                  : "Common practice throughout, but for what the vehicle file "
+                                    "says."});
     out.push_back(Heading{"CAUTIONS"});
     out.push_back(Items{"-", cautions_of_taking_off(sheet)});
     return out;
@@ -260,7 +301,7 @@ std::string to_json(const StripSheet& sheet) {
                .add("parts", json_lines(parts))
                .add("stay", json_names(sheet.list.stay))
                .add("not_needed", json_names(sheet.list.not_needed))
-               .add("used_up", json_used_up(sheet.list))
+               .add("used_up", json_used_up(sheet))
                .add("total", json_total(sheet.list))
                .add("guessed", json_bool(!sheet.like.empty()))
                .on_lines()

@@ -4,6 +4,7 @@
 
 #include "model/film.hpp"
 #include "model/length.hpp"
+#include "model/shop.hpp"
 #include "model/strip_list.hpp"
 #include "report/document.hpp"
 
@@ -20,6 +21,8 @@ struct StripSheet {
     StripList list;
     Unit unit = Unit::mm;
     std::string like = {}; ///< the vehicle from which guessed panels are scaled; empty: none are
+    std::optional<Shop> shop = std::nullopt; ///< its prices and its pace; none: not asked for
+    int money_digits = 2;
 };
 
 Document strip_report(const StripSheet& sheet);
@@ -29,7 +32,7 @@ std::string to_markdown(const StripSheet& sheet);
 /// Schema pelt.strip/1: "parts" in the order of taking off, each with "part", "count", "tool",
 /// "minutes_each" (null where not known), "clips_each", "after", "panels"; "stay",
 /// "not_needed"; "guessed" where the parts are another vehicle's; "used_up" with "name", "unit"
-/// (null: pieces), "low", "high"; "total" with "minutes" (of the parts that have them), "parts_without_minutes",
+/// (null: pieces), "low", "high" and, with a shop, "taken" and "cost" (null: no price); "total" with "minutes" (of the parts that have them), "parts_without_minutes",
 /// "clips", "pieces", "edge_mm".
 std::string to_json(const StripSheet& sheet);
 

@@ -109,7 +109,7 @@ TEST_CASE("without a rate labor is left out, without film and rate there is no p
 
 TEST_CASE("random shops and jobs: lines add up to the total in whole minor units") {
     const char* asked = std::getenv("PELT_RANDOM_JOBS");
-    const int jobs = asked != nullptr ? std::atoi(asked) : 2'000;
+    const int jobs = asked != nullptr ? std::atoi(asked) : 10'000;
     pelt::nest::Random random(11);
     for (int job = 0; job < jobs; ++job) {
         CAPTURE(job);

@@ -255,10 +255,14 @@ TEST_CASE("a small piece is cut again from the offcut that holds it, its arrow r
 }
 
 TEST_CASE("an order with spare: what is needed, how often it suffices, which panel costs most") {
-    const auto outcome =
-        planned("  a: {size: [900, 900], forward: up, edges: none, redo: 10 %, count: 3}\n"
-                "  b: {size: [500, 900], forward: right, edges: none, redo: 20 %}\n",
-                bare, 90);
+    order::Request request;
+    request.vehicles = {
+        vehicle("  a: {size: [900, 900], forward: up, edges: none, redo: 10 %, count: 3}\n"
+                "  b: {size: [500, 900], forward: right, edges: none, redo: 20 %}\n")};
+    request.film = film(bare);
+    request.sure_percent = 90;
+    request.weigh_the_spare = true;
+    const auto outcome = order::run(std::move(request));
     REQUIRE(outcome.plan);
     REQUIRE(outcome.order.spare);
     const Spare& spare = *outcome.order.spare;

@@ -34,10 +34,10 @@ constexpr std::array<Column, 19> all_columns{{
 
 constexpr std::array<char, 3> separators{'\t', ';', ','};
 
-std::size_t row_of_headings(const Cells& cells) {
-    const auto row = std::find_if(cells.rows.begin(), cells.rows.end(), [](const Row& cells_of) {
-        return std::any_of(cells_of.begin(), cells_of.end(), [](const std::string& cell) {
-            return plain_heading(cell) == "panel";
+std::size_t row_of_headings(const Cells& cells, std::string_view heading) {
+    const auto row = std::find_if(cells.rows.begin(), cells.rows.end(), [&](const Row& cells_of) {
+        return std::any_of(cells_of.begin(), cells_of.end(), [&](const std::string& cell) {
+            return plain_heading(cell) == heading;
         });
     });
     return static_cast<std::size_t>(row - cells.rows.begin());
@@ -77,11 +77,11 @@ std::string plain_heading(std::string_view cell) {
     return plain;
 }
 
-Layout layout_of(std::string_view text) {
+Layout layout_of(std::string_view text, std::string_view heading) {
     Layout most;
     for (const char separator : separators) {
         Layout layout{cells_of(without_mark(text), separator), separator, 0};
-        layout.heading_row = row_of_headings(layout.cells);
+        layout.heading_row = row_of_headings(layout.cells, heading);
         if (layout.has_headings())
             return layout;
         if (most.cells.rows.empty() || count_of(layout.cells) > count_of(most.cells))

@@ -31,9 +31,9 @@ struct Layout {
     bool has_headings() const { return heading_row < cells.rows.size(); }
 };
 
-/// The separator is the first of tab, semicolon and comma that gives a cell "panel"; without one it
-/// is that which gives the most cells.
-Layout layout_of(std::string_view text);
+/// The separator is the first of tab, semicolon and comma that gives a cell with the heading that
+/// every such table has; without one it is that which gives the most cells.
+Layout layout_of(std::string_view text, std::string_view heading = "panel");
 
 /// The text without a byte order mark.
 std::string_view without_mark(std::string_view text);

@@ -1,10 +1,10 @@
 // SPDX-License-Identifier: MIT
 #include "read/table/table.hpp"
 
-#include "model/utf8.hpp"
 #include "read/decimal.hpp"
 #include "read/quantities.hpp"
 #include "read/suggest.hpp"
+#include "read/table/checked.hpp"
 #include "read/table/layout.hpp"
 #include "read/table/marks.hpp"
 #include "read/table/nodes.hpp"
@@ -21,25 +21,11 @@ constexpr std::array<std::string_view, 4> head_keys{"vehicle", "demonstration", 
 constexpr std::array<std::string_view, 3> overall_keys{"length", "width", "height"};
 constexpr std::string_view overall_head = "overall ";
 
-/// Our own lists put an apostrophe before texts that a spreadsheet would run as a formula.
-std::string text_of(std::string_view cell) {
-    cell = trimmed(cell);
-    if (cell.size() > 1 && cell[0] == '\'' &&
-        std::string_view("=+-@").find(cell[1]) != std::string_view::npos)
-        cell.remove_prefix(1);
-    return std::string(cell);
-}
-
 std::vector<std::string> known_headings() {
     std::vector<std::string> out;
     for (const Column& column : columns())
         out.emplace_back(column.heading);
     return out;
-}
-
-bool is_blank(const Row& row) {
-    return std::all_of(row.begin(), row.end(),
-                       [](const std::string& cell) { return trimmed(cell).empty(); });
 }
 
 /// "van" of "cars/van.csv".
@@ -55,7 +41,7 @@ public:
           marks_(layout_.separator) {}
 
     std::optional<Node> read() {
-        if (!is_text() || !has_headings())
+        if (!is_text(source_, layout_.cells, context_) || !has_headings())
             return std::nullopt;
         read_head();
         read_headings();
@@ -73,41 +59,7 @@ public:
 
 private:
     Place at(std::size_t row, std::size_t column) const {
-        return {source_, static_cast<int>(row) + 1, static_cast<int>(column) + 1};
-    }
-
-    bool is_text() {
-        const std::string& text = source_->text;
-        if (text.starts_with("\xFF\xFE") || text.starts_with("\xFE\xFF")) {
-            context_.fault(at(0, 0), "the file is UTF-16 text", "export it as CSV in UTF-8");
-            return false;
-        }
-        const std::vector<Row>& rows = layout_.cells.rows;
-        for (std::size_t r = 0; r < rows.size(); ++r)
-            for (std::size_t c = 0; c < rows[r].size(); ++c)
-                if (!is_text(rows[r][c], at(r, c)))
-                    return false;
-        return true;
-    }
-
-    bool is_text(std::string_view cell, const Place& place) {
-        for (std::size_t i = 0; i < cell.size();) {
-            const Decoded next = decoded(cell, i);
-            if (!next.well_formed) {
-                context_.fault(place, "this is not UTF-8 text", "export the table in UTF-8");
-                return false;
-            }
-            if (is_control(next.c)) {
-                const bool line_end = next.c == '\n' || next.c == '\r';
-                context_.fault(place,
-                               line_end ? "the cell holds a line end"
-                                        : "the cell holds a control character",
-                               "take it out");
-                return false;
-            }
-            i += next.bytes;
-        }
-        return true;
+        return cell_at(source_, row, column);
     }
 
     bool has_headings() {
@@ -136,20 +88,7 @@ private:
         return false;
     }
 
-    /// True where the table could not be followed to its end.
-    bool tell_broken() {
-        if (!layout_.cells.broken)
-            return false;
-        const CellAt cell = *layout_.cells.broken;
-        const Place place{source_, cell.row, cell.column};
-        if (layout_.cells.unclosed)
-            context_.fault(place, "the quote that opens this cell is not closed",
-                           "close it, or take it out");
-        else
-            context_.fault(place, "a quote stands inside this cell",
-                           "put the cell in quotes and write its own twice, as \"\"");
-        return true;
-    }
+    bool tell_broken() { return read::tell_broken(source_, layout_.cells, context_); }
 
     void read_head() {
         root_ = map_node({source_, 0, 0});
@@ -170,7 +109,7 @@ private:
                 return;
             }
         const std::string word = plain_heading(row[0]);
-        const std::string value = row.size() > 1 ? text_of(row[1]) : "";
+        const std::string value = row.size() > 1 ? text_of_cell(row[1]) : "";
         if (!is_head_word(word))
             tell_unknown_word(row, r);
         else if (word.starts_with(overall_head) && !value.empty())
@@ -254,15 +193,9 @@ private:
         return column && *column < row.size() ? trimmed(row[*column]) : std::string_view{};
     }
 
-    /// Those before the one that is broken.
-    std::size_t whole_rows() const {
-        const auto& broken = layout_.cells.broken;
-        return broken ? static_cast<std::size_t>(broken->row) - 1 : layout_.cells.rows.size();
-    }
-
     void read_panels() {
         panels_ = map_node(at(layout_.heading_row, 0));
-        for (std::size_t r = layout_.heading_row + 1; r < whole_rows(); ++r)
+        for (std::size_t r = layout_.heading_row + 1; r < whole_rows(layout_.cells); ++r)
             if (const Row& row = layout_.cells.rows[r]; !is_blank(row))
                 read_panel(row, r);
         drop_repeated_keys_of(panels_);
@@ -270,7 +203,7 @@ private:
 
     void read_panel(const Row& row, std::size_t r) {
         const std::size_t named = *column_of(ColumnOf::panel);
-        const std::string name = text_of(cell(row, named));
+        const std::string name = text_of_cell(cell(row, named));
         if (name.empty()) {
             context_.fault(at(r, named), "the row names no panel",
                            "name the panel, or empty the row");
@@ -326,7 +259,7 @@ private:
         case ColumnOf::height:
             break;
         case ColumnOf::text:
-            put(panel, column->key, scalar_node(text_of(text), place));
+            put(panel, column->key, scalar_node(text_of_cell(text), place));
             break;
         case ColumnOf::measure:
             put(panel, column->key, number(text, place, heading));
