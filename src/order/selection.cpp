@@ -196,6 +196,17 @@ NoAndPiece called(const std::vector<Vehicle>& vehicles, const PieceId& id) {
     return {no_of(id, panel.faces), id.kind == PieceKind::inlay ? LeftOut::inlays : id.part};
 }
 
+/// An inlay lies under the pieces of its panel, and no word calls it: where this holds for all of
+/// them, it holds for the inlay too.
+void inlays_follow(std::map<NoAndPiece, bool>& pieces) {
+    for (auto& [inlay, is] : pieces)
+        if (inlay.second == LeftOut::inlays)
+            is = is || std::all_of(pieces.begin(), pieces.end(), [&](const auto& entry) {
+                     return entry.first == inlay || entry.first.first != inlay.first ||
+                            entry.second;
+                 });
+}
+
 /// As few entries as tell it: a whole side, all of one that is alike, or single pieces.
 void add_told_shortly(const LeftOut& side, const std::map<NoAndPiece, bool>& pieces,
                       std::vector<LeftOut>& out) {
@@ -320,6 +331,7 @@ HalfDone half_done_by(const Selection& selection, const std::vector<Vehicle>& ve
             again[one] = asked.is_spoiled();
             done[one] = !asked.is_spoiled() && asked.is_wanted() && asked.is_done();
         }
+        inlays_follow(done);
         add_told_shortly(c.place, done, out.done);
         add_told_shortly(c.place, again, out.cut_again);
     }
@@ -374,6 +386,7 @@ void leave_out_pieces(const Selection& selection, Job& job, Faults& faults) {
         std::map<NoAndPiece, bool> left;
         for (const NoAndPiece& one : side->second)
             left[one] = !Asked(c, {one.first, one.second}, choice).is_to_be_cut();
+        inlays_follow(left);
         add_told_shortly(c.place, left, job.left_out);
     }
     std::sort(job.left_out.begin(), job.left_out.end());
