@@ -175,23 +175,6 @@ std::optional<Dividing> in_strips(const Dividing& start, std::size_t way, const 
     return any_new ? std::optional(std::move(dividing)) : std::nullopt;
 }
 
-/// Up to a few ways, the last of them the first one that will do.
-std::vector<Dividing> all_in_strips(const Dividing& start, const PlacesOf& places_of,
-                                    const std::function<bool(const Dividing&)>& will_do,
-                                    const PanelJob& job) {
-    constexpr std::size_t most_ways = 8;
-    std::vector<Dividing> out;
-    for (std::size_t way = 0; way < most_ways; ++way) {
-        std::optional<Dividing> dividing = in_strips(start, way, places_of, job);
-        if (!dividing)
-            break;
-        out.push_back(std::move(*dividing));
-        if (will_do(out.back()))
-            break;
-    }
-    return out;
-}
-
 /// The parts' own cores: where a line cut off several tongues each has a share of its cell's.
 struct NumberedPart {
     Part part;
@@ -263,35 +246,75 @@ DividedPanel as_divided(const Dividing& dividing, const PanelJob& job) {
     return out;
 }
 
-/// None: film lies double, and may not; or a line that is always used is left without a seam.
-std::optional<DividedPanel> finished(const Dividing& dividing, const FileLines& lines,
-                                     bool may_lie_double, const PanelJob& job) {
+struct Finished {
+    DividedPanel panel;
+    bool lies_double = false; ///< film beside film that nothing can leave out
+};
+
+/// None: a line that is always used is left without a seam.
+std::optional<Finished> finished(const Dividing& dividing, const FileLines& lines,
+                                 const PanelJob& job) {
     const DividedPanel whole = as_divided(dividing, job);
-    DividedPanel out = whole;
-    bool right = leave_out_doubled(out);
+    Finished out{whole};
+    out.lies_double = !leave_out_doubled(out.panel);
     // A lap may not be left in the air, or end where no seam is.
-    if (!untold(out, dividing.lines, job.allowed.overlap).empty()) {
-        out = whole;
-        right = false;
-    }
-    if (!right && !may_lie_double)
-        return std::nullopt;
+    if (!untold(out.panel, dividing.lines, job.allowed.overlap).empty())
+        out = {whole, true};
     for (std::size_t line = 0; line < lines.always.size(); ++line)
-        if (!has_a_seam_at(out, line))
+        if (!has_a_seam_at(out.panel, line))
             return std::nullopt;
     return out;
 }
 
-std::vector<Dividing> in_strips_from(const Dividing& start, const FileLines& lines,
-                                     const PanelJob& job) {
+/// One way to divide the panel; what comes of it is worked out when that is first asked.
+class WayToDivide {
+public:
+    explicit WayToDivide(Dividing dividing) : dividing_(std::move(dividing)) {}
+
+    std::size_t cells() const { return dividing_.cells.size(); }
+
+    /// None: film lies double, and may not; or a line that is always used is left without a seam.
+    const DividedPanel* panel(const FileLines& lines, bool may_lie_double, const PanelJob& job) {
+        if (!is_worked_out_)
+            finished_ = finished(dividing_, lines, job);
+        is_worked_out_ = true;
+        return finished_ && (may_lie_double || !finished_->lies_double) ? &finished_->panel
+                                                                       : nullptr;
+    }
+
+private:
+    Dividing dividing_;
+    std::optional<Finished> finished_;
+    bool is_worked_out_ = false;
+};
+
+/// Up to a few ways, the last of them the first one that will do.
+std::vector<WayToDivide> all_in_strips(const Dividing& start, const PlacesOf& places_of,
+                                       const std::function<bool(WayToDivide&)>& will_do,
+                                       const PanelJob& job) {
+    constexpr std::size_t most_ways = 8;
+    std::vector<WayToDivide> out;
+    for (std::size_t way = 0; way < most_ways; ++way) {
+        std::optional<Dividing> dividing = in_strips(start, way, places_of, job);
+        if (!dividing)
+            break;
+        out.emplace_back(std::move(*dividing));
+        if (will_do(out.back()))
+            break;
+    }
+    return out;
+}
+
+std::vector<WayToDivide> in_strips_from(const Dividing& start, const FileLines& lines,
+                                        const PanelJob& job) {
     return all_in_strips(
         start,
         [&](const TooWide& cell) {
             return job.weighs_every_way ? strips(cell, job.stand, job.allowed, job.by)
                                         : fitters_places(cell, job);
         },
-        [&](const Dividing& way) {
-            return !job.weighs_every_way && finished(way, lines, false, job).has_value();
+        [&](WayToDivide& way) {
+            return !job.weighs_every_way && way.panel(lines, false, job) != nullptr;
         },
         job);
 }
@@ -299,9 +322,11 @@ std::vector<Dividing> in_strips_from(const Dividing& start, const FileLines& lin
 /// Divided where the film takes every part: along the fewest of the file's lines that do, else, if
 /// that is allowed, in strips: between the file's lines, but where a fitter needs fewer pieces
 /// without them.
-std::vector<Dividing> where_needed(const Dividing& start, const FileLines& lines,
-                                   const PanelJob& job) {
-    std::vector<Dividing> ways = along_fewest(start, lines.needed, job);
+std::vector<WayToDivide> where_needed(const Dividing& start, const FileLines& lines,
+                                      const PanelJob& job) {
+    std::vector<WayToDivide> ways;
+    for (Dividing& way : along_fewest(start, lines.needed, job))
+        ways.emplace_back(std::move(way));
     if (!ways.empty() || job.panel->seam != SeamRule::anywhere)
         return ways;
     Dividing at_lines = start;
@@ -310,9 +335,9 @@ std::vector<Dividing> where_needed(const Dividing& start, const FileLines& lines
     ways = in_strips_from(at_lines, lines, job);
     if (lines.needed.empty() || job.weighs_every_way)
         return ways;
-    std::vector<Dividing> without = in_strips_from(start, lines, job);
-    const bool fewer = !without.empty() && (ways.empty() || without.back().cells.size() <
-                                                                ways.back().cells.size());
+    std::vector<WayToDivide> without = in_strips_from(start, lines, job);
+    const bool fewer =
+        !without.empty() && (ways.empty() || without.back().cells() < ways.back().cells());
     return fewer ? without : ways;
 }
 
@@ -336,17 +361,17 @@ std::vector<DividedPanel> ways_to_divide(const PanelJob& job, Faults& faults) {
         if (stops(wrong))
             return {};
     }
-    std::vector<Dividing> ways;
+    std::vector<WayToDivide> ways;
     if (fits(start, job))
-        ways.push_back(start);
+        ways.emplace_back(start);
     else if (job.may_add_seams)
         ways = where_needed(start, lines, job);
     std::vector<DividedPanel> out;
     for (const bool may_lie_double : {false, true})
-        for (const Dividing& way : ways)
+        for (WayToDivide& way : ways)
             if (out.empty() || (job.weighs_every_way && !may_lie_double))
-                if (auto panel = finished(way, lines, may_lie_double, job))
-                    out.push_back(std::move(*panel));
+                if (const DividedPanel* panel = way.panel(lines, may_lie_double, job))
+                    out.push_back(*panel);
     if (out.empty())
         faults.push_back(too_wide_fault(job));
     return out;
