@@ -31,6 +31,20 @@ std::vector<Side> sides_of(Sides sides) {
     return {Side::centre};
 }
 
+std::string_view name_of(Heading heading) {
+    switch (heading) {
+    case Heading::right:
+        return "right";
+    case Heading::up:
+        return "up";
+    case Heading::left:
+        return "left";
+    case Heading::down:
+        return "down";
+    }
+    return "down";
+}
+
 std::string_view name_of(Direction direction) {
     switch (direction) {
     case Direction::one_way:

@@ -27,6 +27,7 @@ std::vector<Side> sides_of(Sides sides);
 
 /// The way towards the nose (on a front face down, on a rear face up) in the panel's drawing.
 enum class Heading { right, up, left, down };
+std::string_view name_of(Heading heading);
 
 /// How a film may lie: 0 degrees; 0 and 180; quarter turns (finer on request).
 enum class Direction { one_way, two_way, any };

@@ -11,6 +11,7 @@
 namespace pelt::read {
 namespace {
 
+/// Two readings by a soft tape agree so far: common practice, no source.
 constexpr Um usual_tolerance = 3 * um_per_mm;
 
 /// Corner n is the end of segment n - 1.

@@ -89,9 +89,10 @@ std::optional<MarginWish> read_margin(const Fields& fields, Context& context) {
         return want ? std::optional(MarginWish{*want, std::nullopt}) : std::nullopt;
     }
     const auto map = fields.map("margin");
-    if (!map)
+    const auto want = map ? map->ceil_um("want") : std::nullopt;
+    if (!want)
         return std::nullopt;
-    const MarginWish wish{map->ceil_um("want").value_or(0), map->ceil_um("least")};
+    const MarginWish wish{*want, map->ceil_um("least")};
     if (wish.least.value_or(0) > wish.want)
         context.fault(entry->place, "the least margin is more than what is wanted",
                       "give 'least' the smaller figure");

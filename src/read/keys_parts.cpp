@@ -113,7 +113,8 @@ constexpr Key part_keys[] = {
      .name = "keep clear",
      .kind = choice,
      .choices = "radar | camera | ultrasonic | aerial | lamp | plate",
-     .text = "What sits in the opening and must never be covered."},
+     .text = "What sits in the opening and is never covered; only a radar or an aerial may be, "
+             "by film without metal, while the part it sits behind is off."},
     {.in = In::edge,
      .name = "tuck",
      .also = "wrap",

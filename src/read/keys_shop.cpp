@@ -91,8 +91,8 @@ constexpr Key table[] = {
     {.in = In::shop,
      .name = "film by",
      .kind = choice,
-     .choices = "metre | order",
-     .unstated = "metre",
+     .choices = "meter | order | metre",
+     .unstated = "meter",
      .text = "What film a job is charged for: the meters that it takes with its spare, from the "
              "shelf too, or all that is bought for it."},
     {.in = In::shop,

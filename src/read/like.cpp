@@ -2,11 +2,9 @@
 #include "read/like.hpp"
 
 #include "model/marked_length.hpp"
-#include "read/bytes_of_file.hpp"
 #include "read/document.hpp"
 #include "read/quantities.hpp"
-#include "read/table/cells.hpp"
-#include "read/text_check.hpp"
+#include "read/source_beside.hpp"
 #include "trade/likeness.hpp"
 
 #include <array>
@@ -28,24 +26,11 @@ bool stays_inside(const std::string& file) {
            file.find('\\') == std::string::npos;
 }
 
-/// The text of a file beside the one that names it.
-std::shared_ptr<const Source> source_beside(const Entry& like, Context& context) {
-    const std::string& owner = like.place.source->name;
-    const std::string& file = like.value.text;
-    BytesRead got = bytes_beside(owner, file, largest_file,
-                                 {"the vehicle file", "give a vehicle file", "make it smaller"});
-    if (got.file)
-        context.files.push_back(*got.file);
-    if (!got.bytes) {
-        context.add({{got.not_opened ? Severity::access : Severity::file, like.value.place, "",
-                      "the vehicle " + pelt::read::quoted(file) + " " + got.what, got.remedy}});
-        return nullptr;
-    }
-    auto source = std::make_shared<Source>();
-    source->name = (folder_of(owner) / file).string();
-    source->text = *std::move(got.bytes);
-    source->is_table = is_table_name(file);
-    return source;
+std::shared_ptr<const Source> told(Reading<std::shared_ptr<const Source>> loaded,
+                                   Context& context) {
+    context.files.insert(context.files.end(), loaded.files.begin(), loaded.files.end());
+    context.add(std::move(loaded.faults));
+    return loaded.value.value_or(nullptr);
 }
 
 std::shared_ptr<const Source> installed_source(const Entry& like, const FindInstalled& find,
@@ -59,10 +44,7 @@ std::shared_ptr<const Source> installed_source(const Entry& like, const FindInst
                       "'pelt list' shows what is installed"}});
         return nullptr;
     }
-    auto loaded = load(*path);
-    context.files.insert(context.files.end(), loaded.files.begin(), loaded.files.end());
-    context.add(std::move(loaded.faults));
-    return loaded.value.value_or(nullptr);
+    return told(load(*path), context);
 }
 
 std::shared_ptr<const Source> source_of(const Entry& like, const FindInstalled& find,
@@ -77,7 +59,11 @@ std::shared_ptr<const Source> source_of(const Entry& like, const FindInstalled& 
     std::error_code error;
     const bool beside =
         fs::exists(fs::symlink_status(folder_of(like.place.source->name) / name, error));
-    return beside ? source_beside(like, context) : installed_source(like, find, context);
+    if (!beside)
+        return installed_source(like, find, context);
+    return told(source_beside(like.value.place, name, "the vehicle " + pelt::read::quoted(name),
+                              {"the vehicle file", "give a vehicle file", "make it smaller"}),
+                context);
 }
 
 } // namespace
@@ -88,16 +74,19 @@ std::optional<Other> read_other(const Entry& like, const FindInstalled& find, Co
     const std::shared_ptr<const Source> source = source_of(like, find, context);
     if (!source)
         return std::nullopt;
-    Context others;
-    auto root = document(source, FileKind::vehicle, others);
+    std::optional<Node> root;
+    Reading<Vehicle> alone =
+        read_file<Vehicle>(source, FileKind::vehicle, [&](const Node& whole, Context& others) {
+            root = whole;
+            return whole.entry("like") == nullptr ? read_alone(whole, others) : Vehicle{};
+        });
+    context.files.insert(context.files.end(), alone.files.begin(), alone.files.end());
     if (root && root->entry("like") != nullptr) {
         context.fault(like.value.place,
                       pelt::read::quoted(like.value.text) + " is like another vehicle itself",
                       "name the one that was measured");
         return std::nullopt;
     }
-    Reading<Vehicle> alone = vehicle(source);
-    context.files.insert(context.files.end(), alone.files.begin(), alone.files.end());
     if (!root || !alone.value) {
         context.fault(like.value.place,
                       "the vehicle " + pelt::read::quoted(like.value.text) +

@@ -22,6 +22,9 @@ struct Other {
     Node root;
 };
 
+/// A vehicle from its file alone. What is wrong has been told; it may then be incomplete.
+Vehicle read_alone(const Node& root, Context& context);
+
 /// Reads the vehicle under 'like'; without one, what is wrong has been told.
 std::optional<Other> read_other(const Entry& like, const FindInstalled& find, Context& context);
 

@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: MIT
 // The only place that opens input files.
-#include "read/bytes_of_file.hpp"
 #include "read/quantities.hpp"
 #include "read/read.hpp"
+#include "read/source_beside.hpp"
 #include "read/table/cells.hpp"
 #include "read/text_check.hpp"
 
@@ -138,16 +138,17 @@ Reading<std::shared_ptr<const Source>> load(const std::string& path) {
     return out;
 }
 
-Reading<std::shared_ptr<const Source>> load_beside(const Place& named_at, const std::string& file) {
+Reading<std::shared_ptr<const Source>> source_beside(const Place& named_at, const std::string& file,
+                                                     const std::string& called,
+                                                     const Naming& naming) {
     const std::string& owner = named_at.source->name;
-    BytesRead got = bytes_beside(owner, file, largest_file,
-                                 {"the jobs file", "give a YAML file", "make it smaller"});
+    BytesRead got = bytes_beside(owner, file, largest_file, naming);
     Reading<std::shared_ptr<const Source>> out;
     if (got.file)
         out.files.push_back(*got.file);
     if (!got.bytes) {
         out.faults.push_back({got.not_opened ? Severity::access : Severity::file, named_at, "",
-                              pelt::read::quoted(file) + " " + got.what, got.remedy});
+                              called + " " + got.what, got.remedy});
         return out;
     }
     auto source = std::make_shared<Source>();
@@ -159,6 +160,11 @@ Reading<std::shared_ptr<const Source>> load_beside(const Place& named_at, const 
     source->text = *std::move(got.bytes);
     out.value = std::move(source);
     return out;
+}
+
+Reading<std::shared_ptr<const Source>> load_beside(const Place& named_at, const std::string& file) {
+    return source_beside(named_at, file, pelt::read::quoted(file),
+                         {"the jobs file", "give a YAML file", "make it smaller"});
 }
 
 } // namespace pelt::read

@@ -1,18 +1,18 @@
 // SPDX-License-Identifier: MIT
 #include "read/like.hpp"
 
+#include "read/panel.hpp"
 #include "read/quantities.hpp"
 #include "read/suggest.hpp"
 
 #include <algorithm>
 #include <array>
 #include <string_view>
+#include <utility>
 #include <vector>
 
 namespace pelt::read {
 namespace {
-
-constexpr std::array<std::string_view, 4> forms{"outline", "size", "girths", "surface"};
 
 /// What belongs to a form, and goes with it.
 constexpr std::array<std::string_view, 15> of_a_form{
@@ -31,7 +31,7 @@ bool is_no(const Node& node) {
 
 bool gives_form(const Node& panel) {
     return std::any_of(panel.entries.begin(), panel.entries.end(),
-                       [](const Entry& entry) { return is_one_of(entry.key, forms); });
+                       [](const Entry& entry) { return is_one_of(entry.key, forms_of_panels); });
 }
 
 /// Rises go with a straightedge: girths and scans have theirs.
@@ -74,6 +74,23 @@ void tell_no_such(const Entry& own, const Node& others, Context& context) {
                   did_you_mean(own.key, known, "its panels are", "and"));
 }
 
+bool is_a_word(const Node& node) {
+    return node.kind == Node::Kind::scalar && !is_no(node);
+}
+
+/// A word in place of a panel or a part that the other vehicle has: `none`, and meant was `no`.
+Entry told_to_write_no(const Entry& own, bool panels, Context& context) {
+    const std::string before = std::exchange(context.panel, panels ? own.key : "");
+    context.fault(own.value.place,
+                  (panels ? "it" : quoted(own.key)) + " is " + quoted(own.value.text) +
+                      ", not a map with keys",
+                  "write 'no' where this vehicle has none");
+    context.panel = before;
+    Entry out = own;
+    out.value.kind = Node::Kind::refused;
+    return out;
+}
+
 /// The entries of both, the other's first; `no` takes one away.
 Node merged_entries(const Node* own, const Node* other, Inherited& inherited, bool panels,
                     Context& context) {
@@ -89,6 +106,8 @@ Node merged_entries(const Node* own, const Node* other, Inherited& inherited, bo
             out.entries.push_back(entry);
         } else if (panels && instead->value.kind == Node::Kind::map) {
             out.entries.push_back(merged_panel(*instead, entry, inherited[entry.key]));
+        } else if (is_a_word(instead->value)) {
+            out.entries.push_back(told_to_write_no(*instead, panels, context));
         } else if (!is_no(instead->value)) {
             out.entries.push_back(*instead);
         }

@@ -20,8 +20,6 @@
 namespace pelt::read {
 namespace {
 
-constexpr std::array<std::string_view, 4> forms{"outline", "size", "girths", "surface"};
-
 /// "a lamp", "an ultrasonic sensor"
 std::string in_words(const std::string& kept_clear) {
     if (kept_clear == "ultrasonic")
@@ -32,10 +30,10 @@ std::string in_words(const std::string& kept_clear) {
 /// Exactly one of the ways to describe a panel.
 void check_one_form(const Fields& fields, Context& context) {
     std::vector<std::string_view> given;
-    for (const std::string_view form : forms)
+    for (const std::string_view form : forms_of_panels)
         if (fields.has(form))
             given.push_back(form);
-    const bool meant = std::any_of(forms.begin(), forms.end(),
+    const bool meant = std::any_of(forms_of_panels.begin(), forms_of_panels.end(),
                                    [&](std::string_view form) { return fields.mentions(form); });
     if (!meant)
         context.fault(fields.owner(), "it has no shape",

@@ -7,9 +7,15 @@
 #include "read/names.hpp"
 #include "read/panel_name.hpp"
 
+#include <array>
 #include <functional>
+#include <string_view>
 
 namespace pelt::read {
+
+/// The keys by which a panel says its shape, of which it has one.
+inline constexpr std::array<std::string_view, 4> forms_of_panels{"outline", "size", "girths",
+                                                                 "surface"};
 
 /// What happens to a panel between its reading and the check of its shapes; may be empty.
 using PanelChange = std::function<void(Panel&)>;

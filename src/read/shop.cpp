@@ -111,7 +111,7 @@ void read_money(const Fields& fields, Shop& shop, Context& context) {
         shop.film_mark_up = share_of(*mark_up, "film").value_or(Share{});
         shop.consumables_mark_up = share_of(*mark_up, "consumables").value_or(Share{});
     }
-    shop.film_by = fields.choice("film by").value_or(0) == 0 ? FilmBy::metre : FilmBy::order;
+    shop.film_by = fields.choice("film by").value_or(0) == 1 ? FilmBy::order : FilmBy::metre;
     shop.minimum = money_of(fields, "minimum");
     read_tax(fields, shop, context);
     shop.round_to = money_of(fields, "round to");

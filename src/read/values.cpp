@@ -9,6 +9,7 @@
 #include <array>
 #include <charconv>
 #include <cmath>
+#include <initializer_list>
 #include <tuple>
 #include <utility>
 
@@ -217,15 +218,31 @@ std::optional<Point> point_value(const Node& node, const Key& key, std::string_v
 
 namespace {
 
-/// The two lengths of `1380 x 850`; none of a text without a sign for "times".
-std::optional<std::pair<std::string, std::string>> factors_of(const std::string& text) {
-    for (const std::string_view times : {"x", "X", "×"}) {
-        const std::size_t at = text.find(times);
+using TwoTexts = std::pair<std::string, std::string>;
+
+/// What stands on both sides of the first of these signs that is there.
+std::optional<TwoTexts> parted_at(const std::string& text,
+                                  std::initializer_list<std::string_view> signs) {
+    for (const std::string_view sign : signs) {
+        const std::size_t at = text.find(sign);
         if (at != std::string::npos)
             return std::pair(std::string(trimmed(text.substr(0, at))),
-                             std::string(trimmed(text.substr(at + times.size()))));
+                             std::string(trimmed(text.substr(at + sign.size()))));
     }
     return std::nullopt;
+}
+
+/// The two lengths of `1380 x 850`; none of a text without a sign for "times".
+std::optional<TwoTexts> factors_of(const std::string& text) {
+    return parted_at(text, {"x", "X", "×"});
+}
+
+/// "1380 x 850" of `1380 by 850` and its like; none where the two lengths are not clear.
+std::optional<std::string> size_meant_by(const std::string& text, Unit unit) {
+    const auto two = parted_at(text, {"by", "*", "/", ";"});
+    if (!two || !parse_length(two->first, unit).value || !parse_length(two->second, unit).value)
+        return std::nullopt;
+    return two->first + " x " + two->second;
 }
 
 bool has_a_unit(const std::string& length) {
@@ -240,8 +257,17 @@ std::optional<Point> size_value(const Node& node, const Key& key, std::string_vi
                                 const Place& owner, Context& context) {
     const auto factors =
         node.kind == Node::Kind::scalar ? factors_of(node.text) : std::nullopt;
-    if (!factors)
-        return point_value(node, key, label, owner, context);
+    if (!factors) {
+        const auto meant = node.kind == Node::Kind::scalar
+                               ? size_meant_by(node.text, context.unit_at(node.place))
+                               : std::nullopt;
+        if (!meant)
+            return point_value(node, key, label, owner, context);
+        context.fault(node.place, std::string(label) + " " + quoted(node.text) +
+                                      " is not two lengths",
+                      "write it as " + *meant);
+        return std::nullopt;
+    }
     Node x = node;
     Node y = node;
     std::tie(x.text, y.text) = *factors;

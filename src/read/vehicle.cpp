@@ -84,10 +84,10 @@ Vehicle read_whole(const Node& root, Likeness likeness, Context& context) {
 Vehicle read_vehicle(const Node& root, const FindInstalled& find, Context& context) {
     const Entry* like = root.entry("like");
     if (like == nullptr)
-        return read_whole(root, {}, context);
+        return read_alone(root, context);
     std::optional<Other> other = read_other(*like, find, context);
     if (!other)
-        return read_whole(root, {}, context);
+        return read_alone(root, context);
     context.units_of_others[other->source.get()] = other->vehicle.unit;
     Likeness likeness;
     const Node both = merged(root, other->root, likeness.inherited, context);
@@ -96,6 +96,10 @@ Vehicle read_vehicle(const Node& root, const FindInstalled& find, Context& conte
 }
 
 } // namespace
+
+Vehicle read_alone(const Node& root, Context& context) {
+    return read_whole(root, {}, context);
+}
 
 Reading<Vehicle> vehicle(std::shared_ptr<const Source> source, const FindInstalled& find) {
     Reading<Vehicle> out = read_file<Vehicle>(

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: MIT
 #include "report/csv_text.hpp"
 
+#include "model/csv_quotes.hpp"
+
 namespace pelt::report {
 
 std::string csv_text(std::string_view text) {
@@ -9,10 +11,7 @@ std::string csv_text(std::string_view text) {
         field.insert(field.begin(), '\'');
     if (field.find_first_of(",\"\r\n") == std::string::npos)
         return field;
-    std::string quoted = "\"";
-    for (const char c : field)
-        quoted.append(c == '"' ? 2 : 1, c);
-    return quoted + "\"";
+    return in_csv_quotes(field);
 }
 
 std::string csv_line(const std::vector<std::string>& fields) {

@@ -38,6 +38,8 @@ TEST_CASE("a size as x by y") {
     CHECK(has(faults_with("size: x 850"), "size: x"));
     CHECK(has(faults_with("size: 0 x 850"), "less than 1 mm"));
     CHECK(has(faults_with("size: 1380"), "size is not two numbers"));
+    CHECK(has(faults_with("size: 54 in * 33 1/2 in"), "; write it as 54 in x 33 1/2 in"));
+    CHECK(has(faults_with("size: wide by high"), "write it as [x, y]"));
 }
 
 TEST_CASE("a length in place of a map of an edge is its tuck") {

@@ -80,6 +80,8 @@ TEST_CASE("lengths, counts and words out of bounds or out of kind") {
         {"size: [1380]", "4:11: size is not two numbers; write it as [x, y]"},
         {"size: [1,380, 905]", "4:11: size has 3 numbers; write it as [x, y]; decimals stand after "
                                "a point, not a comma"},
+        {"size: 1380 by 850",
+         "4:11: size '1380 by 850' is not two lengths; write it as 1380 x 850"},
         {"size: 1380", "4:11: size is not two numbers; write it as [x, y]"},
         {"size:", "4:5: size is not two numbers; write it as [x, y]"},
         {"size: [[1], 2]", "4:12: size: x is a list; one plain value belongs here"},

@@ -98,12 +98,6 @@ Cells cells_of(std::string_view text, char separator) {
     return out;
 }
 
-std::string quoted_cell(const std::string& cell) {
-    std::string out(2 * cell.size() + 2, '\0');
-    out.resize(csv_write(out.data(), out.size(), cell.data(), cell.size()));
-    return out;
-}
-
 bool is_table_name(std::string_view file) {
     constexpr std::string_view ending = ".csv";
     if (file.size() <= ending.size())

@@ -27,9 +27,6 @@ struct Cells {
 /// Blanks around a cell without quotes are dropped; a line ends in LF, CRLF or CR.
 Cells cells_of(std::string_view text, char separator);
 
-/// A cell between quotes, its own written twice.
-std::string quoted_cell(const std::string& cell);
-
 /// True for names of files that hold a table: those that end in .csv.
 bool is_table_name(std::string_view file);
 

@@ -11,6 +11,7 @@
 
 #include <algorithm>
 #include <array>
+#include <map>
 #include <utility>
 
 namespace pelt::read {
@@ -383,19 +384,26 @@ std::optional<Node> vehicle_table(const std::shared_ptr<const Source>& source, C
 }
 
 void call_by_headings(Faults& faults) {
+    std::map<const Source*, Row> headings; // by file, as one vehicle may be like another one
+    const auto headings_of = [&](const Source& source) -> const Row& {
+        const auto known = headings.find(&source);
+        if (known != headings.end())
+            return known->second;
+        const Layout layout = layout_of(source.text);
+        return headings[&source] = layout.cells.rows[layout.heading_row];
+    };
     for (Fault& fault : faults) {
         if (!fault.place.source || !fault.place.source->is_table)
             continue;
-        for (const std::string_view label : labels)
-            if (fault.what.starts_with(label)) {
-                const Layout layout = layout_of(fault.place.source->text);
-                const Row& headings = layout.cells.rows[layout.heading_row];
-                const auto column = static_cast<std::size_t>(fault.place.column - 1);
-                if (column < headings.size())
-                    fault.what = plain_heading(headings[column]) + " " +
-                                 fault.what.substr(label.size());
-                break;
-            }
+        const auto label = std::find_if(labels.begin(), labels.end(), [&](std::string_view one) {
+            return fault.what.starts_with(one);
+        });
+        if (label == labels.end())
+            continue;
+        const Row& row = headings_of(*fault.place.source);
+        const auto column = static_cast<std::size_t>(fault.place.column - 1);
+        if (column < row.size())
+            fault.what = plain_heading(row[column]) + " " + fault.what.substr(label->size());
     }
 }
 

@@ -29,20 +29,6 @@ std::string word_of(Sides sides) {
     return "";
 }
 
-std::string word_of(Heading heading) {
-    switch (heading) {
-    case Heading::right:
-        return "right";
-    case Heading::up:
-        return "up";
-    case Heading::left:
-        return "left";
-    case Heading::down:
-        break;
-    }
-    return "down";
-}
-
 double mm(Um um) {
     return static_cast<double>(um) / static_cast<double>(um_per_mm);
 }
@@ -105,7 +91,7 @@ private:
         if (const int count = panel_.count * panel_.faces; count > 1)
             row_["count"] = std::to_string(count);
         if (panel_.forward)
-            row_["forward"] = word_of(*panel_.forward);
+            row_["forward"] = name_of(*panel_.forward);
         if (panel_.direction)
             row_["direction"] = name_of(*panel_.direction);
         row_["group"] = panel_.group;

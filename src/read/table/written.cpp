@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: MIT
-#include "read/table/cells.hpp"
+#include "model/csv_quotes.hpp"
 #include "read/table/table_of.hpp"
 
 #include <algorithm>
@@ -22,7 +22,7 @@ std::string table_line(const std::vector<std::string>& cells) {
     for (std::size_t i = 0; i < cells.size(); ++i) {
         const std::string text = is_formula(cells[i]) ? "'" + cells[i] : cells[i];
         const bool plain = text.find_first_of(",;\t\"\r\n") == std::string::npos;
-        line += (i == 0 ? "" : ",") + (plain ? text : quoted_cell(text));
+        line += (i == 0 ? "" : ",") + (plain ? text : in_csv_quotes(text));
     }
     return line + "\n";
 }

@@ -61,22 +61,6 @@ void add_rows(Flow& flow, const Columns& columns, const std::vector<Words>& rows
     }
 }
 
-std::string word_of(const std::optional<pelt::Heading>& heading) {
-    if (!heading)
-        return "";
-    switch (*heading) {
-    case pelt::Heading::right:
-        return "right";
-    case pelt::Heading::up:
-        return "up";
-    case pelt::Heading::left:
-        return "left";
-    case pelt::Heading::down:
-        break;
-    }
-    return "down";
-}
-
 std::string straight_or_over(const Panel* panel) {
     if (panel == nullptr)
         return "straight / over";
@@ -109,7 +93,7 @@ public:
                 straight_or_over(&panel_),
                 rise(crown.wide_mm),
                 rise(crown.high_mm),
-                word_of(panel_.forward),
+                panel_.forward ? std::string(name_of(*panel_.forward)) : "",
                 tuck_at(panel_, "all", "all", measures_),
                 tuck_at(panel_, "top", "top", measures_),
                 tuck_at(panel_, "bottom", "bottom", measures_),
