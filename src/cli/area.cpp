@@ -2,9 +2,9 @@
 #include "cli/context.hpp"
 #include "cli/files.hpp"
 #include "cli/formats.hpp"
+#include "cli/rendering.hpp"
 #include "cli/request.hpp"
 #include "cli/seen.hpp"
-#include "model/error.hpp"
 #include "order/order.hpp"
 #include "report/report.hpp"
 
@@ -13,24 +13,6 @@
 
 namespace pelt::cli {
 namespace {
-
-std::string rendered(const Target& target, const report::AreaSheet& sheet, const Context& context) {
-    switch (target.format) {
-    case Format::table:
-        return report::to_text(report::area_report(sheet), style_for(target, context));
-    case Format::csv:
-        return report::to_csv(sheet);
-    case Format::json:
-        return report::to_json(sheet);
-    case Format::markdown:
-        return report::to_markdown(report::area_report(sheet));
-    case Format::svg:
-        return report::to_svg(sheet);
-    case Format::pdf:
-        break;
-    }
-    throw ProgramError("no list of areas is made as " + std::string(name_of(target.format)));
-}
 
 std::optional<order::AreaRequest> read_request(Files& files, const Arguments& arguments) {
     auto read = files.vehicle_and_film(arguments.operands);
@@ -76,7 +58,7 @@ int run_area(const Context& context) {
     order::AreaOutcome outcome = order::areas(*request);
     files.tell(stops(outcome.faults)
                    ? outcome.faults
-                   : not_seen_on_the_page(outcome.faults, targets, context.world));
+                   : not_seen_on_the_page(outcome.faults, targets, context.world, PageHas::warnings));
     if (stops(outcome.faults))
         return files.status();
     const report::AreaSheet sheet =

@@ -5,8 +5,8 @@
 #include "cli/files.hpp"
 #include "cli/formats.hpp"
 #include "cli/interrupt.hpp"
+#include "cli/rendering.hpp"
 #include "cli/request.hpp"
-#include "model/error.hpp"
 #include "report/report.hpp"
 
 #include <algorithm>
@@ -60,8 +60,10 @@ public:
             if (!plan(choice, told))
                 die_by_interrupt();
         files_.tell(told.all());
+        const report::Comparison all = comparison();
         const int written = write_results(
-            targets, [&](const Target& target) { return rendered(target); }, context_.messages);
+            targets, [&](const Target& target) { return rendered(target, all, context_); },
+            context_.messages);
         return written == 0 ? files_.status() : written;
     }
 
@@ -117,29 +119,16 @@ private:
         return !found.interrupted;
     }
 
-    std::string rendered(const Target& target) const {
-        report::Comparison comparison;
-        comparison.vehicles = vehicle_->name;
-        comparison.unit = unit_of(context_.arguments);
-        comparison.rows = rows_;
-        comparison.demonstration =
+    report::Comparison comparison() const {
+        report::Comparison out;
+        out.vehicles = vehicle_->name;
+        out.unit = unit_of(context_.arguments);
+        out.rows = rows_;
+        out.demonstration =
             vehicle_->demonstration ||
             std::any_of(choices_.begin(), choices_.end(),
                         [](const Candidate& c) { return c.film.demonstration; });
-        switch (target.format) {
-        case Format::table:
-            return report::to_table(comparison, style_for(target, context_));
-        case Format::csv:
-            return report::to_csv(comparison);
-        case Format::json:
-            return report::to_json(comparison);
-        case Format::markdown:
-            return report::to_markdown(comparison);
-        case Format::svg:
-        case Format::pdf:
-            break;
-        }
-        throw ProgramError("no comparison is made as " + std::string(name_of(target.format)));
+        return out;
     }
 
     const Context& context_;

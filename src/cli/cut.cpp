@@ -5,23 +5,19 @@
 #include "cli/files.hpp"
 #include "cli/formats.hpp"
 #include "cli/interrupt.hpp"
+#include "cli/rendering.hpp"
 #include "cli/request.hpp"
 #include "cli/seen.hpp"
 #include "cli/statuses.hpp"
 #include "cli/values.hpp"
 #include "cli/why.hpp"
-#include "model/error.hpp"
 #include "report/report.hpp"
-
-#include <unistd.h>
 
 #include <algorithm>
 #include <utility>
 
 namespace pelt::cli {
 namespace {
-
-using Fillings = std::vector<std::pair<std::string, std::string>>;
 
 std::string in_small_letters(std::string word) {
     std::transform(word.begin(), word.end(), word.begin(),
@@ -71,25 +67,17 @@ bool read_stock(Files& files, const Arguments& arguments, order::Request& reques
     return files.status() == status::done;
 }
 
-std::string rendered(const Target& target, const report::Sheet& sheet, const Context& context) {
-    const bool pattern = context.arguments.count(Opt::pattern) > 0;
-    switch (target.format) {
-    case Format::table:
-        return report::to_table(sheet, style_for(target, context));
-    case Format::csv:
-        return context.arguments.count(Opt::summary) > 0 ? report::to_summary_csv({sheet})
-                                                         : report::to_csv(sheet);
-    case Format::json:
-        return report::to_json(sheet);
-    case Format::markdown:
-        return report::to_markdown(sheet);
-    case Format::svg:
-        return pattern ? report::to_pattern_svg(sheet) : report::to_svg(sheet);
-    case Format::pdf:
-        return pattern ? report::to_pattern_pdf(sheet, paper_of(context.arguments))
-                       : report::to_pdf(sheet, paper_of(context.arguments));
-    }
-    throw ProgramError("no report is made as " + std::string(name_of(target.format)));
+/// --summary and --pattern ask for another file of the same format.
+std::string sheet_or_pattern(const Target& target, const report::Sheet& sheet,
+                             const Context& context) {
+    const Arguments& arguments = context.arguments;
+    if (target.format == Format::csv && arguments.count(Opt::summary) > 0)
+        return report::to_summary_csv({sheet});
+    if (target.format == Format::svg && arguments.count(Opt::pattern) > 0)
+        return report::to_pattern_svg(sheet);
+    if (target.format == Format::pdf && arguments.count(Opt::pattern) > 0)
+        return report::to_pattern_pdf(sheet, paper_of(arguments));
+    return rendered(target, sheet, context);
 }
 
 /// Full size eats paper: a whole vehicle takes hundreds of pages.
@@ -116,8 +104,8 @@ bool allows_for_errors(const order::Request& request) {
 
 /// What fills the blanks; a blank's word is the same in capitals. A blank that is filled twice is a
 /// fault of usage.
-Fillings fillings_of(const Arguments& arguments, Faults& faults) {
-    Fillings out;
+report::Fillings fillings_of(const Arguments& arguments, Faults& faults) {
+    report::Fillings out;
     const auto given = arguments.values.find(Opt::fill);
     if (given == arguments.values.end())
         return out;
@@ -147,7 +135,7 @@ int run_cut(const Context& context) {
     const std::vector<Target> targets = targets_of(context.arguments, faults);
     for (const Fault& fault : faults_of_paper(targets, context.world))
         faults.push_back(fault);
-    const Fillings fillings = fillings_of(context.arguments, faults);
+    const report::Fillings fillings = fillings_of(context.arguments, faults);
     files.tell(faults);
     if (stops(faults))
         return files.status();
@@ -164,13 +152,14 @@ int run_cut(const Context& context) {
         !files.spared_by(paths_of(targets)))
         return files.status();
     if (order::is_guessed(request))
-        return cut_estimate(request, targets, files, context);
+        return cut_estimate(request, targets, fillings, files, context);
     const bool says_why =
         context.messages.loudness().verbose > 0 && !context.messages.loudness().quiet;
     request.find_binding = says_why || allows_for_errors(request);
     const Searched found = search(request, context);
     files.tell(found.outcome.plan
-                   ? not_seen_on_the_page(found.outcome.faults, targets, context.world)
+                   ? not_seen_on_the_page(found.outcome.faults, targets, context.world,
+                                          PageHas::warnings_and_remarks)
                    : found.outcome.faults);
     if (!found.outcome.plan && found.interrupted)
         die_by_interrupt();
@@ -187,7 +176,7 @@ int run_cut(const Context& context) {
                               .binding = found.outcome.binding,
                               .seams_weighed = found.outcome.seams_weighed};
     const int written = write_results(
-        targets, [&](const Target& target) { return rendered(target, sheet, context); },
+        targets, [&](const Target& target) { return sheet_or_pattern(target, sheet, context); },
         context.messages);
     if (written == status::done)
         tell_of_many_pages(targets, sheet, context);

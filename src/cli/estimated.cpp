@@ -2,36 +2,16 @@
 #include "cli/estimated.hpp"
 
 #include "cli/interrupt.hpp"
+#include "cli/rendering.hpp"
 #include "cli/request.hpp"
-#include "cli/search_watch.hpp"
+#include "cli/seen.hpp"
 #include "cli/statuses.hpp"
-#include "cli/values.hpp"
-#include "model/error.hpp"
 #include "report/report.hpp"
 
 #include <utility>
 
 namespace pelt::cli {
 namespace {
-
-std::string rendered(const Target& target, const report::EstimateSheet& sheet,
-                     const Context& context) {
-    switch (target.format) {
-    case Format::table:
-        return report::to_table(sheet, style_for(target, context));
-    case Format::csv:
-        return report::to_csv(sheet);
-    case Format::json:
-        return report::to_json(sheet);
-    case Format::markdown:
-        return report::to_markdown(sheet);
-    case Format::svg:
-        return report::to_svg(sheet);
-    case Format::pdf:
-        return report::to_pdf(sheet, paper_of(context.arguments));
-    }
-    throw ProgramError("no estimate is made as " + std::string(name_of(target.format)));
-}
 
 Fault no_pattern() {
     return {Severity::job,
@@ -44,8 +24,7 @@ Fault no_pattern() {
 } // namespace
 
 Estimated estimate(order::Request request, const Context& context) {
-    const auto time = context.arguments.value(Opt::time);
-    SearchWatch watch(time ? seconds(*time) : std::nullopt, progress_line(context));
+    SearchWatch watch = watch_asked_for(context);
     request.watch = [&](const nest::Progress& progress) { return watch.go_on(progress); };
     Estimated out{order::estimate(request)};
     watch.finish();
@@ -53,21 +32,23 @@ Estimated estimate(order::Request request, const Context& context) {
     return out;
 }
 
-int cut_estimate(const order::Request& request, const std::vector<Target>& targets, Files& files,
-                 const Context& context) {
+int cut_estimate(const order::Request& request, const std::vector<Target>& targets,
+                 const report::Fillings& filled, Files& files, const Context& context) {
     if (context.arguments.count(Opt::pattern) > 0) {
         files.tell({no_pattern()});
         return files.status();
     }
     const Estimated found = estimate(request, context);
-    files.tell(found.outcome.faults);
+    files.tell(found.outcome.estimate ? not_seen_on_the_page(found.outcome.faults, targets,
+                                                             context.world, PageHas::warnings)
+                                      : found.outcome.faults);
     if (!found.outcome.estimate && found.interrupted)
         die_by_interrupt();
     if (!found.outcome.estimate)
         return files.status();
     const report::EstimateSheet sheet{*found.outcome.estimate, found.outcome.faults,
                                       unit_of(context.arguments),
-                                      context.arguments.value(Opt::date).value_or("")};
+                                      context.arguments.value(Opt::date).value_or(""), filled};
     const int written = write_results(
         targets, [&](const Target& target) { return rendered(target, sheet, context); },
         context.messages);

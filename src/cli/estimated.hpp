@@ -20,8 +20,8 @@ struct Estimated {
 Estimated estimate(order::Request request, const Context& context);
 
 /// `pelt cut` of a job that can only be estimated: writes the estimate where a sheet was asked for.
-/// There is no pattern of it. An exit status.
-int cut_estimate(const order::Request& request, const std::vector<Target>& targets, Files& files,
-                 const Context& context);
+/// There is no pattern of it. `filled`: its blanks. An exit status.
+int cut_estimate(const order::Request& request, const std::vector<Target>& targets,
+                 const report::Fillings& filled, Files& files, const Context& context);
 
 } // namespace pelt::cli

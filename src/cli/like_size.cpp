@@ -6,18 +6,26 @@
 #include "model/error.hpp"
 #include "read/quantities.hpp"
 
+#include <algorithm>
 #include <utility>
 #include <vector>
 
 namespace pelt::cli {
 namespace {
 
-/// "4710 x 1830 x 1480 mm": as they were written, with the unit of those that have none.
+bool has_unit(const std::string& size) {
+    return size.find_first_not_of("0123456789./ ") != std::string::npos;
+}
+
+/// "4710 × 1830 × 1480 mm", "15 ft 6 in × 6 ft × 1480 mm": as they were written, with `unit` where
+/// none is.
 std::string spoken(const std::vector<std::string>& sizes, Unit unit) {
+    const std::string bare = " " + std::string(name_of(unit));
+    const bool one_unit = std::none_of(sizes.begin(), sizes.end(), has_unit);
     std::string text;
     for (const std::string& size : sizes)
-        text += (text.empty() ? "" : " × ") + size;
-    return text + " " + std::string(name_of(unit));
+        text += (text.empty() ? "" : " × ") + size + (one_unit || has_unit(size) ? "" : bare);
+    return text + (one_unit ? bare : "");
 }
 
 } // namespace

@@ -6,6 +6,7 @@
 #include "order/order.hpp"
 
 #include <algorithm>
+#include <memory>
 #include <utility>
 
 namespace pelt::cli {
@@ -77,6 +78,7 @@ public:
                 request_of(job_, *vehicle, *std::move(films[i]), job_.films[i], run_);
             request.stock = stock;
             request.invented_stock = invented_stock;
+            request.scans = scans_;
             plan_or_guess(std::move(request));
         }
         return std::move(faults_);
@@ -132,6 +134,7 @@ private:
     Faults faults_;
     std::string currency_;
     std::vector<order::FilmToQuote> films_;
+    std::shared_ptr<develop::LaidScans> scans_ = std::make_shared<develop::LaidScans>();
 };
 
 /// Lengths off the rolls, without what is spare; of an estimate the middle one.

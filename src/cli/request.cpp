@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "cli/request.hpp"
 
-#include "cli/search_watch.hpp"
+#include "cli/progress.hpp"
 #include "cli/values.hpp"
 #include "model/error.hpp"
 #include "read/quantities.hpp"
@@ -50,13 +50,14 @@ Fault stop_warning(const std::string& stopped_by) {
             "another run may give a shorter one"};
 }
 
-} // namespace
-
+/// Where the terminal may be told how far a search is.
 ProgressLine progress_line(const Context& context) {
     const bool shows = context.world.errors_are_terminal && !context.messages.loudness().quiet;
     return {shows ? ProgressLine::Sink(to_standard_error) : ProgressLine::Sink{},
             terminal_columns(STDERR_FILENO)};
 }
+
+} // namespace
 
 std::vector<Um> widths_asked(const Arguments& arguments) {
     std::vector<Um> out;
@@ -130,9 +131,13 @@ order::Request wishes_of(const Arguments& arguments) {
     return request;
 }
 
-Searched search(order::Request request, const Context& context) {
+SearchWatch watch_asked_for(const Context& context) {
     const auto time = context.arguments.value(Opt::time);
-    SearchWatch watch(time ? seconds(*time) : std::nullopt, progress_line(context));
+    return {time ? seconds(*time) : std::nullopt, progress_line(context)};
+}
+
+Searched search(order::Request request, const Context& context) {
+    SearchWatch watch = watch_asked_for(context);
     request.watch = [&](const nest::Progress& progress) { return watch.go_on(progress); };
     spdlog::debug("planning {} vehicle(s) with {} thread(s)", request.vehicles.size(),
                   request.effort.threads);

@@ -3,7 +3,7 @@
 #pragma once
 
 #include "cli/context.hpp"
-#include "cli/progress.hpp"
+#include "cli/search_watch.hpp"
 #include "order/order.hpp"
 
 #include <optional>
@@ -27,8 +27,8 @@ int threads_of(const Arguments& arguments);
 /// The wishes of the command line, without the files; of several widths the first.
 order::Request wishes_of(const Arguments& arguments);
 
-/// Where the terminal may be told how far a search is.
-ProgressLine progress_line(const Context& context);
+/// Shows on a terminal how far a search is; ended by `--time` and by Ctrl-C.
+SearchWatch watch_asked_for(const Context& context);
 
 struct Searched {
     order::Outcome outcome;

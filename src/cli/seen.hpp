@@ -10,8 +10,11 @@
 
 namespace pelt::cli {
 
-/// Without the marks and remarks that the page has, where that is seen on the terminal on which
-/// messages are.
-Faults not_seen_on_the_page(Faults faults, const std::vector<Target>& targets, const World& world);
+/// What of the faults of a job a page says itself.
+enum class PageHas { warnings, warnings_and_remarks };
+
+/// Without those that the page has, where that is seen on the terminal on which messages are.
+Faults not_seen_on_the_page(Faults faults, const std::vector<Target>& targets, const World& world,
+                            PageHas has);
 
 } // namespace pelt::cli

@@ -2,8 +2,8 @@
 #include "cli/context.hpp"
 #include "cli/files.hpp"
 #include "cli/formats.hpp"
+#include "cli/rendering.hpp"
 #include "cli/request.hpp"
-#include "model/error.hpp"
 #include "order/order.hpp"
 #include "report/report.hpp"
 #include "trade/bodies.hpp"
@@ -13,24 +13,6 @@
 
 namespace pelt::cli {
 namespace {
-
-std::string rendered(const Target& target, const report::StripSheet& sheet,
-                     const Context& context) {
-    switch (target.format) {
-    case Format::table:
-        return report::to_text(report::strip_report(sheet), style_for(target, context));
-    case Format::csv:
-        return report::to_csv(sheet);
-    case Format::json:
-        return report::to_json(sheet);
-    case Format::markdown:
-        return report::to_markdown(report::strip_report(sheet));
-    case Format::svg:
-    case Format::pdf:
-        break;
-    }
-    throw ProgramError("no list of parts is made as " + std::string(name_of(target.format)));
-}
 
 report::StripSheet sheet_of(const Vehicle& vehicle, std::optional<Film> film, StripList list,
                             Unit unit) {

@@ -74,15 +74,18 @@ std::optional<Complaint> about_length(const OptionRow& option, const std::string
 
 constexpr std::string_view dots = "..";
 
+/// Plain characters, on so many columns.
+bool prints_within(int columns, const std::string& text) {
+    const std::u32string letters = code_points(text);
+    return display_width(text) <= columns &&
+           std::none_of(letters.begin(), letters.end(),
+                        [](char32_t c) { return is_control(c) || c == 0xFFFD; });
+}
+
 /// Dates are written in many ways, and this one is only printed.
 std::optional<Complaint> about_date(const OptionRow& option, const std::string& value) {
     constexpr int longest = 30;
-    const std::u32string letters = code_points(value);
-    const bool has_digit = std::any_of(letters.begin(), letters.end(),
-                                       [](char32_t c) { return c >= '0' && c <= '9'; });
-    const bool prints = std::none_of(letters.begin(), letters.end(),
-                                     [](char32_t c) { return is_control(c) || c == 0xFFFD; });
-    if (has_digit && prints && display_width(value) <= longest)
+    if (std::any_of(value.begin(), value.end(), is_digit) && prints_within(longest, value))
         return std::nullopt;
     return Complaint{spelled(option) + " " + in_quotes(value) + " is not a date to print",
                      "write it as it shall stand on the sheet, such as 2026-11-27"};
@@ -95,10 +98,7 @@ std::optional<Complaint> about_filling(const OptionRow& option, const std::strin
         return Complaint{spelled(option) + " " + in_quotes(value) +
                              " does not say what to write where",
                          "write a word, an equals sign and the text, such as job=1042"};
-    const std::u32string letters = code_points(value);
-    const bool prints = std::none_of(letters.begin(), letters.end(),
-                                     [](char32_t c) { return is_control(c) || c == 0xFFFD; });
-    if (prints && display_width(value) <= longest)
+    if (prints_within(longest, value))
         return std::nullopt;
     return Complaint{spelled(option) + " " + in_quotes(value) + " does not fit on a line",
                      "write at most " + std::to_string(longest) + " plain characters"};

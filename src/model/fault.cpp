@@ -64,6 +64,11 @@ std::string prefix_of(const Fault& fault) {
 
 } // namespace
 
+std::string own_of(const Fault& fault) {
+    const std::size_t begin = fault.common.size() + 2; // behind ": "
+    return !fault.common.empty() && begin < fault.what.size() ? fault.what.substr(begin) : "";
+}
+
 bool stops(const Faults& faults) {
     return std::any_of(faults.begin(), faults.end(),
                        [](const Fault& f) { return f.severity > Severity::warning; });
@@ -71,9 +76,8 @@ bool stops(const Faults& faults) {
 
 Faults told_together(const Faults& faults) {
     const auto own = [](const Fault& fault) {
-        const std::size_t begin = fault.common.size() + 2;
-        return begin < fault.what.size() ? fault.panel + " " + fault.what.substr(begin)
-                                         : fault.panel;
+        const std::string of_it = own_of(fault);
+        return of_it.empty() ? fault.panel : fault.panel + " " + of_it;
     };
     Faults out;
     for (const Fault& fault : faults) {

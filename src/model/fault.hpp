@@ -53,6 +53,9 @@ struct Fault {
 
 using Faults = std::vector<Fault>;
 
+/// What is the panel's own where several may have something in common; empty: nothing.
+std::string own_of(const Fault& fault);
+
 /// True when something in the list stops the job (worse than a warning).
 bool stops(const Faults& faults);
 

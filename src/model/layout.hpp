@@ -69,4 +69,7 @@ struct Layout {
     bool shortest = false;
 };
 
+/// Off all rolls together.
+Um length_of(const Layout& layout);
+
 } // namespace pelt

@@ -76,6 +76,7 @@ class Seal;
 class Plan {
 public:
     const Job& job() const { return *job_; }
+    std::shared_ptr<const Job> shared_job() const { return job_; }
     const Layout& layout() const { return layout_; }
 
 private:

@@ -59,13 +59,22 @@ std::vector<PanelOf> panels_of(const Job& job, const std::vector<std::size_t>& m
     return {out.begin(), out.end()};
 }
 
+/// Several vehicles may have panels of one name: the fault's place tells which is meant.
+bool is_about(const Fault& fault, const Panel& panel, const Vehicle& vehicle) {
+    const auto& others = vehicle.also_read;
+    const auto& source = fault.place.source;
+    return stops({fault}) && fault.panel == panel.name &&
+           (source == vehicle.place.source || source == panel.place.source ||
+            std::find(others.begin(), others.end(), source) != others.end());
+}
+
 /// Those of which something is wrong with the drawn sizes, as that no roll is wide enough.
 std::vector<PanelOf> panels_of(const Job& job, const Faults& faults) {
     std::vector<PanelOf> out;
     for (std::size_t v = 0; v < job.vehicles.size(); ++v)
         for (std::size_t p = 0; p < job.vehicles[v].panels.size(); ++p)
             if (std::any_of(faults.begin(), faults.end(), [&](const Fault& fault) {
-                    return stops({fault}) && fault.panel == job.vehicles[v].panels[p].name;
+                    return is_about(fault, job.vehicles[v].panels[p], job.vehicles[v]);
                 }))
                 out.push_back({static_cast<int>(v), static_cast<int>(p)});
     return out;
@@ -96,10 +105,7 @@ Draw laid_out(Request request, Search search) {
         out.too_wide = panels_of(job, result.misfits);
         return out;
     }
-    Um length = 0;
-    for (const UsedRoll& used : result.layout->rolls)
-        length += used.length;
-    out.length = length;
+    out.length = length_of(*result.layout);
     out.remakes = remakes_of(job);
     return out;
 }

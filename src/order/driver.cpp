@@ -172,7 +172,9 @@ Faults examine(Request request) {
 
 Outcome run(Request request) {
     Outcome out;
-    const std::vector<std::vector<bool>> flat = flat_panels(request.vehicles);
+    std::vector<std::vector<bool>> flat;
+    if (request.weigh_the_seams)
+        flat = flat_panels(request.vehicles);
     auto job = std::make_shared<Job>(job_from(request, out.faults));
     if (stops(out.faults))
         return out;

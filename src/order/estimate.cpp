@@ -10,7 +10,6 @@
 
 #include <algorithm>
 #include <cmath>
-#include <numeric>
 #include <set>
 #include <utility>
 
@@ -40,12 +39,6 @@ Request as_if_measured(Request request, const std::vector<PanelOf>& guessed) {
     return request;
 }
 
-Um length_of(const Layout& layout) {
-    return std::accumulate(
-        layout.rolls.begin(), layout.rolls.end(), Um{0},
-        [](Um sum, const UsedRoll& used) { return sum + used.length; });
-}
-
 /// By contour the draws' lengths are taken so many times as long as they are straight.
 double ratio_of(const Request& request, const std::vector<PanelOf>& guessed, Um as_scaled) {
     if (request.by == CutBy::straight)
@@ -61,18 +54,6 @@ double ratio_of(const Request& request, const std::vector<PanelOf>& guessed, Um 
 std::optional<Um> times(std::optional<Um> length, double ratio) {
     return length ? std::optional(std::llround(static_cast<double>(*length) * ratio))
                   : std::nullopt;
-}
-
-/// Rolls as long as one may be, and one for the rest.
-std::vector<Um> lengths_for(const Film& film, Um length) {
-    std::vector<Um> out;
-    const std::optional<Um> longest = longest_purchase(film);
-    while (longest && *longest > 0 && length > *longest) {
-        out.push_back(*longest);
-        length -= *longest;
-    }
-    out.push_back(length);
-    return out;
 }
 
 void set_order(Estimate& estimate, const std::vector<Draw>& draws, double ratio) {
@@ -119,9 +100,13 @@ Fault stock_is_passed_over() {
 
 } // namespace
 
-bool is_guessed(Request request) {
+bool is_guessed(const Request& request) {
+    if (std::none_of(request.vehicles.begin(), request.vehicles.end(),
+                     [](const Vehicle& vehicle) { return pelt::is_guessed(vehicle); }))
+        return false;
+    Request copy = request;
     Faults unheard;
-    return !guessed_of(job_from(request, unheard)).empty();
+    return !guessed_of(job_from(copy, unheard)).empty();
 }
 
 EstimateOutcome estimate(const Request& request) {

@@ -90,10 +90,6 @@ std::vector<PanelShare> shares_in(const Sample& sample, const Factors& factors) 
 
 } // namespace
 
-std::vector<PanelShare> shares_of(const std::vector<Draw>& draws, const Factors& factors) {
-    return shares_in(sample_of(draws, factors), factors);
-}
-
 std::vector<PanelShare> measure_first(const std::vector<Draw>& draws, const Factors& factors,
                                       std::uint64_t seed) {
     const Sample sample = sample_of(draws, factors);

@@ -10,10 +10,8 @@
 namespace pelt::order {
 
 /// The share of the variance of the lengths that a panel's own two factors explain, each linearly,
-/// of every guessed panel. Draws with a panel that no roll takes are passed over.
-std::vector<PanelShare> shares_of(const std::vector<Draw>& draws, const Factors& factors);
-
-/// Those that 95 of 100 reshufflings of the lengths do not reach with any panel; the most first.
+/// of those guessed panels that 95 of 100 reshufflings of the lengths do not reach with any panel;
+/// the most first. Draws with a panel that no roll takes are passed over.
 std::vector<PanelShare> measure_first(const std::vector<Draw>& draws, const Factors& factors,
                                       std::uint64_t seed);
 

@@ -77,7 +77,7 @@ struct Outcome {
 Outcome run(Request request);
 
 /// Whether the job is about a panel that was not measured. It then can only be estimated.
-bool is_guessed(Request request);
+bool is_guessed(const Request& request);
 
 /// Without an estimate `faults` says why.
 struct EstimateOutcome {

@@ -124,6 +124,17 @@ std::optional<Um> longest_purchase(const Film& film) {
     return longest.floor_um();
 }
 
+std::vector<Um> lengths_for(const Film& film, Um length) {
+    std::vector<Um> out;
+    const std::optional<Um> longest = longest_purchase(film);
+    while (longest && *longest > 0 && length > *longest) {
+        out.push_back(*longest);
+        length -= *longest;
+    }
+    out.push_back(length);
+    return out;
+}
+
 std::vector<OrderLine> lines_for(const Film& film, Um need, Um most) {
     std::vector<OrderLine> lines;
     for (const Offer& offer : film.sold) {

@@ -20,6 +20,9 @@ namespace pelt::order {
 /// longer than the roll.
 std::optional<Um> longest_purchase(const Film& film);
 
+/// A length as rolls: as long as one may be, and one for the rest.
+std::vector<Um> lengths_for(const Film& film, Um length);
+
 /// The cheapest purchase of one uncut length of at least `need`; of equally cheap ones the
 /// longest. Without offers: the length itself, price unknown. None when no offer reaches.
 std::optional<OrderLine> cheapest_purchase(const Film& film, Um need);

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MIT
 // A planned job as a quote: hours, days, consumables, price.
+#include "order/buying.hpp"
 #include "order/consumables.hpp"
 #include "order/days.hpp"
 #include "order/order.hpp"
@@ -128,9 +129,7 @@ std::optional<Money> total_with(std::vector<FilmToQuote> films, std::optional<Um
         if (!length)
             return std::nullopt;
         film.taken = Length::from_um(*length);
-        const auto bought = cheapest_purchase(film.job->film, *length);
-        film.order.total = bought && bought->price ? std::optional(bought->count * *bought->price)
-                                                   : std::nullopt;
+        film.order = buy(film.job->film, lengths_for(film.job->film, *length), {});
     }
     const Costs costs{films_cost(films, pricing.shop().film_by), cost_of(quote.consumables),
                       minutes};
@@ -154,10 +153,9 @@ std::optional<QuoteRange> range_of(const std::vector<FilmToQuote>& films, const 
 
 FilmToQuote film_to_quote(const Outcome& planned) {
     const Plan& plan = *planned.plan;
-    Um length = planned.order.spare ? planned.order.spare->needed : 0;
-    for (const UsedRoll& used : plan.layout().rolls)
-        length += used.length;
-    return {std::make_shared<const Job>(plan.job()), Length::from_um(length), planned.order};
+    const Um spare = planned.order.spare ? planned.order.spare->needed : 0;
+    return {plan.shared_job(), Length::from_um(length_of(plan.layout()) + spare),
+            planned.order};
 }
 
 FilmToQuote film_to_quote(const Estimate& estimate) {

@@ -2,6 +2,7 @@
 #include "order/seams_weighed.hpp"
 
 #include "order/buying.hpp"
+#include "order/extents.hpp"
 #include "order/fill.hpp"
 #include "order/selection.hpp"
 #include "order/settle.hpp"
@@ -11,7 +12,6 @@
 
 #include <algorithm>
 #include <cmath>
-#include <limits>
 #include <optional>
 #include <utility>
 
@@ -21,30 +21,18 @@ namespace {
 /// Less film than this on either side cannot be gripped at all. Common practice, no source.
 constexpr Um least_to_grip = 3 * um_per_mm;
 
-bool rises_little(const Panel& panel, const OutlineForm& form) {
+bool rises_little(const Panel& panel) {
     if (!panel.crown)
         return true;
-    double low_x = std::numeric_limits<double>::max();
-    double high_x = std::numeric_limits<double>::lowest();
-    double low_y = low_x;
-    double high_y = high_x;
-    for (const OutlineSegment& segment : form.segments)
-        for (const std::optional<Point>& p : {std::optional(segment.to), segment.through})
-            if (p) {
-                low_x = std::min(low_x, p->x);
-                high_x = std::max(high_x, p->x);
-                low_y = std::min(low_y, p->y);
-                high_y = std::max(high_y, p->y);
-            }
-    return std::abs(panel.crown->wide_mm) <= trade::nearly_flat_rise * (high_x - low_x) &&
-           std::abs(panel.crown->high_mm) <= trade::nearly_flat_rise * (high_y - low_y);
+    const std::optional<Extents> size = extents_of(panel);
+    return size && std::abs(panel.crown->wide_mm) <= trade::nearly_flat_rise * size->wide() &&
+           std::abs(panel.crown->high_mm) <= trade::nearly_flat_rise * size->tall();
 }
 
 bool is_flat(const Panel& panel) {
-    const auto* outline = std::get_if<OutlineForm>(&panel.form);
-    return outline != nullptr && !panel.allowances.handling &&
+    return std::holds_alternative<OutlineForm>(panel.form) && !panel.allowances.handling &&
            trade::is_flat_by_nature(panel.is.value_or(PanelKind::plain_panel)) &&
-           rises_little(panel, *outline);
+           rises_little(panel);
 }
 
 class Weighing {

@@ -1,4 +1,5 @@
 // SPDX-License-Identifier: MIT
+#include "order/extents.hpp"
 #include "order/order.hpp"
 #include "order/seams_weighed.hpp"
 #include "trade/rolls.hpp"
@@ -14,28 +15,24 @@ std::string in_mm(Um length) {
     return std::to_string(length / um_per_mm) + " mm";
 }
 
-Request again(Request request) {
-    return to_compare(std::move(request));
-}
-
 void wider(const Request& request, std::vector<WhatIf>& out) {
     const Um width = request.width.value_or(request.film.width);
     const auto next =
         std::upper_bound(trade::common_widths.begin(), trade::common_widths.end(), width);
     if (next == trade::common_widths.end())
         return;
-    WhatIf made{"on a roll " + in_mm(*next) + " wide", again(request)};
+    WhatIf made{"on a roll " + in_mm(*next) + " wide", to_compare(request)};
     made.request.width = *next;
     out.push_back(std::move(made));
 }
 
 void freer(const Request& request, std::vector<WhatIf>& out) {
     if (request.film.direction == Direction::one_way) {
-        out.push_back({"with a film that may lie either way", again(request)});
+        out.push_back({"with a film that may lie either way", to_compare(request)});
         out.back().request.film.direction = Direction::two_way;
     }
     if (request.film.direction != Direction::any) {
-        out.push_back({"with a film that may lie any way", again(request)});
+        out.push_back({"with a film that may lie any way", to_compare(request)});
         out.back().request.film.direction = Direction::any;
     }
 }
@@ -44,17 +41,17 @@ void looser(const Request& request, std::vector<WhatIf>& out) {
     if (request.by != CutBy::straight)
         return;
     if (request.stages) {
-        out.push_back({"in any number of stages (--stages any)", again(request)});
+        out.push_back({"in any number of stages (--stages any)", to_compare(request)});
         out.back().request.stages = std::nullopt;
     }
     if (request.in_order) {
-        out.push_back({"with the pieces in any order (without --in-order)", again(request)});
+        out.push_back({"with the pieces in any order (without --in-order)", to_compare(request)});
         out.back().request.in_order = false;
     }
 }
 
 void exact(const Request& request, std::vector<WhatIf>& out) {
-    WhatIf made{"if every tape reading were exact", again(request)};
+    WhatIf made{"if every tape reading were exact", to_compare(request)};
     bool differs = request.tolerance > 0;
     for (Vehicle& vehicle : made.request.vehicles)
         for (Panel& panel : vehicle.panels) {
@@ -74,7 +71,7 @@ void narrower(const Request& request, std::vector<WhatIf>& out) {
     as_asked.allowances.handling = now;
     for (const Um want : {trade::comfortable_margin, now.least}) {
         WhatIf made{"with " + in_mm(want) + " to grip on flat and nearly flat panels",
-                    again(request)};
+                    to_compare(request)};
         for (Vehicle& vehicle : made.request.vehicles)
             for (Panel& panel : vehicle.panels)
                 if (!panel.allowances.handling)
@@ -83,32 +80,6 @@ void narrower(const Request& request, std::vector<WhatIf>& out) {
                                want, want))
             out.push_back(std::move(made));
     }
-}
-
-/// The drawing's extents.
-struct Extents {
-    Point low;
-    Point high;
-};
-
-std::optional<Extents> extents_of(const Panel& panel) {
-    std::vector<Point> points;
-    if (const auto* outline = std::get_if<OutlineForm>(&panel.form))
-        for (const OutlineSegment& segment : outline->segments)
-            points.push_back(segment.to);
-    if (const auto* girths = std::get_if<GirthsForm>(&panel.form))
-        for (const GirthStation& station : girths->stations) {
-            points.push_back({station.at_mm, station.up_mm});
-            points.push_back({station.at_mm, -station.down_mm});
-        }
-    if (points.empty())
-        return std::nullopt;
-    Extents out{points.front(), points.front()};
-    for (const Point p : points) {
-        out.low = {std::min(out.low.x, p.x), std::min(out.low.y, p.y)};
-        out.high = {std::max(out.high.x, p.x), std::max(out.high.y, p.y)};
-    }
-    return out;
 }
 
 /// Its own lines where it has some, else one across the middle of the way that lies along the film.
@@ -148,7 +119,7 @@ void seamed(const Request& request, const Outcome& outcome, std::vector<WhatIf>&
         return along_of(outcome.plan->job(), a) > along_of(outcome.plan->job(), b);
     });
     for (const PieceId& id : pieces) {
-        WhatIf made{"", again(request)};
+        WhatIf made{"", to_compare(request)};
         Panel& panel = made.request.vehicles.at(static_cast<std::size_t>(id.vehicle))
                            .panels.at(static_cast<std::size_t>(id.panel));
         if (request.seams == Seams::never || !add_a_seam(panel))

@@ -3,6 +3,7 @@
 
 #include "geometry/geometry.hpp"
 #include "model/marked_length.hpp"
+#include "piece/fitter.hpp"
 
 #include <algorithm>
 #include <string>
@@ -29,9 +30,9 @@ std::string seam_advice(const PanelJob& job) {
         return "'--seams fitter'";
     if (job.panel->seam == SeamRule::at_lines)
         return "another seam line, or 'seam: anywhere'";
-    if (!job.keep_clear.empty())
-        return "a seam line of its own: none in one direction stays 50 mm away from all that must "
-               "stay clear";
+    if (!job.keep_clear.empty() && !job.weighs_every_way)
+        return "a seam line of its own: none in one direction stays " +
+               marked(clear_of_zones, Told::up) + " away from all that must stay clear";
     return "";
 }
 

@@ -3,10 +3,10 @@
 
 #include "report/csv_text.hpp"
 #include "report/decimal.hpp"
-#include "report/estimate.hpp"
 #include "report/facts.hpp"
 #include "report/json_text.hpp"
 #include "report/numbers.hpp"
+#include "report/page_head.hpp"
 #include "report/verdict.hpp"
 #include "report/words.hpp"
 
@@ -202,11 +202,8 @@ std::string to_csv(const AreaSheet& sheet) {
 
 Document area_report(const AreaSheet& sheet) {
     const Measures measures(sheet.unit);
-    const std::string invented = sheet.demonstration ? "DEMONSTRATION: INVENTED DATA" : "";
     const bool guessed = has_guessed(sheet);
-    Document out{Title{sheet.vehicle, guessed ? not_measured : invented}};
-    if (guessed && !invented.empty())
-        out.push_back(Line{invented});
+    Document out = page_head(sheet.vehicle, guessed, sheet.demonstration);
     if (guessed)
         out.push_back(Line{"Panels marked \"guessed\" are scaled from another vehicle: measure "
                            "before you buy."});
@@ -232,6 +229,14 @@ Document area_report(const AreaSheet& sheet) {
                        measures.sizes_in_words() +
                        ". Overlaps at seams and inlays are not in them: 'pelt cut' counts those."});
     return out;
+}
+
+std::string to_table(const AreaSheet& sheet, const TextStyle& style) {
+    return to_text(area_report(sheet), style);
+}
+
+std::string to_markdown(const AreaSheet& sheet) {
+    return to_markdown(area_report(sheet));
 }
 
 } // namespace pelt::report

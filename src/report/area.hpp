@@ -30,6 +30,8 @@ std::string to_json(const AreaSheet& sheet);
 /// verdict guessed; one row a side, no total.
 std::string to_csv(const AreaSheet& sheet);
 Document area_report(const AreaSheet& sheet);
+std::string to_table(const AreaSheet& sheet, const TextStyle& style = {});
+std::string to_markdown(const AreaSheet& sheet);
 
 /// Every scanned panel's blank with its stretch in eight greys that print in black and white, the
 /// place of the largest stretch, the way it pulls, the film arrow, a scale in percent; one

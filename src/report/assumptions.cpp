@@ -12,15 +12,6 @@
 namespace pelt::report {
 namespace {
 
-bool holds(const std::vector<std::string>& names, const std::string& name) {
-    return std::find(names.begin(), names.end(), name) != names.end();
-}
-
-void add_once(std::vector<std::string>& names, const std::string& name) {
-    if (!holds(names, name))
-        names.push_back(name);
-}
-
 std::vector<std::string> parts(const Job& job) {
     const bool named = std::any_of(job.vehicles.begin(), job.vehicles.end(),
                                    [](const Vehicle& v) { return !v.hardware.empty(); });

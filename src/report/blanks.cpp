@@ -14,8 +14,8 @@ std::string or_blank(const std::string& text) {
     return text.empty() ? blank : text;
 }
 
-std::string filled_in(const Sheet& sheet, const std::string& word) {
-    for (const auto& [name, text] : sheet.filled)
+std::string filled_in(const Fillings& filled, const std::string& word) {
+    for (const auto& [name, text] : filled)
         if (name == word)
             return text;
     return "";
@@ -41,19 +41,27 @@ const std::vector<std::string>& names_of_blanks() {
     return names;
 }
 
-std::vector<std::string> lines_with_blanks(const Sheet& sheet) {
-    const auto field = [&](const std::string& word) {
-        return " · " + word + ": " + or_blank(filled_in(sheet, word));
+Blanks blanks_of(const Sheet& sheet) {
+    return {check_code_of(sheet), known_batch(sheet), sheet.date, sheet.filled};
+}
+
+Blanks blanks_of(const EstimateSheet& sheet) {
+    return {check_code_of(*sheet.estimate.as_scaled), "", sheet.date, sheet.filled};
+}
+
+std::vector<std::string> lines_with_blanks(const Blanks& blanks) {
+    const auto filled = [&](const std::string& word, const std::string& known = "") {
+        const std::string text = filled_in(blanks.filled, word);
+        return or_blank(text.empty() ? known : text);
     };
-    const std::string batch = filled_in(sheet, "batch");
-    const std::string date = filled_in(sheet, "date");
     std::vector<std::string> lines{
-        "Job: " + or_blank(filled_in(sheet, "job")) + field("customer") + field("plate"),
-        "Check code: " + or_blank(check_code_of(sheet)) + field("color") +
-            " · batch: " + or_blank(batch.empty() ? known_batch(sheet) : batch),
-        "Date: " + or_blank(date.empty() ? sheet.date : date) + field("measured by")};
+        "Job: " + filled("job") + " · customer: " + filled("customer") + " · plate: " +
+            filled("plate"),
+        "Check code: " + or_blank(blanks.check_code) + " · color: " + filled("color") +
+            " · batch: " + filled("batch", blanks.batch),
+        "Date: " + filled("date", blanks.date) + " · measured by: " + filled("measured by")};
     const std::vector<std::string>& names = names_of_blanks();
-    for (const auto& [word, text] : sheet.filled)
+    for (const auto& [word, text] : blanks.filled)
         if (std::find(names.begin(), names.end(), word) == names.end())
             lines.push_back(word + ": " + text);
     return lines;

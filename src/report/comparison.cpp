@@ -4,6 +4,7 @@
 #include "report/facts.hpp"
 #include "report/json_parts.hpp"
 #include "report/numbers.hpp"
+#include "report/page_head.hpp"
 #include "report/ranking.hpp"
 
 #include <algorithm>
@@ -93,12 +94,8 @@ std::vector<std::string> problems(const Comparison& comparison) {
 }
 
 Document document(const Comparison& comparison) {
-    Document out;
     const bool estimated = is_estimated(comparison);
-    const std::string invented = comparison.demonstration ? "DEMONSTRATION: INVENTED DATA" : "";
-    out.push_back(Title{comparison.vehicles, estimated ? not_measured : invented});
-    if (estimated && !invented.empty())
-        out.push_back(Line{invented});
+    Document out = page_head(comparison.vehicles, estimated, comparison.demonstration);
     if (estimated)
         out.push_back(Line{"Needed is what 9 of 10 such vehicles take, to order what suffices as "
                            "often as is wanted (--sure). Price by it, and measure before you "

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: MIT
-#include "report/estimate.hpp"
 #include "report/numbers.hpp"
+#include "report/page_head.hpp"
 #include "report/paper/canvas.hpp"
 #include "report/paper/flow.hpp"
 #include "report/paper/pages.hpp"
@@ -63,12 +63,10 @@ private:
 
     void head() {
         const ForCustomer& to = row_.for_customer;
-        const std::string invented = row_.demonstration ? "DEMONSTRATION: INVENTED DATA" : "";
         const bool guessed = is_guessed(row_);
-        add(Title{(guessed ? "Estimate " : "Quote ") +
-                      (to.quote_number.empty() ? row_.job : to.quote_number),
-                  guessed ? not_measured : invented});
-        line(guessed ? invented : "");
+        document_ = page_head((guessed ? "Estimate " : "Quote ") +
+                                  (to.quote_number.empty() ? row_.job : to.quote_number),
+                              guessed, row_.demonstration);
         line(labeled("From", joined({shop_.from.name, shop_.from.address, shop_.from.phone,
                                      labeled("tax number", shop_.from.tax_number)})));
         line("For: " +

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "report/estimate.hpp"
 
+#include "report/blanks.hpp"
 #include "report/csv_text.hpp"
 #include "report/decimal.hpp"
 #include "report/facts.hpp"
@@ -13,8 +14,6 @@
 
 namespace pelt::report {
 namespace {
-
-constexpr const char* blank = "____________";
 
 std::string panel_name(const Estimate& estimate, int vehicle, int panel) {
     return panel_label(*estimate.as_scaled, vehicle, panel);
@@ -47,15 +46,10 @@ private:
     void add(Block block) { document_.push_back(std::move(block)); }
 
     void head() {
-        add(Title{vehicles_of(job_) +
-                      (job_.times > 1 ? ", " + std::to_string(job_.times) + " times" : ""),
-                  not_measured});
-        if (is_demonstration(job_))
-            add(Line{"DEMONSTRATION: INVENTED DATA"});
+        document_ = page_head(vehicles_and_times(job_), true, is_demonstration(job_));
         add(Line{"Film: " + job_.film.name + " · " + by_text(job_.by)});
-        const std::string code = check_code_of(job_);
-        add(Line{"Check code: " + (code.empty() ? std::string(blank) : code) + " · date: " +
-                 (sheet_.date.empty() ? std::string(blank) : sheet_.date) + " · job: " + blank});
+        for (const std::string& text : lines_with_blanks(blanks_of(sheet_)))
+            add(Line{text});
     }
 
     void order() {
@@ -95,31 +89,7 @@ private:
 
     void assumptions() {
         add(Heading{"WHAT THIS ASSUMES"});
-        std::vector<std::string> texts;
-        for (const Vehicle& vehicle : job_.vehicles)
-            if (!vehicle.like.empty())
-                texts.push_back("Scaled from " + vehicle.like + size_of(vehicle.overall) + ".");
-        texts.push_back("Guessed panels: " + listed(names_of_guessed(estimate_)) + ".");
-        texts.push_back("Each size of a guessed panel is off by about " +
-                        whole_percent(100 * trade::panel_size_spread) +
-                        ", all along one axis of the vehicle together by 1.5 % more: an "
-                        "assumption. 200 such vehicles were drawn and laid out straight.");
-        if (job_.by == CutBy::contour)
-            texts.emplace_back("By contour their lengths are taken in the proportion of the two as "
-                               "scaled.");
-        texts.emplace_back("There are no cuts and no pieces here: film is cut by what was "
-                           "measured. '--only' with measured panels gives their sheet.");
-        add(Items{"-", texts});
-    }
-
-    std::string size_of(const Overall& overall) const {
-        if (!overall.length_mm || !overall.width_mm || !overall.height_mm)
-            return "";
-        const auto size = [&](double mm) {
-            return measures_.size(std::llround(mm * um_per_mm));
-        };
-        return " to " + size(*overall.length_mm) + " × " + size(*overall.width_mm) + " × " +
-               size(*overall.height_mm) + " " + measures_.size_unit() + " over all";
+        add(Items{"-", notes_of(sheet_, measures_)});
     }
 
     void decisions() {
@@ -143,7 +113,36 @@ private:
     Document document_;
 };
 
+std::string size_of(const Overall& overall, const Measures& measures) {
+    if (!overall.length_mm || !overall.width_mm || !overall.height_mm)
+        return "";
+    const auto size = [&](double mm) { return measures.size(std::llround(mm * um_per_mm)); };
+    return " to " + size(*overall.length_mm) + " × " + size(*overall.width_mm) + " × " +
+           size(*overall.height_mm) + " " + measures.size_unit() + " over all";
+}
+
 } // namespace
+
+std::vector<std::string> notes_of(const EstimateSheet& sheet, const Measures& measures) {
+    const Job& job = *sheet.estimate.as_scaled;
+    std::vector<std::string> texts;
+    for (const Vehicle& vehicle : job.vehicles)
+        if (!vehicle.like.empty())
+            texts.push_back("Scaled from " + vehicle.like + size_of(vehicle.overall, measures) +
+                            ".");
+    texts.push_back("Guessed panels: " + listed(names_of_guessed(sheet.estimate)) + ".");
+    texts.push_back("Each size of a guessed panel is off by about " +
+                    whole_percent(100 * trade::panel_size_spread) +
+                    ", all along one axis of the vehicle together by " +
+                    percent(100 * trade::axis_spread) +
+                    " more: an assumption. 200 such vehicles were drawn and laid out straight.");
+    if (job.by == CutBy::contour)
+        texts.emplace_back("By contour their lengths are taken in the proportion of the two as "
+                           "scaled.");
+    texts.emplace_back("There are no cuts and no pieces here: film is cut by what was "
+                       "measured. '--only' with measured panels gives their sheet.");
+    return texts;
+}
 
 std::string range_text(const LengthRange& range, const Measures& measures) {
     if (!range.low)

@@ -1,7 +1,9 @@
 // SPDX-License-Identifier: MIT
+#include "model/marked_length.hpp"
 #include "report/estimate.hpp"
 #include "report/facts.hpp"
 #include "report/json_parts.hpp"
+#include "report/words.hpp"
 
 namespace pelt::report {
 namespace {
@@ -18,15 +20,17 @@ Json share(const Job& job, const PanelShare& of) {
         .on_one_line();
 }
 
-Json warnings(const EstimateSheet& sheet) {
-    std::vector<Json> items;
+/// What needs a decision before film is bought.
+std::vector<Mark> marks_of(const EstimateSheet& sheet) {
+    std::vector<Mark> out;
+    for (const PanelOf& panel : sheet.estimate.too_wide)
+        out.push_back({panel_label(*sheet.estimate.as_scaled, panel.vehicle, panel.panel), "",
+                       "of some drawn vehicles it goes on no roll", "measure it first"});
     for (const Fault& fault : sheet.warnings)
         if (fault.severity == Severity::warning)
-            items.push_back(JsonObject()
-                                .add("panel", json_text_or_null(fault.panel))
-                                .add("text", json_text(sentence_of(fault)))
-                                .on_one_line());
-    return json_lines(items);
+            out.push_back({fault.panel, "", in_unit(fault.what, Unit::mm),
+                           in_unit(fault.remedy, Unit::mm)});
+    return out;
 }
 
 } // namespace
@@ -75,8 +79,10 @@ std::string to_json(const EstimateSheet& sheet) {
         .add("measuring", json_null)
         .add("rolls", nothing)
         .add("seams", nothing)
+        .add("cut_otherwise", nothing)
         .add("offcuts", nothing)
-        .add("warnings", warnings(sheet))
+        .add("warnings", json_marks(marks_of(sheet)))
+        .add("notes", json_notes(notes_of(sheet, Measures(Unit::mm))))
         .add("guess", json_guess(estimate));
     return out.on_lines().text + "\n";
 }

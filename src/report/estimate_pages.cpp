@@ -78,7 +78,7 @@ std::string to_pdf(const EstimateSheet& sheet, Paper size) {
     const std::string code = check_code_of(job);
     paper::add_feet(pages,
                     std::string(not_measured) + (is_demonstration(job) ? " · DEMONSTRATION" : "") +
-                        (code.empty() ? "" : " · files " + code) + " · " + vehicles_of(job) +
+                        (code.empty() ? "" : " · check code " + code) + " · " + vehicles_of(job) +
                         " · " + job.film.name,
                     letters);
     return paper::to_pdf(pages, title_of(sheet));

@@ -112,10 +112,7 @@ Areas areas_of(const Plan& plan) {
 }
 
 Um length_of(const Plan& plan) {
-    Um sum = 0;
-    for (const UsedRoll& used : plan.layout().rolls)
-        sum += used.length;
-    return sum;
+    return pelt::length_of(plan.layout());
 }
 
 Um new_length_of(const Plan& plan) {
@@ -182,6 +179,10 @@ std::string vehicles_of(const Job& job) {
     for (const Vehicle& vehicle : job.vehicles)
         text += (text.empty() ? "" : " + ") + vehicle.name;
     return text;
+}
+
+std::string vehicles_and_times(const Job& job) {
+    return vehicles_of(job) + (job.times > 1 ? ", " + std::to_string(job.times) + " times" : "");
 }
 
 std::string check_code_of(const Sheet& sheet) {

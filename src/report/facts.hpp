@@ -68,6 +68,8 @@ std::string known_batch_of(const Roll& roll);
 bool is_demonstration(const Job& job);
 /// The vehicles' names, joined.
 std::string vehicles_of(const Job& job);
+/// The same, with ", 3 times" where there are several of each.
+std::string vehicles_and_times(const Job& job);
 
 /// Of the texts of the vehicles, of all that belongs to them and of the film; empty: nothing was
 /// read from files.

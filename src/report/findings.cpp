@@ -14,13 +14,6 @@
 namespace pelt::report {
 namespace {
 
-/// What is this panel's alone in a fault that several may have in common.
-std::string own_of(const Fault& fault) {
-    return fault.what.size() > fault.common.size() + 2 && !fault.common.empty()
-               ? fault.what.substr(fault.common.size() + 2)
-               : "";
-}
-
 std::vector<Mark> warnings_of(const Sheet& sheet, Unit unit) {
     std::vector<Mark> out;
     for (const Fault& fault : sheet.warnings)

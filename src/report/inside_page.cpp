@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "report/decimal.hpp"
-#include "report/estimate.hpp"
 #include "report/numbers.hpp"
+#include "report/page_head.hpp"
 #include "report/quote_words.hpp"
 
 #include <utility>
@@ -98,12 +98,8 @@ std::vector<std::string> days_of(const Days& days) {
 
 Document inside_page(const QuoteRow& row, Unit unit) {
     const Measures measures(unit);
-    Document out;
-    const std::string invented = row.demonstration ? "DEMONSTRATION: INVENTED DATA" : "";
-    out.push_back(Title{row.job + " · " + row.vehicle + " · " + row.film,
-                        is_guessed(row) ? not_measured : invented});
-    if (is_guessed(row) && row.demonstration)
-        out.push_back(Line{invented});
+    Document out = page_head(row.job + " · " + row.vehicle + " · " + row.film, is_guessed(row),
+                             row.demonstration);
     if (!row.quote) {
         out.push_back(Items{"!", remarks_of(row)});
         return out;

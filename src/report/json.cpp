@@ -194,6 +194,28 @@ Json json_order(const Job& job, const Order& order) {
         .on_one_line();
 }
 
+Json json_marks(const std::vector<Mark>& marks) {
+    std::vector<Json> items;
+    for (const GatheredMark& mark : gathered(marks)) {
+        std::vector<Json> panels;
+        for (const std::string& panel : mark.panels)
+            panels.push_back(json_text(panel));
+        items.push_back(JsonObject()
+                            .add("panel", mark.panels.size() == 1 ? panels.front() : json_null)
+                            .add("panels", json_array(panels))
+                            .add("text", json_text(mark.text()))
+                            .on_one_line());
+    }
+    return json_lines(items);
+}
+
+Json json_notes(const std::vector<std::string>& notes) {
+    std::vector<Json> items;
+    for (const std::string& text : notes)
+        items.push_back(json_text(text));
+    return json_lines(items);
+}
+
 namespace {
 
 Json areas(const Plan& plan) {
@@ -272,28 +294,6 @@ Json stopped(const Sheet& sheet) {
     return json_text(sheet.stopped_by.empty() ? "early" : sheet.stopped_by);
 }
 
-Json warnings(const Sheet& sheet) {
-    std::vector<Json> items;
-    for (const GatheredMark& mark : gathered(marks_of(sheet, Measures(Unit::mm)))) {
-        std::vector<Json> panels;
-        for (const std::string& panel : mark.panels)
-            panels.push_back(json_text(panel));
-        items.push_back(JsonObject()
-                            .add("panel", mark.panels.size() == 1 ? panels.front() : json_null)
-                            .add("panels", json_array(panels))
-                            .add("text", json_text(mark.text()))
-                            .on_one_line());
-    }
-    return json_lines(items);
-}
-
-Json notes(const Sheet& sheet) {
-    std::vector<Json> items;
-    for (const std::string& text : notes_of(sheet, Measures(Unit::mm)))
-        items.push_back(json_text(text));
-    return json_lines(items);
-}
-
 Json json_mm_or_null(const std::optional<Um>& um) {
     return um ? json_mm(*um) : json_null;
 }
@@ -366,8 +366,8 @@ std::string to_json(const Sheet& sheet) {
         .add("seams", seams(job))
         .add("cut_otherwise", cut_otherwise(sheet))
         .add("offcuts", offcuts(sheet))
-        .add("warnings", warnings(sheet))
-        .add("notes", notes(sheet))
+        .add("warnings", json_marks(marks_of(sheet, Measures(Unit::mm))))
+        .add("notes", json_notes(notes_of(sheet, Measures(Unit::mm))))
         .add("guess", json_null);
     return out.on_lines().text + "\n";
 }

@@ -105,25 +105,31 @@ bool any_estimate(const Sheet& sheet) {
     });
 }
 
-} // namespace
-
-Table laying_table(const Sheet& sheet, const Measures& measures) {
+Table laying_table_of(const std::vector<PlacedPiece>& in_order, const Sheet& sheet,
+                      const Measures& measures) {
     Table table;
     table.columns = {{"done", Align::left, false},      {"no.", Align::right, false},
                      {"panel", Align::left, true},      {"side", Align::left, false},
                      {"cut size", Align::right, false}, {"finished", Align::right, false},
                      {"cut at", Align::right, false}};
-    for (const PlacedPiece& p : in_order_of_laying(sheet))
+    for (const PlacedPiece& p : in_order)
         table.rows.push_back(laying_row(sheet, p, measures));
     return table;
 }
 
+} // namespace
+
+Table laying_table(const Sheet& sheet, const Measures& measures) {
+    return laying_table_of(in_order_of_laying(sheet), sheet, measures);
+}
+
 Table laying_table_in_full(const Sheet& sheet, const Measures& measures) {
-    Table table = laying_table(sheet, measures);
+    const std::vector<PlacedPiece> in_order = in_order_of_laying(sheet);
+    Table table = laying_table_of(in_order, sheet, measures);
     table.columns.push_back({"stays on", Align::right, false});
     table.columns.push_back({"stretch", Align::right, false});
     std::size_t row = 0;
-    for (const PlacedPiece& p : in_order_of_laying(sheet)) {
+    for (const PlacedPiece& p : in_order) {
         table.rows[row].push_back(measures.area(doubled_area(p.piece.wrapped)));
         table.rows[row].push_back(stretch_text(stretch_of(sheet.plan.job(), p.id)));
         ++row;

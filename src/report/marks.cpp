@@ -30,11 +30,6 @@ std::string first_of(const std::vector<std::string>& names, std::size_t count) {
     return listed(some) + " and " + std::to_string(names.size() - count) + " more";
 }
 
-void add_once(std::vector<std::string>& names, const std::string& name) {
-    if (std::find(names.begin(), names.end(), name) == names.end())
-        names.push_back(name);
-}
-
 GatheredMark& home_of(const Mark& mark, std::vector<GatheredMark>& all) {
     const auto same = std::find_if(all.begin(), all.end(), [&](const GatheredMark& other) {
         return other.what == mark.what && other.remedy == mark.remedy &&

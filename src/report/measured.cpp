@@ -3,6 +3,7 @@
 
 #include "report/draw/svg.hpp"
 #include "report/measured_panel.hpp"
+#include "report/page_head.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -81,7 +82,7 @@ std::string measured_svg(const std::vector<Vehicle>& vehicles, Unit unit) {
     for (std::size_t v = 0; v < vehicles.size(); ++v) {
         const Vehicle& vehicle = vehicles[v];
         const std::string name =
-            vehicle.name + (vehicle.demonstration ? " · DEMONSTRATION: INVENTED DATA" : "");
+            vehicle.name + (vehicle.demonstration ? std::string(" · ") + invented_data : "");
         title += (title.empty() ? "" : " + ") + name;
         rows.line(name + " · as measured, in " + measures.size_unit_in_words());
         for (const draw::Picture& panel : panels[v])

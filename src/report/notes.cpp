@@ -13,18 +13,13 @@
 
 #include <algorithm>
 #include <map>
-#include <set>
 #include <utility>
 
 namespace pelt::report {
 namespace {
 
 using Texts = std::vector<std::string>;
-
-void add_once(Texts& texts, const std::string& text) {
-    if (std::find(texts.begin(), texts.end(), text) == texts.end())
-        texts.push_back(text);
-}
+using Pieces = std::vector<PlacedPiece>;
 
 /// Marks whose panels did not all have room in the sentence.
 Texts marked_in_full(const Sheet& sheet, const Measures& measures) {
@@ -52,9 +47,7 @@ Gathering& home_of(const Fault& fault, std::vector<Gathering>& all) {
 }
 
 void add_panel(const Fault& fault, Gathering& home) {
-    const std::size_t begin = fault.common.size() + 2;
-    const bool has_own = !fault.common.empty() && fault.what.size() > begin;
-    const std::string own = has_own ? fault.what.substr(begin) : "";
+    const std::string own = own_of(fault);
     const bool has_figures = own.find('(') != std::string::npos;
     if (has_figures)
         home.joint = "; ";
@@ -133,10 +126,9 @@ const Opening* opening_of(const Panel& panel, const std::string& name) {
     return found == panel.openings.end() ? nullptr : &*found;
 }
 
-Zones zones_of(const Sheet& sheet) {
+Zones zones_of(const Job& job, const Pieces& pieces) {
     Zones zones;
-    const Job& job = sheet.plan.job();
-    for (const PlacedPiece& p : pieces_by_number(sheet.plan)) {
+    for (const PlacedPiece& p : pieces) {
         if (p.id.kind != PieceKind::main)
             continue;
         const std::string label = panel_label(job, p.id.vehicle, p.id.panel);
@@ -157,8 +149,8 @@ Zones zones_of(const Sheet& sheet) {
     return zones;
 }
 
-Texts keep_clear(const Sheet& sheet) {
-    const Zones zones = zones_of(sheet);
+Texts keep_clear(const Job& job, const Pieces& pieces) {
+    const Zones zones = zones_of(job, pieces);
     Texts out;
     Texts cut_out;
     for (const auto& [panel, names] : zones.cut_out)
@@ -174,9 +166,7 @@ Texts keep_clear(const Sheet& sheet) {
     return {text + "."};
 }
 
-Texts cutting_on_the_vehicle(const Sheet& sheet) {
-    const Job& job = sheet.plan.job();
-    const std::vector<PlacedPiece> pieces = pieces_by_number(sheet.plan);
+Texts cutting_on_the_vehicle(const Job& job, const Pieces& pieces) {
     const bool any = std::any_of(pieces.begin(), pieces.end(), [&](const PlacedPiece& p) {
         if (p.id.kind == PieceKind::inlay)
             return true;
@@ -197,12 +187,11 @@ Um least_margin(const PlacedPiece& p) {
                      cut.high.x - finished.high.x, cut.high.y - finished.high.y});
 }
 
-Texts narrow_margins(const Sheet& sheet, const Measures& measures) {
-    const Job& job = sheet.plan.job();
+Texts narrow_margins(const Job& job, const Pieces& pieces, const Measures& measures) {
     if (job.by != CutBy::straight)
         return {};
     std::map<PanelKey, Um> least;
-    for (const PlacedPiece& p : pieces_by_number(sheet.plan)) {
+    for (const PlacedPiece& p : pieces) {
         const Um margin = least_margin(p);
         const auto entry = least.emplace(PanelKey{p.id.vehicle, p.id.panel}, margin).first;
         entry->second = std::min(entry->second, margin);
@@ -218,12 +207,12 @@ Texts narrow_margins(const Sheet& sheet, const Measures& measures) {
             listed(names) + " (" + measures.size_unit() + ")."};
 }
 
-Texts two_people(const Sheet& sheet, const Measures& measures) {
+Texts two_people(const Job& job, const Pieces& pieces, const Measures& measures) {
     Texts names;
-    for (const PlacedPiece& p : pieces_by_number(sheet.plan)) {
+    for (const PlacedPiece& p : pieces) {
         const Box box = p.finished_box();
         if (std::max(box.along(), box.across()) > trade::two_people_above)
-            add_once(names, panel_label(sheet.plan.job(), p.id.vehicle, p.id.panel));
+            add_once(names, panel_label(job, p.id.vehicle, p.id.panel));
     }
     if (names.empty())
         return {};
@@ -234,11 +223,14 @@ Texts two_people(const Sheet& sheet, const Measures& measures) {
 } // namespace
 
 std::vector<std::string> notes_of(const Sheet& sheet, const Measures& measures) {
+    const Job& job = sheet.plan.job();
+    const Pieces pieces = pieces_by_number(sheet.plan);
     Texts out;
     for (const Texts& some :
          {marked_in_full(sheet, measures), about_the_stretch(sheet),
-          remarks(sheet, measures.unit()), keep_clear(sheet), cutting_on_the_vehicle(sheet),
-          narrow_margins(sheet, measures), two_people(sheet, measures)})
+          remarks(sheet, measures.unit()), keep_clear(job, pieces),
+          cutting_on_the_vehicle(job, pieces), narrow_margins(job, pieces, measures),
+          two_people(job, pieces, measures)})
         for (const std::string& text : some)
             add_once(out, text);
     return out;

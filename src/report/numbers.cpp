@@ -48,7 +48,7 @@ std::string Measures::size_unit_in_words() const {
     case Unit::cm:
         return "centimeters";
     case Unit::m:
-        return "metres";
+        return "meters";
     default:
         return "inches";
     }

@@ -33,7 +33,7 @@ public:
     /// "mm", "cm", "m" or "in".
     std::string size_unit() const;
     std::string size_unit_in_words() const;
-    /// "millimetres, rounded up to whole ones": how sizes are given, in words.
+    /// "millimeters, rounded up to whole ones": how sizes are given, in words.
     std::string sizes_in_words() const;
     /// Number alone: "1480", "148.0", "1.480", "58 3/8".
     std::string size(Um um, Rounding rounding = Rounding::up) const;

@@ -3,9 +3,9 @@
 
 #include "report/csv_text.hpp"
 #include "report/decimal.hpp"
-#include "report/estimate.hpp"
 #include "report/json_text.hpp"
 #include "report/numbers.hpp"
+#include "report/page_head.hpp"
 #include "report/quote_words.hpp"
 
 #include <algorithm>
@@ -156,7 +156,7 @@ Document quotes_in_a_table(const std::vector<QuoteRow>& rows, Unit unit) {
     const bool invented =
         std::any_of(rows.begin(), rows.end(), [](const QuoteRow& r) { return r.demonstration; });
     out.push_back(Title{counted(static_cast<std::int64_t>(rows.size()), "quote", "quotes"),
-                        invented ? "DEMONSTRATION: INVENTED DATA" : ""});
+                        invented ? invented_data : ""});
     Table table{{{"job", Align::left, true},
                  {"vehicle", Align::left, true},
                  {"film", Align::left, true},

@@ -119,7 +119,7 @@ std::vector<std::string> about_the_prices(const Comparison& comparison) {
         out.push_back("The prices are in several currencies: those of each are ranked by "
                       "themselves, and not compared with the others.");
     for (const ComparisonRow& row : comparison.rows)
-        if (row.sheet && row.sheet->order.total && row.priced_width)
+        if (row.order() != nullptr && row.order()->total && row.priced_width)
             out.push_back(row.film + ", " + measures.size_with_unit(row.width) +
                           ": no price, since the film's file has only that of its roll " +
                           measures.size_with_unit(*row.priced_width) +

@@ -16,7 +16,6 @@
 
 #include <optional>
 #include <string>
-#include <utility>
 #include <vector>
 
 namespace pelt::report {
@@ -29,7 +28,7 @@ struct Sheet {
     Unit unit = Unit::mm;        ///< for people's formats
     std::string check_code = {}; ///< of all files read; empty: of the vehicles' and the film's text
     std::string date = {};       ///< as the user gave it; empty: a blank to write in
-    std::vector<std::pair<std::string, std::string>> filled = {}; ///< other blanks: word and text
+    Fillings filled = {}; ///< other blanks
     std::string stopped_by = {}; ///< what ended the search early ("time"), for programs; people are
                                  ///< told by a warning
     RulesCost rules_cost = {};   ///< not asked for: nothing is said

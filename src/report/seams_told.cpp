@@ -3,18 +3,15 @@
 
 #include "report/decimal.hpp"
 #include "report/facts.hpp"
+#include "report/job_panels.hpp"
 #include "report/words.hpp"
 #include "trade/rolls.hpp"
 
-#include <algorithm>
 #include <cmath>
 #include <map>
-#include <utility>
 
 namespace pelt::report {
 namespace {
-
-using PanelKey = std::pair<int, int>; ///< vehicle, panel
 
 /// On the grid in millimetres, finer than it in other units.
 std::string coordinate(double mm, Unit unit) {
@@ -43,17 +40,12 @@ std::string with_order(const std::string& text, const CutOtherwise& other, const
     return text + (other.order ? ": " + compared(*other.order, sheet.order.length(), measures) : "");
 }
 
-const Panel& panel_of(const Job& job, const CutOtherwise& other) {
-    return job.vehicles.at(static_cast<std::size_t>(other.vehicle))
-        .panels.at(static_cast<std::size_t>(other.panel));
-}
-
 std::string own_margin(const Job& job, const CutOtherwise& other) {
     const auto mm = [](Um um) { return std::to_string((um + um_per_mm - 1) / um_per_mm) + " mm"; };
     if (job.by == CutBy::contour)
         return "{bleed: " + mm(other.margin) + "}";
     const Um want =
-        panel_of(job, other).allowances.handling.value_or(job.film.allowances.handling).want;
+        panel_of(job, {other.vehicle, other.panel}).allowances.handling.value_or(job.film.allowances.handling).want;
     return "{margin: {want: " + mm(want) + ", least: " + mm(other.margin) + "}}";
 }
 
@@ -80,14 +72,11 @@ std::vector<std::string> seam_lines_to_copy(const Sheet& sheet) {
             continue;
         const Vehicle& vehicle = job.vehicles.at(static_cast<std::size_t>(seam.vehicle));
         std::vector<std::string>& of = lines[{seam.vehicle, seam.panel}];
-        const std::string line = written(seam.place.at, vehicle.unit);
-        if (std::find(of.begin(), of.end(), line) == of.end())
-            of.push_back(line);
+        add_once(of, written(seam.place.at, vehicle.unit));
     }
     std::vector<std::string> out;
     for (const auto& [key, of] : lines) {
-        const Panel& panel = job.vehicles.at(static_cast<std::size_t>(key.first))
-                                 .panels.at(static_cast<std::size_t>(key.second));
+        const Panel& panel = panel_of(job, key);
         const std::string label = panel_label(job, key.first, key.second);
         out.push_back(panel.seam_lines.empty()
                           ? label + ": seam lines: [" + listed(of) + "]"

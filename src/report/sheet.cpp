@@ -8,6 +8,7 @@
 #include "report/legend.hpp"
 #include "report/lists.hpp"
 #include "report/offcuts.hpp"
+#include "report/page_head.hpp"
 #include "report/roll_sketch.hpp"
 #include "report/seams_told.hpp"
 #include "report/sections.hpp"
@@ -81,13 +82,11 @@ private:
     void line(const std::string& text) { add(Line{text}); }
 
     void job_lines() {
-        add(Title{vehicles_of(job_) +
-                      (job_.times > 1 ? ", " + std::to_string(job_.times) + " times" : ""),
-                  is_demonstration(job_) ? "DEMONSTRATION: INVENTED DATA" : ""});
+        document_ = page_head(vehicles_and_times(job_), false, is_demonstration(job_));
         line("Film: " + job_.film.name +
              (job_.film.kind ? " (" + std::string(name_of(*job_.film.kind)) + ")" : "") + " · " +
              by_text(job_.by));
-        for (const std::string& text : lines_with_blanks(sheet_))
+        for (const std::string& text : lines_with_blanks(blanks_of(sheet_)))
             line(text);
         line("Cautions: see last page.");
     }

@@ -4,8 +4,8 @@
 #include "report/cautions.hpp"
 #include "report/csv_text.hpp"
 #include "report/decimal.hpp"
-#include "report/estimate.hpp"
 #include "report/json_text.hpp"
+#include "report/page_head.hpp"
 #include "report/words.hpp"
 #include "trade/consumables.hpp"
 
@@ -221,11 +221,8 @@ std::string in_one_field(const std::vector<std::string>& names) {
 
 Document strip_report(const StripSheet& sheet) {
     const Measures measures(sheet.unit);
-    const std::string invented = sheet.demonstration ? "DEMONSTRATION: INVENTED DATA" : "";
     const bool guessed = !sheet.like.empty();
-    Document out{Title{sheet.vehicle, guessed ? not_measured : invented}};
-    if (guessed && !invented.empty())
-        out.push_back(Line{invented});
+    Document out = page_head(sheet.vehicle, guessed, sheet.demonstration);
     if (guessed)
         out.push_back(Line{"The parts are those of " + sheet.like +
                            ", which this vehicle is like: look what it has before you begin."});
@@ -286,6 +283,14 @@ std::string to_csv(const StripSheet& sheet) {
                           in_one_field(row.part.after), in_one_field(row.panels),
                           sheet.like.empty() ? "no" : "yes"});
     return text;
+}
+
+std::string to_table(const StripSheet& sheet, const TextStyle& style) {
+    return to_text(strip_report(sheet), style);
+}
+
+std::string to_markdown(const StripSheet& sheet) {
+    return to_markdown(strip_report(sheet));
 }
 
 } // namespace pelt::report

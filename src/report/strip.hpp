@@ -23,6 +23,8 @@ struct StripSheet {
 };
 
 Document strip_report(const StripSheet& sheet);
+std::string to_table(const StripSheet& sheet, const TextStyle& style = {});
+std::string to_markdown(const StripSheet& sheet);
 
 /// Schema pelt.strip/1: "parts" in the order of taking off, each with "part", "count", "tool",
 /// "minutes_each" (null where not known), "clips_each", "after", "panels"; "stay",

@@ -136,6 +136,11 @@ std::string by_text(CutBy by) {
                                  : "contour cuts, by plotter or template";
 }
 
+void add_once(std::vector<std::string>& names, const std::string& name) {
+    if (std::find(names.begin(), names.end(), name) == names.end())
+        names.push_back(name);
+}
+
 std::string listed(const std::vector<std::string>& names) {
     std::string text;
     for (const std::string& name : names)

@@ -49,6 +49,8 @@ std::string by_text(CutBy by);
 /// "left over 249 × 1512, flaw in it": as it lies in the hand.
 std::string left_over_text(const FilmAway& film, const Roll& roll, const Measures& measures);
 
+/// Unless it is among them.
+void add_once(std::vector<std::string>& names, const std::string& name);
 /// "a, b, c".
 std::string listed(const std::vector<std::string>& names);
 /// Rising numbers with runs drawn together: "1-3, 7".

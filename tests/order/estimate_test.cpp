@@ -180,6 +180,15 @@ TEST_CASE("as scaled to its own size a vehicle takes what it takes") {
     CHECK(e.as_scaled_length == measured.plan->layout().rolls[0].length);
 }
 
+TEST_CASE("a panel that no roll takes is that of its own vehicle") {
+    Request request = guessed("  roof: {size: [1455, 1460], forward: up, seam: never}\n");
+    request.vehicles.push_back(
+        guessed("  roof: {size: [700, 600], forward: up, seam: never}\n").vehicles[0]);
+    const EstimateOutcome outcome = estimate(request);
+    REQUIRE(outcome.estimate);
+    CHECK(outcome.estimate->too_wide == std::vector<PanelOf>{{0, 0}});
+}
+
 TEST_CASE("no plan is made of a panel that was not measured") {
     CHECK_THROWS_AS(run(guessed(some_panels)), ProgramError);
     Request request = guessed(some_panels);

@@ -90,3 +90,10 @@ TEST_CASE("no purchase by enumeration is cheaper") {
         CHECK(line->count * *line->price == *expected);
     }
 }
+
+TEST_CASE("a length that no roll holds is several") {
+    const Film film = film_by_metre_and_roll();
+    CHECK(order::lengths_for(film, 10'000'000) == std::vector<Um>{10'000'000});
+    CHECK(order::lengths_for(film, 50'000'000) ==
+          std::vector<Um>{22'860'000, 22'860'000, 4'280'000});
+}

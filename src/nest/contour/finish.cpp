@@ -20,13 +20,6 @@ bool covers(const Box& box, const Flaw& flaw, Um low, Um high) {
 
 } // namespace
 
-Um length_of(const Layout& layout) {
-    Um sum = 0;
-    for (const UsedRoll& used : layout.rolls)
-        sum += used.length;
-    return sum;
-}
-
 Finisher::Finisher(const Problem& problem, std::span<const Piece> pieces,
                    std::span<const Roll> rolls, Um gap)
     : problem_(&problem), rolls_(rolls), gap_(gap), turned_(problem.options.size()),

@@ -40,7 +40,4 @@ private:
     std::vector<Box> boxes_;
 };
 
-/// Film taken off all rolls.
-Um length_of(const Layout& layout);
-
 } // namespace pelt::nest::contour

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MIT
 #include "report/numbers.hpp"
+#include "report/page_head.hpp"
 #include "report/paper/canvas.hpp"
 #include "report/paper/flow.hpp"
 #include "report/paper/form_rows.hpp"
@@ -47,7 +48,7 @@ Document head_of(const Vehicle* vehicle, const Measures& measures) {
     const std::string blank = "__________________";
     return {
         Title{"MEASURING FORM",
-              vehicle != nullptr && vehicle->demonstration ? "DEMONSTRATION: INVENTED DATA" : ""},
+              vehicle != nullptr && vehicle->demonstration ? invented_data : ""},
         Line{"Vehicle: " + (vehicle != nullptr ? vehicle->name : blank + blank) +
              " · body: " + (vehicle != nullptr && !vehicle->body.empty() ? vehicle->body : blank)},
         Line{over_all(vehicle != nullptr ? vehicle->overall : Overall{}, measures) + " · units: " +

@@ -32,7 +32,7 @@ std::string foot_of(const Sheet& sheet) {
     const std::string code = check_code_of(sheet);
     // What matters stands first: a long name may be cut off.
     return std::string(is_demonstration(job) ? "DEMONSTRATION · " : "") +
-           (code.empty() ? "" : "files " + code + " · ") +
+           (code.empty() ? "" : "check code " + code + " · ") +
            (sheet.date.empty() ? "" : sheet.date + " · ") + vehicles_of(job) + " · " +
            job.film.name;
 }

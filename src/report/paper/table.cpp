@@ -12,7 +12,7 @@ constexpr double pitch = 1.25;  ///< lines of a cell
 constexpr double row_room = 0.3;
 constexpr double tick_box_side = 1.2;
 constexpr double least_wrapped = 7;
-constexpr double smallest_type = 1.9; ///< millimetres
+constexpr double narrowest_table_type = 1.9; ///< millimetres
 
 constexpr const char* tick_box = "[  ]";
 
@@ -20,7 +20,7 @@ class TableSetter {
 public:
     TableSetter(const Table& table, double width, double type, const draw::Letters& letters)
         : table_(table), width_(width), type_(type), letters_(letters) {
-        while (!fits() && type_ > smallest_type)
+        while (!fits() && type_ > narrowest_table_type)
             type_ *= 0.96;
         widen();
     }

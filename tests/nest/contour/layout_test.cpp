@@ -9,13 +9,6 @@
 namespace pelt::test {
 namespace {
 
-Um length_of(const Layout& layout) {
-    Um sum = 0;
-    for (const UsedRoll& used : layout.rolls)
-        sum += used.length;
-    return sum;
-}
-
 TEST_CASE("random jobs: everything is there, apart, inside, and not below the bound") {
     for (unsigned seed = 1; seed <= 12; ++seed) {
         CAPTURE(seed);
