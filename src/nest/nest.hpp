@@ -46,6 +46,7 @@ struct Effort {
     std::uint64_t seed = 1;
     bool trial = false; ///< only so much as tells a good way to divide panels from a bad one
     std::shared_ptr<Memory> memory = nullptr; ///< may be none
+    int part = 1; ///< along outlines: only one in so many of the amount's work
 };
 
 /// How far a search has come.

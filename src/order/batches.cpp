@@ -1,7 +1,10 @@
 // SPDX-License-Identifier: MIT
 #include "order/batches.hpp"
 
+#include "geometry/geometry.hpp"
+
 #include <algorithm>
+#include <limits>
 
 namespace pelt::order {
 namespace {
@@ -14,6 +17,17 @@ DoubleArea least_area(const Piece& piece) {
         for (const Ring& hole : shape.outline.holes)
             area += doubled_area(hole);
         least = least == 0 ? area : std::min(least, area);
+    }
+    return least;
+}
+
+Um least_along(const Piece& piece, bool free_turns) {
+    Um least = std::numeric_limits<Um>::max();
+    for (const CutShape& shape : piece.shapes) {
+        if (free_turns && piece.direction == Direction::any)
+            least = std::min(least, geometry::narrowest(shape.outline.outer).across);
+        for (const Turn turn : shape.turns)
+            least = std::min(least, box_of(placed(shape.outline.outer, turn, {})).along());
     }
     return least;
 }
@@ -84,6 +98,14 @@ DoubleArea least_area(const Job& job, const Copies& copies) {
     for (std::size_t i = 0; i < copies.size(); ++i)
         area += static_cast<DoubleArea>(copies[i].size()) * least_area(job.pieces[i]);
     return area;
+}
+
+Um least_along(const Job& job, const Copies& copies) {
+    Um least = std::numeric_limits<Um>::max();
+    for (std::size_t i = 0; i < copies.size(); ++i)
+        if (!copies[i].empty())
+            least = std::min(least, least_along(job.pieces[i], job.free_turns));
+    return least;
 }
 
 } // namespace pelt::order

@@ -33,5 +33,7 @@ DoubleArea area_of(const Job& job, const Rolls& rolls);
 
 /// Twice the area that the copies take at least.
 DoubleArea least_area(const Job& job, const Copies& copies);
+/// No piece of these takes less of a roll's length, however it may lie.
+Um least_along(const Job& job, const Copies& copies);
 
 } // namespace pelt::order

@@ -2,6 +2,7 @@
 #include "order/buying.hpp"
 
 #include "model/error.hpp"
+#include "order/batches.hpp"
 #include "order/cheaper_sets.hpp"
 #include "order/least_lengths.hpp"
 #include "order/purchase.hpp"
@@ -19,6 +20,7 @@ namespace {
 constexpr std::size_t few_pieces = 12;
 constexpr std::size_t tries_of_few_pieces = 40;
 constexpr std::size_t tries = 6;
+constexpr int part_for_a_set = 4;
 
 /// Each roll with the wide pieces that fall to it.
 std::optional<nest::Result> fill_one_by_one(const Job& job, const std::vector<WidePiece>& pieces,
@@ -44,14 +46,16 @@ std::optional<nest::Result> fill_one_by_one(const Job& job, const std::vector<Wi
 }
 
 /// The search fills rolls in the order given, which decides what goes where: short rolls first,
-/// then the other orders, all of them where there are few.
+/// then the other orders, all of them where pieces are few and cut straight. Along outlines a search
+/// takes long, and places pieces on other rolls itself.
 std::optional<nest::Result> fill_in_some_order(const Job& job, const Copies& copies,
                                                const std::vector<std::size_t>& rolls,
                                                std::vector<Um> lengths, const nest::Effort& effort,
                                                const nest::Watch& watch) {
     constexpr int most_orders = 24;
     std::sort(lengths.begin(), lengths.end());
-    const int orders = count_of(copies) <= few_pieces ? most_orders : 2;
+    const bool all_orders = job.by == CutBy::straight && count_of(copies) <= few_pieces;
+    const int orders = all_orders ? most_orders : 2;
     for (int i = 0; i < orders; ++i) {
         nest::Result found = fill_lengths(job, copies, rolls, lengths, effort, watch);
         if (found.layout)
@@ -114,7 +118,8 @@ class NewFilmFiller {
 public:
     NewFilmFiller(const Job& job, const Copies& copies, const SpareToBuy& spare,
                   const nest::Effort& effort, const nest::Watch& watch)
-        : job_(job), copies_(copies), spare_(spare), effort_(effort), watch_(watch) {
+        : job_(job), copies_(copies), spare_(spare), effort_(effort), watch_(watch),
+          shortest_piece_(least_along(job, copies)) {
         for (std::size_t i = 0; i < job.rolls.size(); ++i)
             if (job.rolls[i].is_new)
                 rolls_.push_back(i);
@@ -161,6 +166,8 @@ private:
         std::optional<Set> cheapest_tried;
         for (const Set& set : ways.sets) {
             const Divided division = divided(wide, set.lengths);
+            if (spare_.length == 0 && has_a_useless_roll(set))
+                continue; // a set without that roll is cheaper and holds as much
             if (set.lengths.size() > rolls_.size() || !division.possible) {
                 open = open || (division.possible && spare_.length > 0);
                 continue;
@@ -184,6 +191,11 @@ private:
         return {std::move(first), !open};
     }
 
+    /// One that is too short for every piece.
+    bool has_a_useless_roll(const Set& set) const {
+        return *std::min_element(set.lengths.begin(), set.lengths.end()) < shortest_piece_;
+    }
+
     /// Along outlines each search takes seconds: sets are tried quickly, and one with all effort.
     bool looks_quickly() const { return job_.by == CutBy::contour && !effort_.trial; }
 
@@ -193,11 +205,14 @@ private:
         return effort;
     }
 
-    /// In the turns of its shapes only, which takes half as long; the longest roll first.
+    /// With a quarter of it, as it comes on top of the search for the first layout; in the turns of
+    /// its shapes only, which takes half as long; the longest roll first.
     std::optional<nest::Result> filled_with_effort(const Set& set, Money than) const {
         Job job = job_;
         job.free_turns = false;
-        nest::Result found = fill_lengths(job, copies_, rolls_, set.lengths, effort_, watch_);
+        nest::Effort effort = effort_;
+        effort.part *= part_for_a_set;
+        nest::Result found = fill_lengths(job, copies_, rolls_, set.lengths, effort, watch_);
         if (!found.layout || !is_cheaper(job_, found, spare_, than))
             return std::nullopt;
         return found;
@@ -226,6 +241,7 @@ private:
     const SpareToBuy& spare_;
     const nest::Effort& effort_;
     const nest::Watch& watch_;
+    Um shortest_piece_; ///< no piece takes less of a roll, however it lies
     std::vector<std::size_t> rolls_;
 };
 

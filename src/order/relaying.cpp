@@ -117,6 +117,8 @@ Layout laid_with_effort(const Job& job, Layout layout, const std::vector<CostOfL
             return Kind::bound;
         return costs[used.roll].price > Money{} ? Kind::costly : Kind::worthless;
     };
+    const std::size_t pieces = count_of(copies_on(job, layout, true)) +
+                               count_of(copies_on(job, layout, false));
     std::optional<Layout> out;
     for (const Kind kind : {Kind::bound, Kind::costly, Kind::worthless, Kind::fresh}) {
         PartOfLayout part =
@@ -125,11 +127,13 @@ Layout laid_with_effort(const Job& job, Layout layout, const std::vector<CostOfL
             continue;
         if (kind == Kind::fresh)
             part.layout.bound = layout.bound;
+        nest::Effort own = effort; // one search's work for all of them together
+        own.part = static_cast<int>(std::max<std::size_t>(pieces / count_of(part.copies), 1));
         std::optional<Layout> better;
         if (kind == Kind::fresh)
-            better = fill_new_film(job, part.copies, spare, effort, watch).result.layout;
+            better = fill_new_film(job, part.copies, spare, own, watch).result.layout;
         else if (kind != Kind::worthless)
-            better = fill_tightly(job, part.copies, part.rolls, effort, watch).layout;
+            better = fill_tightly(job, part.copies, part.rolls, own, watch).layout;
         std::optional<Layout> laid = better ? std::move(better) : std::move(part.layout);
         out = out ? joined(std::move(out), std::move(laid)) : std::move(laid);
     }

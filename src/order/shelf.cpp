@@ -4,6 +4,7 @@
 #include "order/batches.hpp"
 #include "order/buying.hpp"
 #include "order/every_division.hpp"
+#include "order/odd_widths.hpp"
 #include "order/on_stock.hpp"
 #include "order/relaying.hpp"
 #include "order/short_stock.hpp"
@@ -25,6 +26,7 @@ public:
         // looked at quickly first.
         effort_.trial = effort.trial || job.by == CutBy::contour;
         job_.rolls.insert(job_.rolls.begin(), shelf.rolls.begin(), shelf.rolls.end());
+        add_shapes_for_odd_widths(job_);
         for (std::size_t i = 0; i < job_.rolls.size(); ++i)
             (job_.rolls[i].is_new ? new_ : stock_).push_back(i);
         free_ = all_;

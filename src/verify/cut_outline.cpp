@@ -16,13 +16,16 @@ enum class Ends {
     not_cut ///< cut on the vehicle only: the film as cut goes on
 };
 
-Ends end_of(const Covering& covering, const Stretch& stretch) {
+/// `around`: the part's film without its holes. What tucks enclose between them is no film of the
+/// panel, and is cut on the vehicle nevertheless: at the table there are only the cuts asked for.
+Ends end_of(const Covering& covering, const Stretch& stretch, const Rim& around) {
     const GridPoint beyond = stretch.outside();
     if (covering.wanted.cut_at_table(beyond))
         return Ends::film;
     if (covering.wanted.stays_on(beyond))
         return Ends::seam;
-    return covering.wanted.in_sheet(beyond) ? Ends::not_cut : Ends::film;
+    const bool goes_on = covering.wanted.in_sheet(beyond) || around.winding(beyond) > 0;
+    return goes_on ? Ends::not_cut : Ends::film;
 }
 
 class CutOutline {
@@ -30,14 +33,14 @@ public:
     CutOutline(const Covering& covering, std::size_t part, const Polygon& outline,
                Sentences& faults)
         : covering_(covering), film_(covering.parts[part]), part_(part), outline_(outline),
-          cut_(outline), faults_(faults),
+          cut_(outline), around_(std::vector<Ring>{film_.film.outer}), faults_(faults),
           bleed_(covering.panel.allowances.bleed.value_or(covering.job.film.allowances.bleed)) {
         for (const Ring* ring : rings_of(film_.film))
             add_sharp_corners(*ring);
         for (const Stretch& stretch : covering_.stretches)
             if (stretch.part == static_cast<int>(part_) &&
                 !covering_.near_a_rim(stretch.outside()) &&
-                end_of(covering_, stretch) == Ends::seam)
+                end_of(covering_, stretch, around_) == Ends::seam)
                 seams_.push_back(&stretch);
     }
 
@@ -151,7 +154,7 @@ private:
         // Across a slit too narrow to look into lies the part's own film.
         if (covering_.near_a_rim(stretch.outside()) || covering_.holds(part_, stretch.outside()))
             return;
-        switch (goes_on_as_a_seam(stretch) ? Ends::seam : end_of(covering_, stretch)) {
+        switch (goes_on_as_a_seam(stretch) ? Ends::seam : end_of(covering_, stretch, around_)) {
         case Ends::not_cut:
             if (!is_cut_from(stretch.outside()))
                 tell("is cut at the table where it is to be cut on the vehicle");
@@ -188,6 +191,7 @@ private:
     std::size_t part_;
     const Polygon& outline_;
     Rim cut_;
+    Rim around_; ///< the film that stays on, its holes filled
     Sentences& faults_;
     Um bleed_;
     std::vector<GridPoint> sharp_corners_;

@@ -45,13 +45,21 @@ bool right_along(const Span& span, const Handling& margin, Um ruler) {
 }
 
 /// Across the roll the margins may shrink, to the usable width, down to the least; on a roll that
-/// is wider than the film that is asked for, to the next whole step.
-bool right_across(const Span& span, const Handling& margin, const Film& film) {
+/// is wider than the film that is asked for, to the next whole step, or to that roll's own width
+/// where the step lies beyond it.
+bool right_across(const Span& span, const Handling& margin, const Job& job) {
+    const Film& film = job.film;
     const Um usable = film.usable_width();
+    const Um whole = up_to(usable, film.allowances.ruler);
+    const bool is_a_rolls_own =
+        span.cut() > usable && span.cut() < whole &&
+        std::any_of(job.rolls.begin(), job.rolls.end(), [&](const Roll& roll) {
+            return !roll.is_new && roll.width - 2 * roll.trim == span.cut();
+        });
     if (up_to(span.film() + 2 * margin.want, film.allowances.ruler) <= usable)
         return right_along(span, margin, film.allowances.ruler);
     return span.is_centred() &&
-           (span.cut() == usable || span.cut() == up_to(usable, film.allowances.ruler)) &&
+           (span.cut() == usable || span.cut() == whole || is_a_rolls_own) &&
            span.film() + 2 * margin.least <= usable;
 }
 
@@ -69,7 +77,7 @@ void check_rectangle(const Job& job, const std::string& who, const Piece& piece,
     for (const Turn turn : shape.turns) {
         const bool lies = turn.millidegrees % 180'000 == 0;
         if (!right_along(lies ? x : y, margin, job.film.allowances.ruler) ||
-            !right_across(lies ? y : x, margin, job.film))
+            !right_across(lies ? y : x, margin, job))
             faults.push_back(who + ": not the margins to grip that are wanted");
     }
 }

@@ -87,7 +87,7 @@ Tally run_jobs(int first, int count) {
 
 /// Most jobs are such as people bring, few are wrong without being meant to be.
 void check_quarter(int quarter) {
-    constexpr int jobs = 30; // tests/generated/many runs more
+    constexpr int jobs = 75; // tests/generated/many runs more
     Tally tally = run_jobs(1 + quarter * jobs, jobs);
     CHECK(tally.failed == 0);
     CHECK(tally.statuses[0] * 10 >= jobs * 6);
@@ -95,16 +95,16 @@ void check_quarter(int quarter) {
 }
 
 // Four, so that they run at the same time.
-TEST_CASE("generated jobs end as the manual says, and their formats agree: 1 to 30") {
+TEST_CASE("generated jobs end as the manual says, and their formats agree: 1 to 75") {
     check_quarter(0);
 }
-TEST_CASE("generated jobs end as the manual says, and their formats agree: 31 to 60") {
+TEST_CASE("generated jobs end as the manual says, and their formats agree: 76 to 150") {
     check_quarter(1);
 }
-TEST_CASE("generated jobs end as the manual says, and their formats agree: 61 to 90") {
+TEST_CASE("generated jobs end as the manual says, and their formats agree: 151 to 225") {
     check_quarter(2);
 }
-TEST_CASE("generated jobs end as the manual says, and their formats agree: 91 to 120") {
+TEST_CASE("generated jobs end as the manual says, and their formats agree: 226 to 300") {
     check_quarter(3);
 }
 

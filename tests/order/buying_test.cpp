@@ -137,6 +137,33 @@ Film metres_and_rolls() {
     return made;
 }
 
+/// How often the searches of an order ask the watch, which each does after every share of its work.
+int steps_of(order::Request request) {
+    int steps = 0;
+    request.watch = [&](const nest::Progress&) {
+        ++steps;
+        return true;
+    };
+    REQUIRE(order::run(std::move(request)).plan);
+    return steps;
+}
+
+// Small cousin of generated job 1322: thousands of sets of lengths are cheaper than one length.
+TEST_CASE("along outlines few of very many sets of lengths are tried, each in few orders") {
+    order::Request request;
+    request.by = CutBy::contour;
+    request.vehicles = {vehicle("  a: {outline: [[0, 0], [1064, 0], [1000, 233]], forward: right}\n"
+                                "  b: {outline: [[0, 0], [559, 0], [400, 1297], [60, 1200]], "
+                                "sides: both}\n"
+                                "  c: {outline: [[0, 0], [2282, 0], [1800, 530], [560, 400]], "
+                                "sides: both, forward: down}\n")};
+    request.film = film("roll: {width: 1524, length: 5000}\ndirection: one-way\n"
+                        "sold: [{by: 0.1 m, price: 1.99, up to: 8 m}, {by: 5 m, price: 93.60}, "
+                        "{by: 1 yd, price: 14.51}]\n");
+    // One search of all effort takes 16 steps, and so does each quick one that finds no room.
+    CHECK(steps_of(request) <= 16 * 2 * 45);
+}
+
 TEST_CASE("two short rolls are bought where they are cheaper than one length by the meter") {
     const auto outcome =
         order::run(request_of({metres_and_rolls(), {400 * cm, 300 * cm, 400 * cm, 300 * cm}}));

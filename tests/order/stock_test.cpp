@@ -68,6 +68,20 @@ TEST_CASE("a flaw that leaves too little sends the whole job to new film, and sa
     CHECK(std::count_if(outcome.faults.begin(), outcome.faults.end(), forces) == 1);
 }
 
+// 1012.6 mm are no whole steps of 1 mm; the next step, 1013, lies beyond a roll of 1012.8.
+TEST_CASE("a piece as wide as the film lies on a roll that is wider by less than a step") {
+    const std::string odd = "roll: {width: 1012.6 mm}\ndirection: one-way\n"
+                            "allowances: {handling: {want: 40, least: 0}}\n";
+    const std::string panel = "  roof: {size: [1000, 1000], forward: up, edges: none}\n";
+    for (const std::string width : {"1012.6", "1012.8", "1013", "1013.4"}) {
+        CAPTURE(width);
+        const auto outcome = order::run(
+            request(panel, "  - {name: A, film: F, width: " + width + ", length: 1500}\n", odd));
+        CHECK(rolls_used(outcome) == Names{"stock A"});
+        CHECK(warnings_with(outcome.faults, "too short") == 0);
+    }
+}
+
 TEST_CASE("the job comes from one batch, but for panels that are batch free") {
     const std::string rolls = "  - {name: A, film: F, width: 1012, length: 1000, batch: B1}\n"
                               "  - {name: B, film: F, width: 1012, length: 1000, batch: B2}\n";

@@ -123,19 +123,20 @@ private:
     std::shared_ptr<Memory> memory_;
 };
 
-// The listed turns first, as without free turns; then as much work again askew, from that layout
-// on.
+// The listed turns first, as without free turns; then a quarter of that work askew, from that layout
+// on: every round makes forms and fields of its own, which takes as long again.
 Result with_free_turns(std::span<const Piece> pieces, std::span<const Roll> rolls, Lists& lists,
                        const Effort& effort) {
     const std::uint64_t epochs = epochs_of(effort);
-    const std::uint64_t rounds = 4 + 2 * std::min<std::uint64_t>(epochs / tuning::joins_a_unit, 20);
+    const std::uint64_t rounds = 2 + 2 * std::min<std::uint64_t>(epochs / tuning::joins_a_unit, 20);
+    constexpr double listed_share = 0.75; // of the time
     Result result;
     const std::vector<Piece> first = with_askew_turns(pieces, rolls);
     if (effort.trial) {
         lists.run(first, {epochs, 0, 1}, result);
         return result;
     }
-    if (!lists.run(first, {epochs == 0 ? tuning::joins_a_unit : epochs, 0, epochs == 0 ? 0.0 : 0.5},
+    if (!lists.run(first, {epochs == 0 ? tuning::joins_a_unit : epochs, 0, epochs == 0 ? 0.0 : listed_share},
                    result))
         return result;
     Turning turning(first);
@@ -145,10 +146,11 @@ Result with_free_turns(std::span<const Piece> pieces, std::span<const Roll> roll
             break;
         const auto share = [&](std::uint64_t k) {
             return epochs == 0 ? 0
-                               : 0.5 + 0.5 * static_cast<double>(k) / static_cast<double>(rounds);
+                               : listed_share + (1 - listed_share) * static_cast<double>(k) /
+                                                    static_cast<double>(rounds);
         };
         const std::uint64_t stint =
-            epochs == 0 ? tuning::joins_a_unit / 2 : std::max<std::uint64_t>(epochs / rounds, 1);
+            epochs == 0 ? tuning::joins_a_unit / 2 : std::max<std::uint64_t>(epochs / tuning::askew_part / rounds, 1);
         if (!lists.run(near, {stint, share(round), share(round + 1)}, result))
             break;
     }

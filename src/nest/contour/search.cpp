@@ -53,12 +53,6 @@ std::optional<std::vector<Pose>> poses_of(const Problem& problem, const Layout& 
     return poses;
 }
 
-std::uint64_t work_between_joins(const Problem& problem) {
-    const std::size_t options =
-        std::clamp(problem.options.size(), tuning::cheap_options, 2 * tuning::cheap_options);
-    return tuning::work_a_unit / tuning::joins_a_unit * tuning::cheap_options / options;
-}
-
 // Small items meet large ones last: from the back, so as not to stand in the way.
 void make_fields_ahead(const Problem& problem, const std::atomic<bool>& enough) {
     const std::vector<Option>& options = problem.options;
@@ -74,9 +68,18 @@ void make_fields_ahead(const Problem& problem, const std::atomic<bool>& enough) 
 
 } // namespace
 
+std::uint64_t work_between_joins(std::size_t items, std::size_t options) {
+    const std::uint64_t unit =
+        std::min<std::uint64_t>(tuning::work_a_unit, tuning::work_an_item * items);
+    const std::size_t slow = std::clamp(options, tuning::cheap_options, 2 * tuning::cheap_options);
+    return std::max<std::uint64_t>(unit / tuning::joins_a_unit * tuning::cheap_options / slow, 1);
+}
+
 std::uint64_t epochs_of(const Effort& effort) {
-    return effort.amount <= 0 ? 0
-                              : tuning::joins_a_unit * static_cast<std::uint64_t>(effort.amount);
+    if (effort.amount <= 0)
+        return 0;
+    const std::uint64_t all = tuning::joins_a_unit * static_cast<std::uint64_t>(effort.amount);
+    return std::max<std::uint64_t>(all / static_cast<std::uint64_t>(effort.part), 1);
 }
 
 Search::Search(const Problem& problem, const Finisher& finisher, const Effort& effort, Um bound,
@@ -158,7 +161,9 @@ void Search::next_epoch() {
     const std::size_t active = epochs_++ < tuning::narrow_epochs
                                    ? std::min(tuning::narrow_strands, strands_.size())
                                    : strands_.size();
-    advance(active, effort_.trial ? 1 : work_between_joins(*problem_) / active);
+    const std::uint64_t between_joins =
+        work_between_joins(problem_->items.size(), problem_->options.size());
+    advance(active, effort_.trial ? 1 : between_joins / active);
 }
 
 // A first layout of many items takes long.

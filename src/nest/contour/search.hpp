@@ -23,6 +23,9 @@ struct Stint {
 /// The epochs that an effort stands for; 0: until the watch stops it.
 std::uint64_t epochs_of(const Effort& effort);
 
+/// Field look-ups of an epoch, by all strands together.
+std::uint64_t work_between_joins(std::size_t items, std::size_t options);
+
 class Search {
 public:
     /// `bound` is a proven least length, 0 when there is none: reaching it ends the search.

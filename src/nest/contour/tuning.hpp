@@ -50,13 +50,17 @@ inline constexpr int stride_patience = 40;
 
 // The whole: strands, field look-ups a unit of effort, joins a unit; how many strands run until how
 // many joins. Where there are more ways to lie than these, fields fill the caches and a look-up
-// takes up to twice as long: a unit is then as many fewer, at least half.
+// takes up to twice as long: a unit is then as many fewer, at least half. A few items are soon as
+// well laid as they will be: a unit is then so many for each.
 inline constexpr std::size_t strands = 8;
 inline constexpr std::uint64_t work_a_unit = 28'000'000;
+inline constexpr std::uint64_t work_an_item = 1'500'000;
 inline constexpr std::size_t cheap_options = 80;
 inline constexpr std::uint64_t joins_a_unit = 16;
 inline constexpr std::size_t narrow_strands = 2;
 inline constexpr std::uint64_t narrow_epochs = 16;
+// Free turns: one in so many of the work that the listed turns had.
+inline constexpr std::uint64_t askew_part = 4;
 // What is longer by less than this share is another way worth following.
 inline constexpr double own_way_share = 0.01;
 // Above so many items fewer strands make a layout of their own.

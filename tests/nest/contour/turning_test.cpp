@@ -65,5 +65,29 @@ TEST_CASE("free turns never take more film at equal effort, and keep every rule"
     }
 }
 
+/// How often a search of effort 1 asks its watch, which it does after every share of its work.
+int steps_of(const std::vector<Piece>& pieces, const std::vector<Roll>& rolls, bool freely) {
+    nest::Goal goal;
+    goal.by = CutBy::contour;
+    goal.gap = 4'000;
+    goal.free_turns = freely;
+    int steps = 0;
+    REQUIRE(nest::nest(pieces, rolls, goal, {}, [&](const nest::Progress&) {
+                ++steps;
+                return true;
+            }).layout);
+    return steps;
+}
+
+TEST_CASE("free turns take a quarter more steps of the search") {
+    std::mt19937 random(1);
+    const std::vector<Piece> pieces = random_pieces(random, 4);
+    const std::vector<Roll> rolls{roll_of(1'000'000)};
+    const int listed = steps_of(pieces, rolls, false);
+    const int freely = steps_of(pieces, rolls, true);
+    CHECK(freely > listed);
+    CHECK(freely * 4 <= listed * 5);
+}
+
 } // namespace
 } // namespace pelt::test
