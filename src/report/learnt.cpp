@@ -33,7 +33,7 @@ std::vector<std::string> what_was_learnt(const Learnt& learnt) {
     std::vector<std::string> out{counted(learnt.rows, "row", "rows") + " of " + learnt.log->name +
                                  (learnt.who.empty() ? "" : " by " + learnt.who)};
     if (learnt.pace.panels > 0)
-        out.push_back("pace " + decimal(std::llround(learnt.pace.pace * 1'000), 3, 2) + " from " +
+        out.push_back("pace " + decimal(std::llround(learnt.pace.pace * 100), 2, 2) + " from " +
                       counted(learnt.pace.panels, "panel", "panels"));
     for (const auto& [what, tried] : learnt.redo)
         if (tried.laid() > 0)

@@ -73,6 +73,14 @@ std::vector<std::string> cells(const QuoteRow& row, const Measures& measures) {
                         : with_currency(quote.price.total, quote.price)};
 }
 
+/// The shop's pace, which all its jobs have.
+std::vector<std::string> pace_of_any(const std::vector<QuoteRow>& rows) {
+    for (const QuoteRow& row : rows)
+        if (row.quote && row.quote->pace_by_log)
+            return pace_by_the_log(*row.quote);
+    return {};
+}
+
 } // namespace
 
 std::string to_json_line(const QuoteRow& row) {
@@ -148,7 +156,7 @@ Document quotes_in_a_table(const std::vector<QuoteRow>& rows, Unit unit) {
     for (const QuoteRow& row : rows)
         table.rows.push_back(cells(row, measures));
     out.push_back(std::move(table));
-    std::vector<std::string> remarks;
+    std::vector<std::string> remarks = pace_of_any(rows);
     for (const QuoteRow& row : rows) {
         if (is_guessed(row))
             remarks.push_back(row.job + ": " + not_measured + ", so its total is a range: measure "
@@ -157,7 +165,7 @@ Document quotes_in_a_table(const std::vector<QuoteRow>& rows, Unit unit) {
         for (const std::string& text : row.quote ? row.quote->left_out : row.warnings)
             remarks.push_back(row.job + ": " + text);
         if (row.quote)
-            for (const std::string& text : by_the_log(*row.quote))
+            for (const std::string& text : redo_by_the_log(*row.quote))
                 remarks.push_back(row.job + ": " + text);
         if (row.quote && row.status != 0)
             remarks.push_back(row.job + ": 'pelt cut' says what stands in the way.");

@@ -109,8 +109,8 @@ private:
             return;
         }
         std::vector<std::string> texts = work_in_brief(*sheet_.quote);
-        if (sheet_.quote->pace_by_log)
-            texts.push_back(by_the_log(*sheet_.quote).front());
+        for (const std::string& text : pace_by_the_log(*sheet_.quote))
+            texts.push_back(text);
         add(Items{"-", texts});
     }
 

@@ -82,7 +82,7 @@ std::vector<std::string> times(const StripSheet& sheet) {
         out.push_back("Taking off: " + duration(minutes) + " by the file's minutes" +
                       (pace == 1 ? ""
                                  : ", at the shop's pace of " +
-                                       decimal(std::llround(pace * 1'000), 3, 2)) +
+                                       decimal(std::llround(pace * 100), 2, 2)) +
                       ". Putting back: about " + duration(minutes * trade::refit_share) +
                       " (an estimate: five sixths of it).");
     if (!total.without_minutes.empty())

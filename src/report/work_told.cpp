@@ -9,6 +9,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <utility>
 
 namespace pelt::report {
 namespace {
@@ -33,7 +34,7 @@ std::vector<std::string> work_in_brief(const Quote& quote) {
 std::string guesses_told(const GuessesLearnt& guesses) {
     std::string text = "Guesses in your log: " + std::to_string(guesses.all) +
                        "; what was measured came to " +
-                       decimal(std::llround(guesses.ratio * 1'000), 3, 2) +
+                       decimal(std::llround(guesses.ratio * 100), 2, 2) +
                        " times what was reckoned";
     if (guesses.ranges > 0)
         text += "; " + std::to_string(guesses.within) + " of " + std::to_string(guesses.ranges) +
@@ -45,13 +46,17 @@ std::string tried_text(const Tried& tried) {
     return std::to_string(tried.spoiled) + " of " + std::to_string(tried.laid());
 }
 
-std::vector<std::string> by_the_log(const Quote& quote) {
+std::vector<std::string> pace_by_the_log(const Quote& quote) {
     std::vector<std::string> out;
     if (quote.pace_by_log)
         out.push_back("Pace by your log: " +
-                      decimal(std::llround(quote.pace_by_log->pace * 1'000), 3, 2) +
+                      decimal(std::llround(quote.pace_by_log->pace * 100), 2, 2) +
                       " minutes for a minute reckoned, from " +
                       counted(quote.pace_by_log->panels, "panel", "panels") + ".");
+    return out;
+}
+
+std::vector<std::string> redo_by_the_log(const Quote& quote) {
     std::vector<std::string> panels;
     for (const RedoByLog& redo : quote.redo_by_log) {
         std::string text = redo.panel + " " + rounded_percent(redo.percent) + " % (" +
@@ -59,8 +64,15 @@ std::vector<std::string> by_the_log(const Quote& quote) {
         if (std::find(panels.begin(), panels.end(), text) == panels.end())
             panels.push_back(std::move(text));
     }
-    if (!panels.empty())
-        out.push_back("Spoiled and cut again, by your log: " + listed(panels) + ".");
+    if (panels.empty())
+        return {};
+    return {"Spoiled and cut again, by your log: " + listed(panels) + "."};
+}
+
+std::vector<std::string> by_the_log(const Quote& quote) {
+    std::vector<std::string> out = pace_by_the_log(quote);
+    for (std::string& text : redo_by_the_log(quote))
+        out.push_back(std::move(text));
     return out;
 }
 

@@ -15,6 +15,9 @@ namespace pelt::report {
 std::vector<std::string> work_in_brief(const Quote& quote);
 
 /// What a shop's log changed, a sentence a matter; empty: nothing.
+std::vector<std::string> pace_by_the_log(const Quote& quote);
+std::vector<std::string> redo_by_the_log(const Quote& quote);
+/// Both.
 std::vector<std::string> by_the_log(const Quote& quote);
 
 /// How guessed lengths came out, by a log that has some.
