@@ -2,7 +2,6 @@
 #include "piece/edge_work.hpp"
 
 #include "develop/develop.hpp"
-#include "geometry/geometry.hpp"
 #include "trade/cautions.hpp"
 
 #include <algorithm>
@@ -58,13 +57,6 @@ EdgeWork work_at(const Asked& asked, const Panel& panel, const Allowed& allowed,
     return {allowed.wrap.value_or(0), 0};
 }
 
-/// A tuck that nobody gave must not cover what has to stay clear.
-bool closes(const BlankOpening& opening, Um move) {
-    const std::vector<double> moves(opening.ring.points.size(),
-                                    static_cast<double>(move) / um_per_mm);
-    return move > 0 && geometry::shrunk(opening.ring, moves).empty();
-}
-
 OpeningWork work_in(const Opening& opening, const Panel& panel, const Allowed& allowed,
                     const std::vector<std::string>& left_on, Work& work) {
     const bool at_table = opening.cut == OpeningCut::at_table;
@@ -78,8 +70,8 @@ OpeningWork work_in(const Opening& opening, const Panel& panel, const Allowed& a
         work.bare_openings.push_back(opening.name);
     if (opening.wrap)
         return {false, *opening.wrap, at_table};
-    // Film tucked in beside a sensor or an aerial would stand in its way, and a zone has no edge.
-    if (trade::measures_or_sends(opening.keep_clear))
+    // What has to stay clear is no edge to turn film around.
+    if (!opening.keep_clear.empty())
         return {false, 0, at_table};
     if (!allowed.wrap && !panel.edges_none)
         work.openings_without_tuck.push_back(opening.name);
@@ -93,13 +85,8 @@ Work work_on(const Panel& panel, const Blank& blank, const Allowed& allowed,
     Work work;
     for (const Asked& asked : asked_of(panel, blank))
         work.edges.push_back(work_at(asked, panel, allowed, left_on, work));
-    for (std::size_t i = 0; i < panel.openings.size(); ++i) {
-        const Opening& opening = panel.openings[i];
-        OpeningWork own = work_in(opening, panel, allowed, left_on, work);
-        if (!opening.keep_clear.empty() && !opening.wrap && closes(blank.openings[i], own.move))
-            own.move = 0;
-        work.openings.push_back(own);
-    }
+    for (const Opening& opening : panel.openings)
+        work.openings.push_back(work_in(opening, panel, allowed, left_on, work));
     return work;
 }
 

@@ -5,6 +5,7 @@
 #include "report/numbers.hpp"
 #include "report/stretch_cells.hpp"
 #include "report/svg_text.hpp"
+#include "report/words.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -193,12 +194,12 @@ private:
             words("One grey all over: measured by tape, an estimate for the whole panel. The arcs "
                   "over it and beside it are its rises as measured, with the straightedge as a "
                   "broken line.");
-        std::string others;
+        std::vector<std::string> others;
         for (const PanelArea& row : sheet_.rows)
             if (!is_drawn(row))
-                others += (others.empty() ? "" : ", ") + panel_and_side(row);
+                add_once(others, row.panel);
         if (!others.empty())
-            words("Not drawn, since no rise was measured: " + others + ".");
+            words("Not drawn, since no rise was measured: " + listed(others) + ".");
     }
 
     bool has(bool scans) const {

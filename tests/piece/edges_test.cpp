@@ -258,23 +258,6 @@ TEST_CASE("what has to stay clear is never covered, not by a default tuck either
     CHECK(is_mm2(cut(drawn, with_wrap(10)).piece().wrapped, 400.0 * 300 - 80 * 60));
 }
 
-TEST_CASE("film is tucked around a lamp or a plate as into any opening, around a sensor it is not") {
-    Panel drawn = plain({wrap("all", 0)});
-    drawn.openings = {opening("hole", corners({{100, 100}, {200, 100}, {200, 180}, {100, 180}}))};
-    const double tucked = 400.0 * 300 - 80 * 60;
-    const double bare = 400.0 * 300 - 100 * 80;
-    CHECK(is_mm2(cut(drawn, with_wrap(10)).piece().wrapped, tucked));
-    for (const std::string seen : {"lamp", "plate"}) {
-        drawn.openings[0].keep_clear = seen;
-        CHECK(is_mm2(cut(drawn, with_wrap(10)).piece().wrapped, tucked));
-        CHECK(is_mm2(cut(drawn, with_wrap(40)).piece().wrapped, bare)); // it would close it
-    }
-    for (const std::string sensor : {"camera", "ultrasonic", "radar", "aerial"}) {
-        drawn.openings[0].keep_clear = sensor;
-        CHECK(is_mm2(cut(drawn, with_wrap(10)).piece().wrapped, bare));
-    }
-}
-
 TEST_CASE("a panel that holds something to keep clear warns of film that holds metal") {
     Panel drawn = plain({wrap("all", 12)});
     drawn.keep_clear = "radar";
