@@ -3,6 +3,7 @@
 #include "job.hpp"
 
 #include "model/error.hpp"
+#include "model/random.hpp"
 #include "order/draws.hpp"
 #include "order/measure_first.hpp"
 #include "order/normal.hpp"
