@@ -221,7 +221,7 @@ TEST_CASE("as scaled to its own size a vehicle takes what it takes") {
 }
 
 TEST_CASE("a panel that no roll takes is that of its own vehicle") {
-    Request request = guessed("  roof: {size: [1455, 1460], forward: up, seam: never}\n");
+    Request request = guessed("  roof: {size: [1420, 1400], forward: up, seam: never}\n");
     request.vehicles.push_back(
         guessed("  roof: {size: [700, 600], forward: up, seam: never}\n").vehicles[0]);
     const EstimateOutcome outcome = estimate(request);
