@@ -120,7 +120,9 @@ TEST_CASE("a table is no wider than its terminal, and 80 columns elsewhere") {
     const std::size_t after = shown.find("\nIN THE ORDER OF LAYING");
     REQUIRE(drawing < after);
     REQUIRE(after != std::string::npos);
-    CHECK(shown.substr(0, drawing) + shown.substr(after) == table);
+    // At the end it has the order once more, and what to print it by.
+    CHECK(shown.substr(0, drawing) + shown.substr(after) ==
+          table + "1.86 m × 1524 mm. To cut by: -o sheet.pdf\n");
 }
 
 TEST_CASE("a terminal whose locale has no UTF-8 gets our signs in ASCII, a pipe never") {
