@@ -5,6 +5,7 @@
 
 #include <sys/resource.h>
 
+#include <algorithm>
 #include <cstdlib>
 #include <filesystem>
 #include <set>
@@ -42,10 +43,12 @@ Outputs run(const Job& job, int most_seconds) {
     what.words = {"/bin/sh", "-c",
                   "ulimit -t " + std::to_string(most_seconds) + "; exec \"$0\" \"$@\"", program()};
     what.words.insert(what.words.end(), job.words.begin(), job.words.end());
-    // In millimeters, as JSON is, whatever unit the film is measured in.
-    for (const char* more : {"--threads", "1", "--units", "mm", "-o", "-", "-o", "out.csv", "-o",
-                             "out.json", "-o", "out.md", "-o", "out.svg"})
+    for (const char* more : {"--threads", "1", "-o", "-", "-o", "out.csv", "-o", "out.json", "-o",
+                             "out.md", "-o", "out.svg"})
         what.words.emplace_back(more);
+    // In millimeters, as JSON is, whatever unit the film is measured in.
+    if (std::find(job.words.begin(), job.words.end(), "--units") == job.words.end())
+        what.words.insert(what.words.end(), {"--units", "mm"});
     what.folder = folder.path();
     what.environment = {{"LC_ALL", "C"}, {"TERM", "dumb"}, {"PATH", "/usr/bin:/bin"}};
     const double before = cpu_of_children();
