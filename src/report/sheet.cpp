@@ -26,8 +26,8 @@ public:
     explicit CutSheet(const Sheet& sheet, bool for_paper = false)
         : sheet_(sheet), job_(sheet.plan.job()), measures_(sheet.unit), for_paper_(for_paper) {}
 
-    void first_page() {
-        job_lines();
+    void first_page(const std::string& cautions_at = "last page") {
+        job_lines(cautions_at);
         order();
         work();
         decisions();
@@ -83,14 +83,14 @@ private:
     void add(Block block) { document_.push_back(std::move(block)); }
     void line(const std::string& text) { add(Line{text}); }
 
-    void job_lines() {
+    void job_lines(const std::string& cautions_at) {
         document_ = page_head(vehicles_and_times(job_), false, is_demonstration(job_));
         line("Film: " + job_.film.name +
              (job_.film.kind ? " (" + std::string(name_of(*job_.film.kind)) + ")" : "") + " · " +
              by_text(job_.by));
         for (const std::string& text : lines_with_blanks(blanks_of(sheet_)))
             line(text);
-        line("Cautions: see last page.");
+        line("Cautions: see " + cautions_at + ".");
     }
 
     void order() {
@@ -195,9 +195,9 @@ Document cut_sheet(const Sheet& sheet) {
     return whole.written();
 }
 
-Document first_page_of(const Sheet& sheet) {
+Document first_page_of(const Sheet& sheet, const std::string& cautions_at) {
     CutSheet part(sheet, true);
-    part.first_page();
+    part.first_page(cautions_at);
     return part.written();
 }
 

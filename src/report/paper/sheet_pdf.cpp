@@ -39,8 +39,8 @@ std::string foot_of(const Sheet& sheet) {
 
 /// Page one, in the largest letters that leave room for the roll.
 Flow first_page(const Sheet& sheet, PageSize size, const std::vector<Strip>& strips,
-                const draw::Letters& letters) {
-    const Document document = first_page_of(sheet);
+                const std::string& cautions_at, const draw::Letters& letters) {
+    const Document document = first_page_of(sheet, cautions_at);
     for (const double scale : {good_scale, fair_scale, poor_scale})
         for (const double type : first_page_types) {
             Flow flow(size, type, letters);
@@ -78,32 +78,78 @@ PageSize size_of(Paper paper) {
     return paper == Paper::a4 ? PageSize{210, 297} : PageSize{215.9, 279.4};
 }
 
+namespace {
+
+/// What stands before the pages of strips.
+struct Front {
+    std::vector<draw::Picture> pages;
+    bool how_to_read = false;   ///< the strips is told there
+    std::size_t cautions_at = 0; ///< the page of figures and cautions; 0: none, they come last
+};
+
+class FrontSetter {
+public:
+    FrontSetter(const Sheet& sheet, PageSize size, const std::vector<PlacedPiece>& pieces,
+                const std::vector<Strip>& strips, const draw::Letters& letters)
+        : sheet_(sheet), size_(size), pieces_(pieces), strips_(strips), letters_(letters) {}
+
+    /// The roll and the list of pieces; below the list whatever else there is room for.
+    Front set(const std::string& cautions_at) const {
+        Front out;
+        Flow flow = first_page(sheet_, size_, strips_, cautions_at, letters_);
+        add_overview(flow, sheet_, pieces_, strips_, Measures(sheet_.unit), letters_);
+        const Document list = list_of_pieces(sheet_);
+        if (!has_room(flow, list))
+            flow.new_page();
+        flow.add(list);
+        const Document how_to_read = how_to_read_strips(sheet_);
+        out.how_to_read = has_room(flow, how_to_read);
+        if (out.how_to_read)
+            flow.add(how_to_read);
+        const Document last = last_page_of(sheet_);
+        if (out.how_to_read && has_room(flow, last)) {
+            flow.add(last);
+            out.cautions_at = flow.page_count();
+        }
+        out.pages = std::move(flow).pages();
+        return out;
+    }
+
+private:
+    bool has_room(const Flow& flow, const Document& document) const {
+        return height_of(document, size_, letters_) <= flow.room();
+    }
+
+    const Sheet& sheet_;
+    PageSize size_;
+    const std::vector<PlacedPiece>& pieces_;
+    const std::vector<Strip>& strips_;
+    const draw::Letters& letters_;
+};
+
+} // namespace
+
 std::vector<draw::Picture> sheet_pages(const Sheet& sheet, Paper paper,
                                        const draw::Letters& letters) {
     const PageSize size = size_of(paper);
     const Measures measures(sheet.unit);
     const std::vector<PlacedPiece> pieces = pieces_by_number(sheet.plan);
     const std::vector<Strip> strips = strips_of(sheet.plan, pieces);
-    Flow flow = first_page(sheet, size, strips, letters);
-    add_overview(flow, sheet, pieces, strips, measures, letters);
-    const Document list = list_of_pieces(sheet);
-    if (height_of(list, size, letters) > flow.room())
-        flow.new_page();
-    flow.add(list);
-    // What holds for all strip pages: before them where there is room, else on the last page.
-    const Document how_to_read = how_to_read_strips(sheet);
-    const bool before = height_of(how_to_read, size, letters) <= flow.room();
-    if (before)
-        flow.add(how_to_read);
-    std::vector<draw::Picture> pages = std::move(flow).pages();
+    const FrontSetter setter(sheet, size, pieces, strips, letters);
+    Front front = setter.set("last page");
+    if (front.cautions_at > 0) // a shorter word, so the page stays the same
+        front = setter.set("page " + std::to_string(front.cautions_at));
+    std::vector<draw::Picture> pages = std::move(front.pages);
     for (draw::Picture& page : strip_pages(sheet, pieces, strips, size, measures, letters))
         pages.push_back(std::move(page));
-    Flow last(size, plain_type, letters);
-    if (!before)
-        last.add(how_to_read);
-    last.add(last_page_of(sheet));
-    for (draw::Picture& page : std::move(last).pages())
-        pages.push_back(std::move(page));
+    if (front.cautions_at == 0) {
+        Flow last(size, plain_type, letters);
+        if (!front.how_to_read)
+            last.add(how_to_read_strips(sheet));
+        last.add(last_page_of(sheet));
+        for (draw::Picture& page : std::move(last).pages())
+            pages.push_back(std::move(page));
+    }
     add_feet(pages, foot_of(sheet), letters);
     return pages;
 }

@@ -17,9 +17,9 @@
 namespace pelt::report::paper {
 namespace {
 
-constexpr double least_drawing = 80; ///< height of the drawing below which lists go to a next page
+constexpr double least_drawing = 64; ///< height of the drawing below which lists go to a next page
 constexpr double largest_scale = 0.5;
-constexpr double shared_scale = 1.0 / 22; ///< strips that share a page are drawn so large at least
+constexpr double shared_scale = 1.0 / 28; ///< strips that share a page are drawn so large at least
 constexpr double gap = 1.5;
 
 draw::RollView view_of(const Strip& strip, const Roll& roll, double scale, bool straight,
