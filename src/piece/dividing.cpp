@@ -6,6 +6,7 @@
 #include "piece/fitter.hpp"
 #include "piece/frame.hpp"
 #include "piece/lying_double.hpp"
+#include "piece/numbering.hpp"
 #include "piece/strips.hpp"
 #include "piece/too_wide.hpp"
 #include "piece/untold.hpp"
@@ -243,6 +244,7 @@ DividedPanel as_divided(const Dividing& dividing, const PanelJob& job) {
     for (const Untold& met : untold(out, dividing.lines, job.allowed.overlap))
         out.seams.push_back(
             seam_of(met.upper_part, met.under_part, met.length_mm, met.line, dividing.lines, job));
+    out.can_be_laid = number_by_laps(out);
     return out;
 }
 
@@ -251,10 +253,12 @@ struct Finished {
     bool lies_double = false; ///< film beside film that nothing can leave out
 };
 
-/// None: a line that is always used is left without a seam.
+/// None: a line that is always used is left without a seam, or the parts cannot be laid.
 std::optional<Finished> finished(const Dividing& dividing, const FileLines& lines,
                                  const PanelJob& job) {
     const DividedPanel whole = as_divided(dividing, job);
+    if (!whole.can_be_laid)
+        return std::nullopt;
     Finished out{whole};
     out.lies_double = !leave_out_doubled(out.panel);
     // A lap may not be left in the air, or end where no seam is.
@@ -273,7 +277,7 @@ public:
 
     std::size_t cells() const { return dividing_.cells.size(); }
 
-    /// None: film lies double, and may not; or a line that is always used is left without a seam.
+    /// None: film lies double, and may not; or there is nothing finished.
     const DividedPanel* panel(const FileLines& lines, bool may_lie_double, const PanelJob& job) {
         if (!is_worked_out_)
             finished_ = finished(dividing_, lines, job);
@@ -373,7 +377,7 @@ std::vector<DividedPanel> ways_to_divide(const PanelJob& job, Faults& faults) {
                 if (const DividedPanel* panel = way.panel(lines, may_lie_double, job))
                     out.push_back(*panel);
     if (out.empty())
-        faults.push_back(too_wide_fault(job));
+        faults.push_back(ways.empty() ? too_wide_fault(job) : lines_in_the_way(job));
     return out;
 }
 

@@ -25,6 +25,7 @@ struct DividedPanel {
     std::vector<Part> parts;
     std::vector<std::vector<CutShape>> shapes; ///< of every part
     std::vector<PanelSeam> seams;
+    bool can_be_laid = true; ///< false: one is too narrow, or some lie over one another in a ring
 };
 
 /// The panel whole, or divided at its seam lines that are always used, where every part then fits.

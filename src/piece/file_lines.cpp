@@ -77,6 +77,13 @@ Fault divides_nothing(const FileLines& lines, std::size_t line, const PanelJob& 
             "check its points, or leave it out"};
 }
 
+Fault lines_in_the_way(const PanelJob& job) {
+    return {Severity::job, job.panel->place, job.panel->name,
+            "its seam lines cross at so small an angle, or lie so near one another, that its pieces "
+            "cannot be laid over one another in any order",
+            "draw the lines farther apart or more squarely, or leave one of them out"};
+}
+
 void check_always(const FileLines& lines, DividedPanel divided, const PanelJob& job,
                   Faults& faults) {
     const DividedPanel before = divided;
@@ -89,6 +96,8 @@ void check_always(const FileLines& lines, DividedPanel divided, const PanelJob& 
         faults.push_back(
             {severity, lines.always_at[line], job.panel->name, std::move(what), std::move(remedy)});
     };
+    if (!before.can_be_laid)
+        faults.push_back(lines_in_the_way(job));
     for (std::size_t line = 0; line < lines.always.size(); ++line)
         if (!has_a_seam_at(before, line))
             faults.push_back(divides_nothing(lines, line, job));

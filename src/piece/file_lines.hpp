@@ -34,6 +34,9 @@ bool has_a_seam_at(const DividedPanel& divided, std::size_t line);
 /// The fault of such a line that divides nothing that the lines before it leave.
 Fault divides_nothing(const FileLines& lines, std::size_t line, const PanelJob& job);
 
+/// The film takes the parts, but no way of dividing leaves them as they can be laid.
+Fault lines_in_the_way(const PanelJob& job);
+
 /// Every line that is always used must leave a seam in the panel divided at those alone; a warning
 /// where film lies double as far as the edge.
 void check_always(const FileLines& lines, DividedPanel divided, const PanelJob& job,

@@ -154,7 +154,7 @@ TEST_CASE("random seam lines: every seam is found by the check, or a sentence sa
             CHECK((outcome.plan || stops(outcome.faults)));
             planned += outcome.plan ? 1 : 0;
         } catch (const ProgramError& error) {
-            FAIL_CHECK(error.what());
+            FAIL_CHECK(std::string(error.what()));
         }
     }
     CHECK(planned * 3 > jobs); // else the lines are nonsense
