@@ -177,7 +177,7 @@ Factors every(std::size_t step, const Factors& factors) {
 
 double gain_of_searching_on(const Request& request, const Factors& factors,
                             const std::vector<Draw>& draws) {
-    constexpr std::size_t step = 10;
+    constexpr std::size_t step = 20;
     const std::vector<Draw> whole =
         draws_of(request, every(step, factors), Search::to_its_end);
     std::vector<double> gains;

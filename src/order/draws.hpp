@@ -55,7 +55,7 @@ std::vector<Draw> draws_of(const Request& request, const Factors& factors,
                            Search search = Search::cut_short);
 
 /// How many times as long layouts are by a search to its end as by one that is cut short: the
-/// median over every tenth draw. Quick looks come out a little long, and would price too high.
+/// median over every twentieth draw. Quick looks come out a little long, and would price too high.
 double gain_of_searching_on(const Request& request, const Factors& factors,
                             const std::vector<Draw>& draws);
 

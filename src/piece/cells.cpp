@@ -74,13 +74,22 @@ std::vector<Polygon> filled_holes(const std::vector<Polygon>& figures) {
     return out;
 }
 
+/// In micrometres.
+Point in_um(GridPoint p) {
+    return {static_cast<double>(p.x), static_cast<double>(p.y)};
+}
+
+/// By how many sides a ray to the right meets.
 bool inside(Point p, const Ring& ring) {
+    const Point at{p.x * um_per_mm, p.y * um_per_mm};
     bool odd = false;
-    for (std::size_t i = 0; i < ring.size(); ++i) {
-        const Point a = geometry::in_mm(ring[i]);
-        const Point b = geometry::in_mm(ring[(i + 1) % ring.size()]);
-        if ((a.y > p.y) != (b.y > p.y) && p.x < a.x + (p.y - a.y) / (b.y - a.y) * (b.x - a.x))
+    Point a = in_um(ring.back());
+    for (const GridPoint corner : ring) {
+        const Point b = in_um(corner);
+        if ((a.y > at.y) != (b.y > at.y) &&
+            at.x < a.x + (at.y - a.y) / (b.y - a.y) * (b.x - a.x))
             odd = !odd;
+        a = b;
     }
     return odd;
 }

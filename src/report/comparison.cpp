@@ -154,7 +154,7 @@ Document document(const Comparison& comparison) {
     if (comparison.by_shop) {
         out.push_back(table_of_jobs(comparison));
         out.push_back(Line{"The whole job is what the customer pays, film, consumables, labor and "
-                           "tax, by the shop file; film bought is the price of the film alone."});
+                           "tax, by the shop file; film bought is what has to be bought."});
     }
     out.push_back(table_of(comparison));
     if (const auto texts = about_the_jobs(comparison); !texts.empty())

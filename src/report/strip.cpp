@@ -101,12 +101,12 @@ std::vector<std::string> tools_of(const StripList& list) {
 }
 
 /// " l", " pairs", " roll" of one.
-std::string unit_of(const ConsumableNeed& need) {
+std::string unit_of(const ConsumableNeed& need, std::int64_t amount) {
     constexpr std::int64_t one = 1'000;
     if (need.unit.empty())
         return "";
     const bool plural = need.unit == "rolls" || need.unit == "pairs";
-    return " " + (plural && need.high == one ? need.unit.substr(0, need.unit.size() - 1)
+    return " " + (plural && amount == one ? need.unit.substr(0, need.unit.size() - 1)
                                              : need.unit);
 }
 
@@ -117,7 +117,7 @@ std::string used_up(const StripList& list) {
         const std::string low = decimal(need.low, 3, 0);
         const std::string high = decimal(need.high, 3, 0);
         text += (text.empty() ? "" : ", ") + need.name + " " + (low == high ? "" : low + " to ") +
-                high + unit_of(need);
+                high + unit_of(need, need.high);
     }
     return text;
 }
@@ -134,7 +134,7 @@ std::vector<std::string> cost_of_used_up(const StripSheet& sheet) {
             sum = sum + *need.cost;
             costs += (costs.empty() ? "" : ", ") + need.name + " " +
                      to_string(*need.cost, sheet.money_digits) + " for " +
-                     decimal(need.taken, 3, 0) + unit_of(need);
+                     decimal(need.taken, 3, 0) + unit_of(need, need.taken);
         } else {
             without.push_back(need.name);
         }

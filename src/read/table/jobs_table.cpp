@@ -141,8 +141,12 @@ private:
             const std::size_t c = *column_of(name);
             if (c < row.size() && !trimmed(row[c]).empty())
                 continue;
-            own.fault(at(r, c), "the job has no " + std::string(name),
-                      "write its " + std::string(name) + " into this cell");
+            if (name == first_heading)
+                own.fault(at(r, c), "the row names no job",
+                          "write into this cell what it is called");
+            else
+                own.fault(at(r, c), "the job has no " + std::string(name),
+                          "write its " + std::string(name) + " into this cell");
             put(made.job, name, refused_node(at(r, c)));
         }
         for (std::size_t c = 0; c < row.size(); ++c)
