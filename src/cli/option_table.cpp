@@ -348,8 +348,9 @@ std::vector<OptionRow> output_options() {
          .group = Group::output,
          .line = "unit of lengths for people",
          .text = "The unit of lengths in formats for people. Without it: that in which the film file "
-                 "gives the width of the roll (the first film's; millimeters for meters), and "
-                 "millimeters where there is no film. CSV and JSON are always in millimeters."},
+                 "gives the width of the roll (the first film's; millimeters for meters; beside "
+                 "inches, feet or yards where its length is given so), and millimeters where there "
+                 "is no film. CSV and JSON are always in millimeters."},
         {.id = Opt::csv,
          .name = "csv",
          .kind = Kind::choice,

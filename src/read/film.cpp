@@ -41,13 +41,16 @@ void read_roll(const Fields& fields, Film& film, Context& context) {
         return;
     const auto width = roll->length("width");
     const auto trim = roll->ceil_um("trim");
-    if (const auto length = roll->length("length"))
+    const auto length = roll->length("length");
+    if (length)
         film.roll_length = length->length.floor_um();
     film.trim = trim.value_or(0);
     if (!width)
         return;
     film.width = width->length.floor_um();
-    film.width_unit = width->unit;
+    // Whoever measures in inches has film by the foot or the yard: sizes are in inches there too.
+    film.width_unit =
+        is_inches(width->unit) && length && is_inches(length->unit) ? length->unit : width->unit;
     film.allowances.ruler = is_inches(width->unit) ? eighth_of_an_inch : um_per_mm;
     if (film.usable_width() < um_per_mm)
         context.fault(roll->entry("trim")->value.place,
