@@ -56,13 +56,12 @@ int run_area(const Context& context) {
     if (!request || !files.spared_by(paths_of(targets)))
         return files.status();
     order::AreaOutcome outcome = order::areas(*request);
-    files.tell(stops(outcome.faults)
-                   ? outcome.faults
-                   : not_seen_on_the_page(outcome.faults, targets, context.world, PageHas::warnings));
+    files.tell(stops(outcome.faults) ? outcome.faults
+                                     : not_seen_on_the_page(outcome.faults, targets, context.world,
+                                                            PageHas::warnings));
     if (stops(outcome.faults))
         return files.status();
-    const Unit unit = request->film ? unit_of(context.arguments, *request->film)
-                                    : unit_of(context.arguments);
+    const Unit unit = unit_of(context.arguments, request->film);
     const report::AreaSheet sheet = sheet_of(*request, std::move(outcome), unit);
     return write_results(
         targets, [&](const Target& target) { return rendered(target, sheet, context); },

@@ -120,22 +120,23 @@ CommandRow check_row() {
 }
 
 CommandRow list_row() {
-    return {Command::list,
-            "list",
-            "[NAME]",
-            0,
-            1,
-            "the vehicles and films that are installed",
-            "Lists the vehicles and films that can be called by their name alone, and says which are "
-            "yours: those below ~/.local/share/pelt. With NAME it prints that file, to copy and "
-            "edit. With --form it makes a form to measure by.",
-            {
-                {"pelt list", "what there is"},
-                {"pelt list town-hatchback > mine.yaml", "a start for a file of your own"},
-                {"pelt list --form -o form.pdf", "a form to measure by"},
-                {"pelt list town-hatchback -o mine.csv", "a vehicle as a spreadsheet"},
-            },
-            true};
+    return {
+        Command::list,
+        "list",
+        "[NAME]",
+        0,
+        1,
+        "the vehicles and films that are installed",
+        "Lists the vehicles and films that can be called by their name alone, and says which are "
+        "yours: those below ~/.local/share/pelt. With NAME it prints that file, to copy and "
+        "edit. With --form it makes a form to measure by.",
+        {
+            {"pelt list", "what there is"},
+            {"pelt list town-hatchback > mine.yaml", "a start for a file of your own"},
+            {"pelt list --form -o form.pdf", "a form to measure by"},
+            {"pelt list town-hatchback -o mine.csv", "a vehicle as a spreadsheet"},
+        },
+        true};
 }
 
 } // namespace

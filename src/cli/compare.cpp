@@ -140,10 +140,9 @@ private:
         out.unit = unit();
         out.rows = rows_;
         out.by_shop = shop_.has_value();
-        out.demonstration =
-            vehicle_->demonstration || (shop_ && shop_->shop.demonstration) ||
-            std::any_of(choices_.begin(), choices_.end(),
-                        [](const Candidate& c) { return c.film.demonstration; });
+        out.demonstration = vehicle_->demonstration || (shop_ && shop_->shop.demonstration) ||
+                            std::any_of(choices_.begin(), choices_.end(),
+                                        [](const Candidate& c) { return c.film.demonstration; });
         return out;
     }
 

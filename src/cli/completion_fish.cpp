@@ -40,8 +40,9 @@ std::string operand_lines(const std::string& condition, const std::vector<Operan
     std::string out;
     for (const Operand operand : operands)
         if (operand != Operand::file)
-            out += line_of(condition, "-a " + quoted_for_shell("(__pelt_installed " +
-                                                               std::string(name_of(operand)) + ")"));
+            out +=
+                line_of(condition, "-a " + quoted_for_shell("(__pelt_installed " +
+                                                            std::string(name_of(operand)) + ")"));
     if (!operands.empty())
         out += line_of(condition, "-a '(__fish_complete_suffix .yaml .yml .csv)'");
     return out;
@@ -53,7 +54,8 @@ std::string function(const std::string& comment, const std::string& name,
     std::string listed;
     for (const std::string& word : words)
         listed += " " + word;
-    return "# " + comment + "\nfunction " + name + "\n    contains -- $argv[1]" + listed + "\nend\n";
+    return "# " + comment + "\nfunction " + name + "\n    contains -- $argv[1]" + listed +
+           "\nend\n";
 }
 
 std::vector<std::string> spellings_with_values() {

@@ -47,12 +47,13 @@ int cut_estimate(const order::Request& request, const std::optional<ShopAsked>& 
         die_by_interrupt();
     if (!found.outcome.estimate)
         return files.status();
-    const report::EstimateSheet sheet{*found.outcome.estimate, found.outcome.faults,
-                                      unit_of(context.arguments, request.film),
-                                      context.arguments.value(Opt::date).value_or(""), filled,
-                                      shop ? shop->quote(order::film_to_quote(
-                                                 *found.outcome.estimate))
-                                           : std::nullopt};
+    const report::EstimateSheet sheet{
+        *found.outcome.estimate,
+        found.outcome.faults,
+        unit_of(context.arguments, request.film),
+        context.arguments.value(Opt::date).value_or(""),
+        filled,
+        shop ? shop->quote(order::film_to_quote(*found.outcome.estimate)) : std::nullopt};
     const int written = write_results(
         targets, [&](const Target& target) { return rendered(target, sheet, context); },
         context.messages);

@@ -184,8 +184,8 @@ std::vector<Target> targets_of(const Arguments& arguments, Faults& faults) {
         faults.push_back(usage("--pattern goes with SVG and PDF only", "add '--out pieces.svg'"));
     const bool lists = std::any_of(targets.begin(), targets.end(), is_table);
     if (arguments.count(Opt::summary) > 0 && faults.empty() && !lists)
-        faults.push_back(usage("--summary goes with table, CSV and Markdown only",
-                               "add '--format csv'"));
+        faults.push_back(
+            usage("--summary goes with table, CSV and Markdown only", "add '--format csv'"));
     const bool prints = std::any_of(targets.begin(), targets.end(), is_pdf);
     if (arguments.count(Opt::paper) > 0 && faults.empty() && !prints)
         faults.push_back(usage("--paper goes with PDF only", "add '--out sheet.pdf'"));
@@ -265,7 +265,11 @@ Unit unit_of(const Arguments& arguments) {
 Unit unit_of(const Arguments& arguments, const Film& film) {
     if (arguments.count(Opt::units) > 0)
         return unit_of(arguments);
-    return film.width_unit == Unit::m ? Unit::mm : film.width_unit;
+    return film.tape_unit == Unit::m ? Unit::mm : film.tape_unit;
+}
+
+Unit unit_of(const Arguments& arguments, const std::optional<Film>& film) {
+    return film ? unit_of(arguments, *film) : unit_of(arguments);
 }
 
 int write_results(const std::vector<Target>& targets,

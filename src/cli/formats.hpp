@@ -54,9 +54,10 @@ report::TextStyle style_for(const Target& target, const Context& context);
 
 /// What `--units` asks for.
 Unit unit_of(const Arguments& arguments);
-/// The same where nothing is asked for: that of the film's roll width, though never meters, which no
-/// ruler has.
+/// The same where nothing is asked for: that of the film's roll width, though never meters, which
+/// no ruler has.
 Unit unit_of(const Arguments& arguments, const Film& film);
+Unit unit_of(const Arguments& arguments, const std::optional<Film>& film);
 
 /// Bytes of a target's format as it wants them: CSV in its dialect, others as they are.
 std::string as_wanted(std::string bytes, const Target& target);

@@ -6,8 +6,8 @@
 
 namespace pelt::cli {
 
-/// `pelt list --names`: installed vehicles and films. With NAME, a vehicle: what options may name of
-/// it. A line a name: its kind, a tab, the name. An exit status.
+/// `pelt list --names`: installed vehicles and films. With NAME, a vehicle: what options may name
+/// of it. A line a name: its kind, a tab, the name. An exit status.
 int list_names(const Context& context);
 
 } // namespace pelt::cli

@@ -8,8 +8,9 @@
 
 namespace pelt::cli {
 
-/// The text of a file that is printed to be copied elsewhere: where its first line names a schema by
-/// a path from its own folder, and that is there, the path is made absolute. Else the text as it is.
+/// The text of a file that is printed to be copied elsewhere: where its first line names a schema
+/// by a path from its own folder, and that is there, the path is made absolute. Else the text as it
+/// is.
 std::string with_schema_found(const Source& file);
 
 } // namespace pelt::cli

@@ -6,9 +6,6 @@ namespace {
 
 using Commands = std::vector<Command>;
 
-Commands planning() {
-    return {Command::cut, Command::compare};
-}
 Commands selecting() {
     return {Command::cut, Command::area, Command::compare, Command::strip};
 }
@@ -29,6 +26,10 @@ OptionRow later(Opt id, std::string_view name, Kind kind, std::string_view value
 
 } // namespace
 
+std::vector<Command> planning_commands() {
+    return {Command::cut, Command::compare};
+}
+
 std::vector<OptionRow> job_options() {
     return {
         {.id = Opt::by,
@@ -36,7 +37,7 @@ std::vector<OptionRow> job_options() {
          .kind = Kind::choice,
          .choices = {{"straight"}, {"contour", true}},
          .initial = "straight",
-         .commands = planning(),
+         .commands = planning_commands(),
          .group = Group::job,
          .line = "cut rectangles by hand, or along every outline",
          .text =
@@ -106,7 +107,7 @@ std::vector<OptionRow> job_options() {
          .initial = "1",
          .least = 1,
          .most = 10'000,
-         .commands = planning(),
+         .commands = planning_commands(),
          .group = Group::job,
          .line = "so many of every vehicle",
          .text = "Plans the job for N of every vehicle at once, 1 to 10000."},
@@ -115,7 +116,7 @@ std::vector<OptionRow> job_options() {
          .kind = Kind::choice,
          .choices = {{"fitter"}, {"thrifty"}, {"never"}, {"auto"}},
          .initial = "fitter",
-         .commands = planning(),
+         .commands = planning_commands(),
          .group = Group::job,
          .line = "where panels that are too wide are divided",
          .text = "Where a panel that fits the roll in no way is divided, unless its file has lines "
@@ -165,7 +166,7 @@ std::vector<OptionRow> film_options() {
          .value = "LENGTH",
          .least = 50,
          .most = 6'000,
-         .commands = planning(),
+         .commands = planning_commands(),
          .group = Group::film,
          .line = "a roll of this width instead of the film's own",
          .text =
@@ -179,20 +180,21 @@ std::vector<OptionRow> film_options() {
          .value = "WANT[,LEAST]",
          .least = 0,
          .most = 1'000,
-         .commands = planning(),
+         .commands = planning_commands(),
          .group = Group::film,
          .line = "film to grip around a piece in straight cutting",
-         .text = "The margin to grip around every piece in straight cutting, instead of the film "
-                 "file's; a panel's own stands. LEAST is what it may shrink to across the roll "
-                 "before a panel is divided; left out, it is the film's, or WANT where that is "
-                 "less. Flat panels do with 25 mm; small curved pieces want 60 to 75. A bare number "
-                 "is in millimeters."},
+         .text =
+             "The margin to grip around every piece in straight cutting, instead of the film "
+             "file's; a panel's own stands. LEAST is what it may shrink to across the roll "
+             "before a panel is divided; left out, it is the film's, or WANT where that is "
+             "less. Flat panels do with 25 mm; small curved pieces want 60 to 75. A bare number "
+             "is in millimeters."},
         {.id = Opt::turns,
          .name = "turns",
          .kind = Kind::choice,
          .choices = {{"quarter"}, {"any"}},
          .initial = "quarter",
-         .commands = planning(),
+         .commands = planning_commands(),
          .group = Group::film,
          .line = "whether pieces may lie askew in contour cutting",
          .text = "In contour cutting pieces of film that may lie in any direction are turned by "
@@ -205,13 +207,14 @@ std::vector<OptionRow> film_options() {
          .kind = Kind::choice,
          .choices = {{"2"}, {"3"}, {"any"}},
          .initial = "3",
-         .commands = planning(),
+         .commands = planning_commands(),
          .group = Group::film,
          .line = "in how many stages a strip is cut",
          .text =
              "In how many stages one strip of film is cut in straight cutting: how often the cuts "
              "change between across and along. With 3 a strip is cut across the roll, slit along, "
-             "and what is slit off is cut across; 2 leaves out the last; \"any\" sets no end. One more cut "
+             "and what is slit off is cut across; 2 leaves out the last; \"any\" sets no end. One "
+             "more cut "
              "may always trim a single piece. The sheet says what \"any\" would save."},
         {.id = Opt::table,
          .name = "table",
@@ -219,14 +222,14 @@ std::vector<OptionRow> film_options() {
          .value = "LENGTH",
          .least = 100,
          .most = 30'000,
-         .commands = planning(),
+         .commands = planning_commands(),
          .group = Group::film,
          .line = "longest film that the table takes",
          .text = "The longest piece of film that the table takes, 100 mm to 30 m: in straight "
                  "cutting nothing longer is cut off the roll. A bare number is in millimeters."},
         {.id = Opt::in_order,
          .name = "in-order",
-         .commands = planning(),
+         .commands = planning_commands(),
          .group = Group::film,
          .line = "cut off first what is laid first",
          .text = "Makes the order of laying a rule in straight cutting: every strip that is cut "
@@ -274,22 +277,23 @@ std::vector<OptionRow> film_options() {
          .name = "sure",
          .kind = Kind::percent,
          .value = "PERCENT",
-         .commands = planning(),
+         .commands = planning_commands(),
          .group = Group::film,
          .line = "spare film, to suffice in so many jobs of 100",
-         .text = "Buys spare film for pieces that are spoiled and cut again, so that what is bought "
-                 "suffices in so many jobs of 100: \"95 %\". How often a panel is spoiled is its "
-                 "\"redo\" in the vehicle file; without it a figure is assumed, which the sheet "
-                 "tells. A spoiled piece takes a cut across the whole roll, by its shorter side if "
-                 "its direction allows, and may be spoiled again. Without this option there is no "
-                 "spare."},
+         .text =
+             "Buys spare film for pieces that are spoiled and cut again, so that what is bought "
+             "suffices in so many jobs of 100: \"95 %\". How often a panel is spoiled is its "
+             "\"redo\" in the vehicle file; without it a figure is assumed, which the sheet "
+             "tells. A spoiled piece takes a cut across the whole roll, by its shorter side if "
+             "its direction allows, and may be spoiled again. Without this option there is no "
+             "spare."},
         {.id = Opt::tolerance,
          .name = "tolerance",
          .kind = Kind::length,
          .value = "LENGTH",
          .least = 0,
          .most = 1'000,
-         .commands = planning(),
+         .commands = planning_commands(),
          .group = Group::film,
          .line = "how far every tape reading may be off",
          .text = "Makes the pieces so much larger that the order holds when every tape reading is "
@@ -347,17 +351,18 @@ std::vector<OptionRow> output_options() {
                       Command::check},
          .group = Group::output,
          .line = "unit of lengths for people",
-         .text = "The unit of lengths in formats for people. Without it: that in which the film file "
-                 "gives the width of the roll (the first film's; millimeters for meters; beside "
-                 "inches, feet or yards where its length is given so), and millimeters where there "
-                 "is no film. CSV and JSON are always in millimeters."},
+         .text =
+             "The unit of lengths in formats for people. Without it: that in which the film file "
+             "gives the width of the roll (the first film's; millimeters for meters; beside "
+             "inches, feet or yards where its length is given so), and millimeters where there "
+             "is no film. CSV and JSON are always in millimeters."},
         {.id = Opt::csv,
          .name = "csv",
          .kind = Kind::choice,
          .choices = {{"comma"}, {"semicolon"}, {"rfc4180"}},
          .initial = "comma",
-         .commands = {Command::cut, Command::area, Command::compare, Command::quote,
-                      Command::strip, Command::list},
+         .commands = {Command::cut, Command::area, Command::compare, Command::quote, Command::strip,
+                      Command::list},
          .group = Group::output,
          .line = "how CSV is written: semicolons for some spreadsheets",
          .text = "How CSV is written. \"comma\": commas, decimal points, lines that end in LF. "
@@ -369,8 +374,9 @@ std::vector<OptionRow> output_options() {
          .commands = {Command::cut},
          .group = Group::output,
          .line = "one row for the whole run",
-         .text = "A heading and one row for the whole run, in place of the sheet, or in CSV in place "
-                 "of a row a piece; for tables of many runs. As table, CSV and Markdown.",
+         .text =
+             "A heading and one row for the whole run, in place of the sheet, or in CSV in place "
+             "of a row a piece; for tables of many runs. As table, CSV and Markdown.",
          .repeats = true},
         {.id = Opt::inside,
          .name = "inside",

@@ -8,6 +8,9 @@
 
 namespace pelt::cli {
 
+/// Those that lay out one job.
+std::vector<Command> planning_commands();
+
 std::vector<OptionRow> job_options();
 std::vector<OptionRow> film_options();
 std::vector<OptionRow> shop_options();

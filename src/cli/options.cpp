@@ -40,8 +40,8 @@ const std::vector<Group>& groups() {
 const std::vector<OptionRow>& options() {
     static const std::vector<OptionRow> table = [] {
         std::vector<OptionRow> all = job_options();
-        for (const auto& part :
-             {film_options(), shop_options(), search_options(), output_options(), everywhere_options()})
+        for (const auto& part : {film_options(), shop_options(), search_options(), output_options(),
+                                 everywhere_options()})
             all.insert(all.end(), part.begin(), part.end());
         return all;
     }();

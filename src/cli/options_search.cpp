@@ -3,13 +3,6 @@
 #include "cli/option_table.hpp"
 
 namespace pelt::cli {
-namespace {
-
-std::vector<Command> planning() {
-    return {Command::cut, Command::compare};
-}
-
-} // namespace
 
 std::vector<OptionRow> search_options() {
     return {
@@ -20,7 +13,7 @@ std::vector<OptionRow> search_options() {
          .initial = "1",
          .least = 1,
          .most = 100,
-         .commands = planning(),
+         .commands = planning_commands(),
          .group = Group::search,
          .line = "look N times as hard for a shorter layout",
          .text =
@@ -30,7 +23,7 @@ std::vector<OptionRow> search_options() {
          .name = "time",
          .kind = Kind::seconds,
          .value = "SECONDS",
-         .commands = planning(),
+         .commands = planning_commands(),
          .group = Group::search,
          .line = "stop looking after so many seconds",
          .text = "Stops the search after so many seconds and prints the best layout so far, which "
@@ -53,7 +46,7 @@ std::vector<OptionRow> search_options() {
          .initial = "1",
          .least = 0,
          .most = 1'000'000'000,
-         .commands = planning(),
+         .commands = planning_commands(),
          .group = Group::search,
          .line = "another start for the search",
          .text = "Starts the search elsewhere, which may find a shorter or a longer layout."},

@@ -139,7 +139,8 @@ private:
         case Format::markdown:
             return report::to_markdown(document(inside, unit));
         case Format::pdf:
-            return report::to_pdf(all_, shop_.shop, {inside, unit, date}, paper_of(context_.arguments));
+            return report::to_pdf(all_, shop_.shop, {inside, unit, date},
+                                  paper_of(context_.arguments));
         default:
             break;
         }

@@ -15,11 +15,11 @@ Faults not_in_the_log(const Shop& shop, const std::vector<std::string>& who) {
             shop.log && std::any_of(shop.log->rows.begin(), shop.log->rows.end(),
                                     [&](const LogRow& row) { return row.who == name; });
         if (!known)
-            out.push_back(usage("--who: " +
-                                    (shop.log ? "the shop's log has no row of " + in_quotes(name)
-                                              : "the shop keeps no log"),
-                                shop.log ? "write the name as the log has it"
-                                         : "name a log in the shop file, pelt-shop(5)"));
+            out.push_back(
+                usage("--who: " + (shop.log ? "the shop's log has no row of " + in_quotes(name)
+                                            : "the shop keeps no log"),
+                      shop.log ? "write the name as the log has it"
+                               : "name a log in the shop file, pelt-shop(5)"));
     }
     return out;
 }
@@ -51,8 +51,8 @@ bool read_shop(Files& files, const Arguments& arguments, std::optional<ShopAsked
             faults.push_back(
                 usage("--who chooses rows of a shop's log", "give --shop FILE as well"));
         if (arguments.count(Opt::start) > 0 && arguments.command != Command::quote)
-            faults.push_back(usage("--start tells when the shop begins",
-                                   "give --shop FILE as well"));
+            faults.push_back(
+                usage("--start tells when the shop begins", "give --shop FILE as well"));
         files.tell(faults);
         return faults.empty();
     }

@@ -56,7 +56,7 @@ int run_strip(const Context& context) {
     files.tell(outcome.faults);
     if (stops(outcome.faults))
         return files.status();
-    const Unit unit = read->film ? unit_of(words, *read->film) : unit_of(words);
+    const Unit unit = unit_of(words, read->film);
     const report::StripSheet sheet =
         sheet_of(read->vehicle, std::move(read->film), std::move(outcome.list), unit, shop);
     return write_results(

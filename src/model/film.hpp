@@ -57,7 +57,9 @@ struct Film {
     std::optional<FilmKind> kind;
     HoldsMetal holds_metal = HoldsMetal::unknown;
     Um width = 0;
-    Unit width_unit = Unit::mm; ///< in which the width is written: what its user measures in
+    /// In which its user measures: that of the width as written, or beside inches that of the
+    /// length.
+    Unit tape_unit = Unit::mm;
     Um trim = 0;
     std::optional<Um> roll_length;
     Direction direction = Direction::one_way;

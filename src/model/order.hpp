@@ -35,7 +35,7 @@ struct RedoChance {
     int vehicle = 0; ///< index into the job's vehicles
     int panel = 0;   ///< index into that vehicle's panels
     double percent = 0;
-    bool assumed = true; ///< neither the vehicle file's nor the log's
+    bool assumed = true;                        ///< neither the vehicle file's nor the log's
     std::optional<Tried> by_log = std::nullopt; ///< what the log has of such panels
 };
 

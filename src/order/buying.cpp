@@ -46,8 +46,8 @@ std::optional<nest::Result> fill_one_by_one(const Job& job, const std::vector<Wi
 }
 
 /// The search fills rolls in the order given, which decides what goes where: short rolls first,
-/// then the other orders, all of them where pieces are few and cut straight. Along outlines a search
-/// takes long, and places pieces on other rolls itself.
+/// then the other orders, all of them where pieces are few and cut straight. Along outlines a
+/// search takes long, and places pieces on other rolls itself.
 std::optional<nest::Result> fill_in_some_order(const Job& job, const Copies& copies,
                                                const std::vector<std::size_t>& rolls,
                                                std::vector<Um> lengths, const nest::Effort& effort,

@@ -1,10 +1,10 @@
 // SPDX-License-Identifier: MIT
 // What a shop's log teaches.
 //
-// A chance of redo: what is usual counts like 20 panels, to which those of the log are added (a Beta
-// distribution of mean m and weight 20, updated by successes and failures; Gelman et al., Bayesian
-// Data Analysis, chapter 2, from memory). A pace: the geometric mean of minutes taken over minutes
-// reckoned, a panel each, where the shop file's pace counts like 10 panels.
+// A chance of redo: what is usual counts like 20 panels, to which those of the log are added (a
+// Beta distribution of mean m and weight 20, updated by successes and failures; Gelman et al.,
+// Bayesian Data Analysis, chapter 2, from memory). A pace: the geometric mean of minutes taken over
+// minutes reckoned, a panel each, where the shop file's pace counts like 10 panels.
 #include "order/order.hpp"
 #include "trade/labor.hpp"
 #include "trade/names.hpp"
@@ -32,8 +32,7 @@ std::optional<double> reckoned(const LogRow& row, const Shop& shop) {
 /// Sums of logarithms, of which the first counts so much.
 class GeometricMean {
 public:
-    GeometricMean(double first, double weight)
-        : sum_(weight * std::log(first)), weight_(weight) {}
+    GeometricMean(double first, double weight) : sum_(weight * std::log(first)), weight_(weight) {}
     void add(double value, double weight) {
         sum_ += weight * std::log(value);
         weight_ += weight;
@@ -88,8 +87,7 @@ double updated_percent(double usual_percent, const Tried& tried) {
            (panels_of_the_usual_chance + static_cast<double>(tried.laid()));
 }
 
-std::shared_ptr<const Learnt> learnt_from(const Shop& shop,
-                                          const std::vector<std::string>& who) {
+std::shared_ptr<const Learnt> learnt_from(const Shop& shop, const std::vector<std::string>& who) {
     if (!shop.log)
         return nullptr;
     Learnt out;

@@ -40,7 +40,8 @@ struct Column {
     Numbers values;
     double squares = 0;
 
-    explicit Column(Numbers of) : values(centered(std::move(of))), squares(product(values, values)) {}
+    explicit Column(Numbers of)
+        : values(centered(std::move(of))), squares(product(values, values)) {}
 };
 
 /// The draws that have a length. Panel i has the columns 2 i and 2 i + 1; the axes follow them.
@@ -61,8 +62,8 @@ Sample sample_of(const std::vector<Draw>& draws, const Factors& factors) {
         return out;
     };
     Sample out;
-    out.lengths = centered(with_length(
-        [&](std::size_t i) { return static_cast<double>(*draws[i].length); }));
+    out.lengths =
+        centered(with_length([&](std::size_t i) { return static_cast<double>(*draws[i].length); }));
     const auto add = [&](const Normals& factor) {
         out.columns.emplace_back(with_length([&](std::size_t i) { return factor[i]; }));
     };
@@ -102,8 +103,8 @@ Fit fit_at_once(const Sample& sample, const Numbers& lengths) {
 Fit fit_one_by_one(const Sample& sample, const Numbers& lengths) {
     Fit out{{}, lengths};
     for (const Column& column : sample.columns)
-        out.slopes.push_back(
-            column.squares > 0 ? product(column.values, lengths) / column.squares : 0);
+        out.slopes.push_back(column.squares > 0 ? product(column.values, lengths) / column.squares
+                                                : 0);
     return out;
 }
 
@@ -119,9 +120,9 @@ Numbers shares_of_panels(const Sample& sample, const Fit& fitted, double all) {
         const Column& y = sample.columns[2 * panel + 1];
         const double a = fitted.slopes[2 * panel];
         const double b = fitted.slopes[2 * panel + 1];
-        out.push_back((a * a * x.squares + 2 * a * b * product(x.values, y.values) +
-                       b * b * y.squares) /
-                      all);
+        out.push_back(
+            (a * a * x.squares + 2 * a * b * product(x.values, y.values) + b * b * y.squares) /
+            all);
     }
     return out;
 }
@@ -131,7 +132,8 @@ Numbers chance_in(const Sample& sample, const Fit& fitted) {
     if (!sample.fits_at_once())
         return fitted.rest;
     const auto draws = static_cast<double>(sample.lengths.size());
-    const double times = std::sqrt(draws / (draws - 1 - static_cast<double>(sample.columns.size())));
+    const double times =
+        std::sqrt(draws / (draws - 1 - static_cast<double>(sample.columns.size())));
     Numbers out = fitted.rest;
     for (double& value : out)
         value *= times;
@@ -178,8 +180,8 @@ std::vector<PanelShare> measure_first(const std::vector<Draw>& draws, const Fact
     std::vector<PanelShare> out;
     for (std::size_t i = 0; i < shares.size(); ++i)
         if (shares[i] > by_chance)
-            out.push_back({factors.panels[i].panel.vehicle, factors.panels[i].panel.panel,
-                           100 * shares[i]});
+            out.push_back(
+                {factors.panels[i].panel.vehicle, factors.panels[i].panel.panel, 100 * shares[i]});
     std::stable_sort(out.begin(), out.end(), [](const PanelShare& a, const PanelShare& b) {
         return a.percent > b.percent;
     });

@@ -196,10 +196,9 @@ std::vector<LeftOut> left_out_of_all(const std::vector<FilmToQuote>& films);
 /// What the films of one job cover.
 Covered what_is_covered(const std::vector<FilmToQuote>& films);
 
-/// What a shop's log teaches, of some people or, with an empty `who`, of all. The shop's own minutes
-/// and pace are what it is weighed against. None: the shop keeps no log.
-std::shared_ptr<const Learnt> learnt_from(const Shop& shop,
-                                          const std::vector<std::string>& who);
+/// What a shop's log teaches, of some people or, with an empty `who`, of all. The shop's own
+/// minutes and pace are what it is weighed against. None: the shop keeps no log.
+std::shared_ptr<const Learnt> learnt_from(const Shop& shop, const std::vector<std::string>& who);
 
 /// The chance in percent that a log makes of what is usual: of 20 panels as usual and those that
 /// were tried, the share that was spoiled.

@@ -82,11 +82,10 @@ void say_what_was_learnt(Quote& quote, const std::vector<FilmToQuote>& films) {
             continue;
         for (const RedoChance& chance : film.order.spare->redo)
             if (chance.by_log)
-                quote.redo_by_log.push_back(
-                    {job.vehicles[static_cast<std::size_t>(chance.vehicle)]
-                         .panels[static_cast<std::size_t>(chance.panel)]
-                         .name,
-                     chance.percent, *chance.by_log});
+                quote.redo_by_log.push_back({job.vehicles[static_cast<std::size_t>(chance.vehicle)]
+                                                 .panels[static_cast<std::size_t>(chance.panel)]
+                                                 .name,
+                                             chance.percent, *chance.by_log});
     }
 }
 
@@ -172,8 +171,7 @@ std::optional<QuoteRange> range_of(const std::vector<FilmToQuote>& films, const 
 FilmToQuote film_to_quote(const Outcome& planned) {
     const Plan& plan = *planned.plan;
     const Um spare = planned.order.spare ? planned.order.spare->needed : 0;
-    return {plan.shared_job(), Length::from_um(length_of(plan.layout()) + spare),
-            planned.order};
+    return {plan.shared_job(), Length::from_um(length_of(plan.layout()) + spare), planned.order};
 }
 
 FilmToQuote film_to_quote(const Estimate& estimate) {

@@ -117,8 +117,8 @@ Layout laid_with_effort(const Job& job, Layout layout, const std::vector<CostOfL
             return Kind::bound;
         return costs[used.roll].price > Money{} ? Kind::costly : Kind::worthless;
     };
-    const std::size_t pieces = count_of(copies_on(job, layout, true)) +
-                               count_of(copies_on(job, layout, false));
+    const std::size_t pieces =
+        count_of(copies_on(job, layout, true)) + count_of(copies_on(job, layout, false));
     std::optional<Layout> out;
     for (const Kind kind : {Kind::bound, Kind::costly, Kind::worthless, Kind::fresh}) {
         PartOfLayout part =

@@ -201,10 +201,10 @@ NoAndPiece called(const std::vector<Vehicle>& vehicles, const PieceId& id) {
 void inlays_follow(std::map<NoAndPiece, bool>& pieces) {
     for (auto& [inlay, is] : pieces)
         if (inlay.second == LeftOut::inlays)
-            is = is || std::all_of(pieces.begin(), pieces.end(), [&](const auto& entry) {
-                     return entry.first == inlay || entry.first.first != inlay.first ||
-                            entry.second;
-                 });
+            is =
+                is || std::all_of(pieces.begin(), pieces.end(), [&](const auto& entry) {
+                    return entry.first == inlay || entry.first.first != inlay.first || entry.second;
+                });
 }
 
 /// As few entries as tell it: a whole side, all of one that is alike, or single pieces.

@@ -86,8 +86,7 @@ bool inside(Point p, const Ring& ring) {
     Point a = in_um(ring.back());
     for (const GridPoint corner : ring) {
         const Point b = in_um(corner);
-        if ((a.y > at.y) != (b.y > at.y) &&
-            at.x < a.x + (at.y - a.y) / (b.y - a.y) * (b.x - a.x))
+        if ((a.y > at.y) != (b.y > at.y) && at.x < a.x + (at.y - a.y) / (b.y - a.y) * (b.x - a.x))
             odd = !odd;
         a = b;
     }

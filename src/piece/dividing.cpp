@@ -283,7 +283,7 @@ public:
             finished_ = finished(dividing_, lines, job);
         is_worked_out_ = true;
         return finished_ && (may_lie_double || !finished_->lies_double) ? &finished_->panel
-                                                                       : nullptr;
+                                                                        : nullptr;
     }
 
 private:

@@ -78,10 +78,11 @@ Fault divides_nothing(const FileLines& lines, std::size_t line, const PanelJob& 
 }
 
 Fault lines_in_the_way(const PanelJob& job) {
-    return {Severity::job, job.panel->place, job.panel->name,
-            "its seam lines cross at so small an angle, or lie so near one another, that its pieces "
-            "cannot be laid over one another in any order",
-            "draw the lines farther apart or more squarely, or leave one of them out"};
+    return {
+        Severity::job, job.panel->place, job.panel->name,
+        "its seam lines cross at so small an angle, or lie so near one another, that its pieces "
+        "cannot be laid over one another in any order",
+        "draw the lines farther apart or more squarely, or leave one of them out"};
 }
 
 void check_always(const FileLines& lines, DividedPanel divided, const PanelJob& job,

@@ -14,12 +14,12 @@ namespace pelt::piece {
 inline constexpr Um clear_of_zones = 50 * um_per_mm;
 
 /// Places for the seams of one cell of the panel, each as its lines, the best first. The fewest
-/// pieces; none narrower than the film's least piece where that can be; never nearer to a place that
-/// must stay clear than `clear_of_zones`; along the vehicle, or level, before upright. Along: full widths from
-/// the top, on a top from the left edge. Upright, or across: evenly about the middle, or as near to
-/// that as can be. A front or a rear that is the same on its left and its right: in its middle.
-/// Strips are reckoned with the margins that the film file wants. `cell` is what strips have to
-/// cover. Empty: no place does.
+/// pieces; none narrower than the film's least piece where that can be; never nearer to a place
+/// that must stay clear than `clear_of_zones`; along the vehicle, or level, before upright. Along:
+/// full widths from the top, on a top from the left edge. Upright, or across: evenly about the
+/// middle, or as near to that as can be. A front or a rear that is the same on its left and its
+/// right: in its middle. Strips are reckoned with the margins that the film file wants. `cell` is
+/// what strips have to cover. Empty: no place does.
 std::vector<std::vector<Divide>> fitters_places(const TooWide& cell, const PanelJob& job);
 
 } // namespace pelt::piece

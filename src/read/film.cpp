@@ -49,7 +49,7 @@ void read_roll(const Fields& fields, Film& film, Context& context) {
         return;
     film.width = width->length.floor_um();
     // Whoever measures in inches has film by the foot or the yard: sizes are in inches there too.
-    film.width_unit =
+    film.tape_unit =
         is_inches(width->unit) && length && is_inches(length->unit) ? length->unit : width->unit;
     film.allowances.ruler = is_inches(width->unit) ? eighth_of_an_inch : um_per_mm;
     if (film.usable_width() < um_per_mm)

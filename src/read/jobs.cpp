@@ -176,10 +176,10 @@ void tell_repeated_names(Jobs& jobs) {
         const auto [first, is_new] = places.emplace(read.name, read.job->place);
         if (is_new)
             continue;
-        read.faults.push_back({Severity::file, read.job->place, "",
-                               "another job is called " + quoted(read.name) + " too",
-                               "the other is in " + spoken(first->second) +
-                                   "; give one of them another name"});
+        read.faults.push_back(
+            {Severity::file, read.job->place, "",
+             "another job is called " + quoted(read.name) + " too",
+             "the other is in " + spoken(first->second) + "; give one of them another name"});
         read.job.reset();
     }
 }

@@ -244,7 +244,10 @@ constexpr Key part_keys[] = {
      .high = highest_crown,
      .required = true,
      .text = "How deep it is."},
-    {.in = In::hardware, .name = "tool", .kind = text, .text = "What takes it off, such as \"trim tool\", \"10 mm socket\" or \"six-lobe 25 driver\" "
+    {.in = In::hardware,
+     .name = "tool",
+     .kind = text,
+     .text = "What takes it off, such as \"trim tool\", \"10 mm socket\" or \"six-lobe 25 driver\" "
              "(a driver for screws with a hexalobular recess, ISO 10664, size 25)."},
     {.in = In::hardware,
      .name = "minutes",

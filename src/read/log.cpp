@@ -35,12 +35,12 @@ enum Column : std::size_t {
     columns_in_all
 };
 constexpr std::array<std::string_view, columns_in_all> headings{
-    "date",   "job",     "who",     "film kind", "panel",   "pieces",
+    "date",    "job",     "who",     "film kind", "panel",   "pieces",
     "spoiled", "minutes", "vehicle", "reckoned",  "measured"};
 constexpr std::array<Column, 5> needed{date, film_kind, panel, pieces, spoiled};
 
-constexpr std::array<FilmKind, 4> film_kinds{FilmKind::cast, FilmKind::hybrid,
-                                             FilmKind::calendered, FilmKind::polyurethane};
+constexpr std::array<FilmKind, 4> film_kinds{FilmKind::cast, FilmKind::hybrid, FilmKind::calendered,
+                                             FilmKind::polyurethane};
 
 class LogReader {
 public:
@@ -83,9 +83,9 @@ private:
         for (std::size_t r = 0; r < layout_.heading_row; ++r) {
             const Row& row = layout_.cells.rows[r];
             if (!is_blank(row) && plain_heading(row[0]) != "demonstration")
-                context_.fault(cell_at(source_, r, 0),
-                               read::quoted(row[0]) + " is no word for above the headings",
-                               "there may be 'demonstration' with yes or no beside it");
+                tell_no_head_word(source_, layout_, r,
+                                  "there may be 'demonstration' with yes or no beside it",
+                                  context_);
         }
     }
 
@@ -210,9 +210,9 @@ private:
             words.emplace_back(name_of(kind));
         }
         context_.fault(at(film_kind),
-                       text.empty() ? "the row has no film kind"
-                                    : "film kind " + read::quoted(cell(row, film_kind)) +
-                                          " is not known",
+                       text.empty()
+                           ? "the row has no film kind"
+                           : "film kind " + read::quoted(cell(row, film_kind)) + " is not known",
                        "it is one of " + listed(words));
         return FilmKind::cast;
     }
@@ -247,15 +247,15 @@ private:
         out.vehicle = text_of_cell(cell(row, vehicle));
         for (const Column column : {vehicle, reckoned, measured})
             if (cell(row, column).empty())
-                context_.fault(at(column),
-                               "the guess has no " + std::string(headings[column]),
+                context_.fault(at(column), "the guess has no " + std::string(headings[column]),
                                "a guess has the columns vehicle, reckoned and measured");
         const std::string_view span = cell(row, reckoned);
         if (span.empty() || cell(row, measured).empty())
             return out;
         const std::size_t dots = span.find("..");
         out.low = length(span.substr(0, dots), reckoned);
-        out.high = dots == std::string_view::npos ? out.low : length(span.substr(dots + 2), reckoned);
+        out.high =
+            dots == std::string_view::npos ? out.low : length(span.substr(dots + 2), reckoned);
         if (out.high < out.low)
             tell(reckoned, {read::quoted(span) + " ends before it begins",
                             "write the shorter length, two dots, the longer one"});

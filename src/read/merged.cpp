@@ -1,6 +1,5 @@
 // SPDX-License-Identifier: MIT
 #include "read/like.hpp"
-
 #include "read/panel.hpp"
 #include "read/quantities.hpp"
 #include "read/suggest.hpp"

@@ -263,8 +263,8 @@ std::optional<Point> size_value(const Node& node, const Key& key, std::string_vi
                                : std::nullopt;
         if (!meant)
             return point_value(node, key, label, owner, context);
-        context.fault(node.place, std::string(label) + " " + quoted(node.text) +
-                                      " is not two lengths",
+        context.fault(node.place,
+                      std::string(label) + " " + quoted(node.text) + " is not two lengths",
                       "write it as " + *meant);
         return std::nullopt;
     }

@@ -55,8 +55,8 @@ std::vector<std::string> lines_with_blanks(const Blanks& blanks) {
         return or_blank(text.empty() ? known : text);
     };
     std::vector<std::string> lines{
-        "Job: " + filled("job") + " · customer: " + filled("customer") + " · plate: " +
-            filled("plate"),
+        "Job: " + filled("job") + " · customer: " + filled("customer") +
+            " · plate: " + filled("plate"),
         "Check code: " + or_blank(blanks.check_code) + " · color: " + filled("color") +
             " · batch: " + filled("batch", blanks.batch),
         "Date: " + filled("date", blanks.date) + " · measured by: " + filled("measured by")};

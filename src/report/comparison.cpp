@@ -5,8 +5,8 @@
 #include "report/json_parts.hpp"
 #include "report/numbers.hpp"
 #include "report/page_head.hpp"
-#include "report/ranking.hpp"
 #include "report/quote_words.hpp"
+#include "report/ranking.hpp"
 #include "report/work_told.hpp"
 
 #include <algorithm>
@@ -315,12 +315,12 @@ std::string to_json(const Comparison& comparison) {
 
 std::string to_csv(const Comparison& comparison) {
     std::vector<std::string> head{
-        "vehicle", "film",   "roll_width_mm", "length_mm", "bound_mm", "waste_percent",
-        "order_mm", "total", "currency",      "seams",     "pieces",   "problem",
-        "rank",    "more",   "guessed_panels", "low_mm",   "high_mm"};
+        "vehicle",  "film",  "roll_width_mm",  "length_mm", "bound_mm", "waste_percent",
+        "order_mm", "total", "currency",       "seams",     "pieces",   "problem",
+        "rank",     "more",  "guessed_panels", "low_mm",    "high_mm"};
     if (comparison.by_shop)
-        head.insert(head.end(), {"film_cost", "hours_taken", "labor", "whole_job", "ready_on",
-                                 "working_days"});
+        head.insert(head.end(),
+                    {"film_cost", "hours_taken", "labor", "whole_job", "ready_on", "working_days"});
     std::string text = csv_line(head);
     for (const Ranked& row : ranks(comparison))
         text += row_as_csv(comparison, row);

@@ -13,8 +13,8 @@ enum class CsvDialect {
     rfc4180,   ///< commas, decimal points, CR LF (RFC 4180, section 2, item 1)
 };
 
-/// Lines of CSV as to_csv gives them, in another dialect. Of the cells without quotes, those that are
-/// decimal numbers get a comma; csv_text quotes texts that look like one, so that they stay.
+/// Lines of CSV as to_csv gives them, in another dialect. Of the cells without quotes, those that
+/// are decimal numbers get a comma; csv_text quotes texts that look like one, so that they stay.
 std::string in_dialect(std::string_view csv, CsvDialect dialect);
 
 } // namespace pelt::report

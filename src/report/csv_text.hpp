@@ -13,8 +13,8 @@ namespace pelt::report {
 /// here.
 std::string csv_text(std::string_view text);
 
-/// "1.5", "-0.25": a number that is not whole, as fields have it. A text that looks like one is quoted,
-/// so that quotes tell the two apart.
+/// "1.5", "-0.25": a number that is not whole, as fields have it. A text that looks like one is
+/// quoted, so that quotes tell the two apart.
 bool is_decimal(std::string_view field);
 
 /// Fields that are already written, joined and ended.

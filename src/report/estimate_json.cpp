@@ -30,8 +30,8 @@ std::vector<Mark> marks_of(const EstimateSheet& sheet) {
                        "of some drawn vehicles it goes on no roll", "measure it first"});
     for (const Fault& fault : sheet.warnings)
         if (fault.severity == Severity::warning)
-            out.push_back({fault.panel, "", in_unit(fault.what, Unit::mm),
-                           in_unit(fault.remedy, Unit::mm)});
+            out.push_back(
+                {fault.panel, "", in_unit(fault.what, Unit::mm), in_unit(fault.remedy, Unit::mm)});
     return out;
 }
 

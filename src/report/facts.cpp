@@ -191,7 +191,8 @@ std::string vehicles_by_letter(const Job& job) {
 }
 
 std::string vehicles_and_times(const Job& job) {
-    return vehicles_by_letter(job) + (job.times > 1 ? ", " + std::to_string(job.times) + " times" : "");
+    return vehicles_by_letter(job) +
+           (job.times > 1 ? ", " + std::to_string(job.times) + " times" : "");
 }
 
 std::string check_code_of(const Sheet& sheet) {

@@ -136,8 +136,7 @@ std::string order_in_a_line(const Sheet& sheet, const Measures& measures) {
     for (const OrderLine& line : sheet.order.lines)
         text += (text.empty() ? "" : " + ") + measures.film(line.length());
     if (text.empty())
-        return new_rolls(sheet.plan) == 0 ? "Nothing to order."
-                                          : "Not known how the film is sold.";
+        return new_rolls(sheet.plan) == 0 ? "Nothing to order." : "Not known how the film is sold.";
     return text + " × " + measures.size_with_unit(film.width) + ".";
 }
 

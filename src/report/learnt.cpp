@@ -1,11 +1,11 @@
 // SPDX-License-Identifier: MIT
+#include "order/order.hpp"
 #include "report/decimal.hpp"
 #include "report/facts.hpp"
 #include "report/numbers.hpp"
 #include "report/quote.hpp"
 #include "report/words.hpp"
 #include "report/work_told.hpp"
-#include "order/order.hpp"
 #include "trade/names.hpp"
 #include "trade/redo.hpp"
 
@@ -22,8 +22,8 @@ std::string chance_told(PanelKind is, FilmKind film, const Tried& tried) {
                " %";
     };
     std::string text = std::string(trade::word_of(is)) + ", " + std::string(name_of(film)) + ": ";
-    text += told(true) == told(false) ? told(true)
-                                      : told(false) + " flat, " + told(true) + " curved";
+    text +=
+        told(true) == told(false) ? told(true) : told(false) + " flat, " + told(true) + " curved";
     return text + " (by your log: " + tried_text(tried) + ")";
 }
 

@@ -53,8 +53,7 @@ std::vector<Row> rows_of(const Drawn& drawn) {
     if (drawn.any_roll([](const Roll& roll) { return roll.trim > 0; }))
         rows.push_back({Look::roll_edge, "roll edge not used"});
     if (drawn.straight)
-        rows.push_back(
-            {Look::cut, drawn.says_sizes ? "cuts, numbered in the order made" : "cuts"});
+        rows.push_back({Look::cut, drawn.says_sizes ? "cuts, numbered in the order made" : "cuts"});
     if (drawn.says_sizes)
         rows.push_back({Look::arrow, "forward on the vehicle"});
     return rows;

@@ -25,20 +25,6 @@ Um in_um(double mm) {
     return std::llround(mm * 1000);
 }
 
-double degrees_of(pelt::Heading heading) {
-    switch (heading) {
-    case pelt::Heading::right:
-        return 0;
-    case pelt::Heading::up:
-        return 90;
-    case pelt::Heading::left:
-        return 180;
-    case pelt::Heading::down:
-        return 270;
-    }
-    return 0;
-}
-
 std::string side_words(const Panel& panel) {
     if (panel.sides == Sides::centre)
         return "";
@@ -199,8 +185,8 @@ private:
         if (!panel_.forward)
             return;
         const Point m = arrow_place();
-        marks_.add(
-            draw::Arrow{marks_.flipped(m), marks_.drawn(3 * size_), degrees_of(*panel_.forward)});
+        marks_.add(draw::Arrow{marks_.flipped(m), marks_.drawn(3 * size_),
+                               draw::degrees_of(*panel_.forward)});
         marks_.words("forward", {m.x, m.y - 2.6 * size_}, 0.85 * size_);
     }
 

@@ -51,9 +51,9 @@ void add_panel(const Job& job, const Fault& fault, Gathering& home) {
     const bool has_figures = own.find('(') != std::string::npos;
     if (has_figures)
         home.joint = "; ";
-    add_once(home.panels, panel_label(job, fault) + (own.empty()    ? ""
-                                         : has_figures ? " " + own
-                                                       : " (" + own + ")"));
+    add_once(home.panels, panel_label(job, fault) + (own.empty()   ? ""
+                                                     : has_figures ? " " + own
+                                                                   : " (" + own + ")"));
 }
 
 /// What the stages before remark on: of several panels in one line.

@@ -62,7 +62,8 @@ struct QuotePages {
 /// purchase price.
 Document customers_page(const QuoteRow& row, const Shop& shop, const QuotePages& pages);
 
-/// What a shop's log teaches, a line a matter: rows, pace, every kind of panel with its chance, guesses.
+/// What a shop's log teaches, a line a matter: rows, pace, every kind of panel with its chance,
+/// guesses.
 std::vector<std::string> what_was_learnt(const Learnt& learnt);
 
 /// One page a job, more where it does not fit.

@@ -25,9 +25,9 @@ struct Ranked {
     const ComparisonRow* cheapest = nullptr; ///< of its currency
 };
 
-/// By what the whole job costs where the comparison is by a shop's figures, else by the film that is
-/// bought. The cheapest first, a currency after the other as they come; then those without a price, then
-/// those that cannot be cut. Lives as long as the comparison.
+/// By what the whole job costs where the comparison is by a shop's figures, else by the film that
+/// is bought. The cheapest first, a currency after the other as they come; then those without a
+/// price, then those that cannot be cut. Lives as long as the comparison.
 std::vector<Ranked> ranked(const Comparison& comparison);
 
 /// The same in the order of the rows.

@@ -29,7 +29,7 @@ struct Sheet {
     Unit unit = Unit::mm;        ///< for people's formats
     std::string check_code = {}; ///< of all files read; empty: of the vehicles' and the film's text
     std::string date = {};       ///< as the user gave it; empty: a blank to write in
-    Fillings filled = {}; ///< other blanks
+    Fillings filled = {};        ///< other blanks
     std::string stopped_by = {}; ///< what ended the search early ("time"), for programs; people are
                                  ///< told by a warning
     RulesCost rules_cost = {};   ///< not asked for: nothing is said
@@ -127,7 +127,7 @@ struct ComparisonRow {
     /// Of the roll that the film's prices are for; none: of this one. Else the row has no price.
     std::optional<Um> priced_width = std::nullopt;
     std::optional<Estimate> estimate = std::nullopt; ///< in place of a sheet: not all was measured
-    std::optional<Quote> quote = std::nullopt; ///< of the whole job; none: no shop's figures
+    std::optional<Quote> quote = std::nullopt;       ///< of the whole job; none: no shop's figures
 
     /// Of the sheet or the estimate; none where there is neither.
     const Job* job() const;
@@ -152,9 +152,9 @@ std::string to_json(const Comparison& comparison);
 /// A head and one row a film and width: vehicle film roll_width_mm length_mm bound_mm
 /// waste_percent order_mm total currency seams pieces problem rank more guessed_panels low_mm
 /// high_mm; rank and more by what is bought, 1 for the cheapest of its currency; the last two only
-/// of vehicles that were not measured. With a shop's figures rank and more are by the whole job, and
-/// there are also film_cost hours_taken labor whole_job ready_on working_days. New columns may be
-/// added at the end.
+/// of vehicles that were not measured. With a shop's figures rank and more are by the whole job,
+/// and there are also film_cost hours_taken labor whole_job ready_on working_days. New columns may
+/// be added at the end.
 std::string to_csv(const Comparison& comparison);
 
 /// The film that stays on one vehicle, against what is usual for its body.

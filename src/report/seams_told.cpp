@@ -44,8 +44,9 @@ std::string own_margin(const Job& job, const CutOtherwise& other) {
     const auto mm = [](Um um) { return std::to_string((um + um_per_mm - 1) / um_per_mm) + " mm"; };
     if (job.by == CutBy::contour)
         return "{bleed: " + mm(other.margin) + "}";
-    const Um want =
-        panel_of(job, {other.vehicle, other.panel}).allowances.handling.value_or(job.film.allowances.handling).want;
+    const Um want = panel_of(job, {other.vehicle, other.panel})
+                        .allowances.handling.value_or(job.film.allowances.handling)
+                        .want;
     return "{margin: {want: " + mm(want) + ", least: " + mm(other.margin) + "}}";
 }
 

@@ -216,8 +216,8 @@ Document last_page_of(const Sheet& sheet) {
 std::string to_table(const Sheet& sheet, const TextStyle& style) {
     Document document = cut_sheet(sheet);
     if (style.on_a_terminal) // where the order has scrolled away
-        document.push_back(Line{order_in_a_line(sheet, Measures(sheet.unit)) +
-                                " To cut by: -o sheet.pdf"});
+        document.push_back(
+            Line{order_in_a_line(sheet, Measures(sheet.unit)) + " To cut by: -o sheet.pdf"});
     return to_text(document, style);
 }
 

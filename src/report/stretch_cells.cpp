@@ -3,6 +3,7 @@
 
 #include "report/crown_section.hpp"
 #include "report/draw/letters.hpp"
+#include "report/draw/picture.hpp"
 #include "report/numbers.hpp"
 #include "report/stretch_shades.hpp"
 #include "report/svg_text.hpp"
@@ -16,20 +17,6 @@ namespace {
 
 double mm_of(Um um) {
     return static_cast<double>(um) / um_per_mm;
-}
-
-double degrees_of(pelt::Heading heading) {
-    switch (heading) {
-    case pelt::Heading::right:
-        return 0;
-    case pelt::Heading::up:
-        return 90;
-    case pelt::Heading::left:
-        return 180;
-    case pelt::Heading::down:
-        break;
-    }
-    return 270;
 }
 
 struct Extent {
@@ -184,7 +171,7 @@ private:
     void film_arrow(double from) {
         const double size = scale_.text;
         cell_.svg += svg_arrow(from + 3 * size, cell_.height + 3 * size, 4.5 * size,
-                               degrees_of(*row_.forward));
+                               draw::degrees_of(*row_.forward));
         cell_.svg += svg_text_at(from + .5 * size, cell_.height + 6.5 * size, "film arrow", size);
     }
 

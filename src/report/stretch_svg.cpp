@@ -35,8 +35,8 @@ std::string style_of(double text) {
     };
     return std::string(style_before_lines) + width(".wrapped", .1) +
            ".wrapped { stroke-dasharray: " + svg_number(.5 * text) + " " + svg_number(.4 * text) +
-           " }\n" + width(".rim", .1) + width(".rise, .pull, .peak", .15) +
-           width(".swatch", .1) + ".shade { stroke-width: .3 }\n</style>\n";
+           " }\n" + width(".rim", .1) + width(".rise, .pull, .peak", .15) + width(".swatch", .1) +
+           ".shade { stroke-width: .3 }\n</style>\n";
 }
 
 /// A round figure that no stretch exceeds: 1, 2, 5, 10, 20, 50 … percent.
@@ -143,8 +143,8 @@ private:
             }
             if (x == 0)
                 y_ += scale_.text;
-            body_ += "<g transform=\"translate(" + svg_number(margin_ + x) + " " +
-                     svg_number(y_) + ")\">\n" + cell.svg + "</g>\n";
+            body_ += "<g transform=\"translate(" + svg_number(margin_ + x) + " " + svg_number(y_) +
+                     ")\">\n" + cell.svg + "</g>\n";
             x += cell.width + 2 * scale_.text;
             highest = std::max(highest, cell.height);
         }
@@ -176,12 +176,12 @@ private:
         const double unit = inches ? 25.4 : 1;
         const double steps = round_above(8 * scale_.text / unit);
         const double tick = .7 * scale_.text;
-        body_ += "<path class=\"pull\" d=\"M" + svg_number(margin_) + " " + svg_number(y_ + tick) +
-                 "v-" + svg_number(tick) + "h" + svg_number(steps * unit) + "v" +
-                 svg_number(tick) + "\"/>\n" +
-                 svg_text_at(margin_ + steps * unit + .7 * scale_.text, y_ + .6 * scale_.text,
-                             std::to_string(std::lround(steps)) + (inches ? " in" : " mm"),
-                             scale_.text);
+        body_ +=
+            "<path class=\"pull\" d=\"M" + svg_number(margin_) + " " + svg_number(y_ + tick) +
+            "v-" + svg_number(tick) + "h" + svg_number(steps * unit) + "v" + svg_number(tick) +
+            "\"/>\n" +
+            svg_text_at(margin_ + steps * unit + .7 * scale_.text, y_ + .6 * scale_.text,
+                        std::to_string(std::lround(steps)) + (inches ? " in" : " mm"), scale_.text);
         y_ += 1.2 * scale_.text;
     }
 
@@ -203,9 +203,8 @@ private:
     }
 
     bool has(bool scans) const {
-        return std::any_of(drawn_.begin(), drawn_.end(), [&](const PanelArea* row) {
-            return (row->map != nullptr) == scans;
-        });
+        return std::any_of(drawn_.begin(), drawn_.end(),
+                           [&](const PanelArea* row) { return (row->map != nullptr) == scans; });
     }
 
     const AreaSheet& sheet_;

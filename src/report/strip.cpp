@@ -5,8 +5,8 @@
 #include "report/csv_text.hpp"
 #include "report/decimal.hpp"
 #include "report/json_text.hpp"
-#include "report/page_head.hpp"
 #include "report/numbers.hpp"
+#include "report/page_head.hpp"
 #include "report/words.hpp"
 #include "trade/consumables.hpp"
 
@@ -80,9 +80,9 @@ std::vector<std::string> times(const StripSheet& sheet) {
     const double minutes = total.minutes * pace;
     if (total.minutes > 0)
         out.push_back("Taking off: " + duration(minutes) + " by the file's minutes" +
-                      (pace == 1 ? ""
-                                 : ", at the shop's pace of " +
-                                       decimal(std::llround(pace * 100), 2, 2)) +
+                      (pace == 1
+                           ? ""
+                           : ", at the shop's pace of " + decimal(std::llround(pace * 100), 2, 2)) +
                       ". Putting back: about " + duration(minutes * trade::refit_share) +
                       " (an estimate: five sixths of it).");
     if (!total.without_minutes.empty())
@@ -106,8 +106,7 @@ std::string unit_of(const ConsumableNeed& need, std::int64_t amount) {
     if (need.unit.empty())
         return "";
     const bool plural = need.unit == "rolls" || need.unit == "pairs";
-    return " " + (plural && amount == one ? need.unit.substr(0, need.unit.size() - 1)
-                                             : need.unit);
+    return " " + (plural && amount == one ? need.unit.substr(0, need.unit.size() - 1) : need.unit);
 }
 
 /// "blade tips 2 to 4, clips 1"
@@ -140,9 +139,9 @@ std::vector<std::string> cost_of_used_up(const StripSheet& sheet) {
         }
     std::vector<std::string> out;
     if (!costs.empty())
-        out.push_back("At the shop's prices: " +
-                      money(sum, sheet.money_digits, sheet.shop->currency) + ", of it " + costs +
-                      ".");
+        out.push_back(
+            "At the shop's prices: " + money(sum, sheet.money_digits, sheet.shop->currency) +
+            ", of it " + costs + ".");
     if (!without.empty())
         out.push_back("Without a price in the shop file: " + listed(without) + ".");
     return out;
@@ -241,8 +240,8 @@ Json json_used_up(const StripSheet& sheet) {
             .add("high", json_number(decimal(need.high, 3, 0)));
         if (sheet.shop)
             item.add("taken", json_number(decimal(need.taken, 3, 0)))
-                .add("cost", need.cost ? json_text(to_string(*need.cost, sheet.money_digits))
-                                       : json_null);
+                .add("cost",
+                     need.cost ? json_text(to_string(*need.cost, sheet.money_digits)) : json_null);
         items.push_back(item.on_one_line());
     }
     return json_lines(items);

@@ -32,8 +32,9 @@ std::string to_markdown(const StripSheet& sheet);
 /// Schema pelt.strip/1: "parts" in the order of taking off, each with "part", "count", "tool",
 /// "minutes_each" (null where not known), "clips_each", "after", "panels"; "stay",
 /// "not_needed"; "guessed" where the parts are another vehicle's; "used_up" with "name", "unit"
-/// (null: pieces), "low", "high" and, with a shop, "taken" and "cost" (null: no price); "total" with "minutes" (of the parts that have them), "parts_without_minutes",
-/// "clips", "pieces", "edge_mm".
+/// (null: pieces), "low", "high" and, with a shop, "taken" and "cost" (null: no price); "total"
+/// with "minutes" (of the parts that have them), "parts_without_minutes", "clips", "pieces",
+/// "edge_mm".
 std::string to_json(const StripSheet& sheet);
 
 /// step part count tool minutes_each clips_each after panels guessed; one row a part, no total.

@@ -7,7 +7,6 @@
 #include "report/quote_words.hpp"
 #include "report/words.hpp"
 
-#include <algorithm>
 #include <cmath>
 #include <utility>
 
@@ -23,19 +22,19 @@ Json json_money(const std::optional<Money>& money, const Price& price) {
 std::vector<std::string> work_in_brief(const Quote& quote) {
     const Days& days = quote.days;
     const std::string working = counted(days.working_days, "working day", "working days");
-    return {"Hours of one person: " + hours(quote.hours.taken) + " (" + hours(quote.hours.low) +
-                " to " + hours(quote.hours.high) + "), an estimate.",
-            (days.ready_on ? "Ready on " + to_string(*days.ready_on) + ", after " + working
-                           : "Ready after " + working + " (--start gives the day)") +
-                ", by the high hours, this job alone with the whole crew" +
-                (days.help_minutes > 0 ? "; book help for " + hours(days.help_minutes) + " h." : ".")};
+    return {
+        "Hours of one person: " + hours(quote.hours.taken) + " (" + hours(quote.hours.low) +
+            " to " + hours(quote.hours.high) + "), an estimate.",
+        (days.ready_on ? "Ready on " + to_string(*days.ready_on) + ", after " + working
+                       : "Ready after " + working + " (--start gives the day)") +
+            ", by the high hours, this job alone with the whole crew" +
+            (days.help_minutes > 0 ? "; book help for " + hours(days.help_minutes) + " h." : ".")};
 }
 
 std::string guesses_told(const GuessesLearnt& guesses) {
-    std::string text = "Guesses in your log: " + std::to_string(guesses.all) +
-                       "; what was measured came to " +
-                       decimal(std::llround(guesses.ratio * 100), 2, 2) +
-                       " times what was reckoned";
+    std::string text =
+        "Guesses in your log: " + std::to_string(guesses.all) + "; what was measured came to " +
+        decimal(std::llround(guesses.ratio * 100), 2, 2) + " times what was reckoned";
     if (guesses.ranges > 0)
         text += "; " + std::to_string(guesses.within) + " of " + std::to_string(guesses.ranges) +
                 " lay within the range, 9 of 10 should";
@@ -49,21 +48,18 @@ std::string tried_text(const Tried& tried) {
 std::vector<std::string> pace_by_the_log(const Quote& quote) {
     std::vector<std::string> out;
     if (quote.pace_by_log)
-        out.push_back("Pace by your log: " +
-                      decimal(std::llround(quote.pace_by_log->pace * 100), 2, 2) +
-                      " minutes for a minute reckoned, from " +
-                      counted(quote.pace_by_log->panels, "panel", "panels") + ".");
+        out.push_back(
+            "Pace by your log: " + decimal(std::llround(quote.pace_by_log->pace * 100), 2, 2) +
+            " minutes for a minute reckoned, from " +
+            counted(quote.pace_by_log->panels, "panel", "panels") + ".");
     return out;
 }
 
 std::vector<std::string> redo_by_the_log(const Quote& quote) {
     std::vector<std::string> panels;
-    for (const RedoByLog& redo : quote.redo_by_log) {
-        std::string text = redo.panel + " " + rounded_percent(redo.percent) + " % (" +
-                           tried_text(redo.tried) + ")";
-        if (std::find(panels.begin(), panels.end(), text) == panels.end())
-            panels.push_back(std::move(text));
-    }
+    for (const RedoByLog& redo : quote.redo_by_log)
+        add_once(panels, redo.panel + " " + rounded_percent(redo.percent) + " % (" +
+                             tried_text(redo.tried) + ")");
     if (panels.empty())
         return {};
     return {"Spoiled and cut again, by your log: " + listed(panels) + "."};

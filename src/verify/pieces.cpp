@@ -58,8 +58,7 @@ bool right_across(const Span& span, const Handling& margin, const Job& job) {
         });
     if (up_to(span.film() + 2 * margin.want, film.allowances.ruler) <= usable)
         return right_along(span, margin, film.allowances.ruler);
-    return span.is_centred() &&
-           (span.cut() == usable || span.cut() == whole || is_a_rolls_own) &&
+    return span.is_centred() && (span.cut() == usable || span.cut() == whole || is_a_rolls_own) &&
            span.film() + 2 * margin.least <= usable;
 }
 

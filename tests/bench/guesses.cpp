@@ -45,8 +45,7 @@ double metres(const std::optional<Um>& length) {
 std::string names_of(const Vehicle& vehicle, const std::vector<PanelShare>& shares) {
     std::string text;
     for (const PanelShare& share : shares)
-        text += (text.empty() ? "" : ", ") +
-                std::to_string(share.rank) + " " +
+        text += (text.empty() ? "" : ", ") + std::to_string(share.rank) + " " +
                 vehicle.panels[static_cast<std::size_t>(share.panel)].name + " " +
                 std::to_string(static_cast<int>(share.percent + .5)) + " %";
     return text;
@@ -98,11 +97,12 @@ void tell_measure_first(const Vehicle& vehicle, const Film& film, int threads) {
     const order::Factors again = order::stratified_factors(panels, 200, 2);
     const auto second =
         order::measure_first(order::draws_of(request, again), again, 2);
-    std::printf("%-28s range %5.2f m; first %zu known %5.2f; as many at random %5.2f; first: %s; by "
-                "another seed: %s\n",
-                vehicle.name.c_str(), all / 1e6, first.size(), known / 1e6, mean / 1e6,
-                names_of(vehicle, order::measure_first(draws, factors, 1)).c_str(),
-                names_of(vehicle, second).c_str());
+    std::printf(
+        "%-28s range %5.2f m; first %zu known %5.2f; as many at random %5.2f; first: %s; by "
+        "another seed: %s\n",
+        vehicle.name.c_str(), all / 1e6, first.size(), known / 1e6, mean / 1e6,
+        names_of(vehicle, order::measure_first(draws, factors, 1)).c_str(),
+        names_of(vehicle, second).c_str());
 }
 
 bool are_alike(const Vehicle& a, const Vehicle& b) {

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
 // Hours of the shipped vehicles in cast film, parts off, against what the trade takes (common
-// practice, no source), and their panels by area and edges alone, the table of names off. Prints the
-// tables of DEVELOPERS.md.
+// practice, no source), and their panels by area and edges alone, the table of names off. Prints
+// the tables of DEVELOPERS.md.
 //   bench_hours VEHICLES FILM
 #include "order/order.hpp"
 #include "order/work.hpp"
@@ -27,10 +27,10 @@ struct Usual {
     double low;
     double high;
 };
-const std::vector<Usual> usual{{"town-hatchback", 25, 52},   {"family-sedan", 25, 55},
-                               {"large-suv", 30, 65},        {"street-motorcycle", 4, 22},
-                               {"round-coupe", 0, 0},        {"double-cab-pickup", 0, 0},
-                               {"panel-van", 0, 0},          {"box-van", 0, 0}};
+const std::vector<Usual> usual{{"town-hatchback", 25, 52}, {"family-sedan", 25, 55},
+                               {"large-suv", 30, 65},      {"street-motorcycle", 4, 22},
+                               {"round-coupe", 0, 0},      {"double-cab-pickup", 0, 0},
+                               {"panel-van", 0, 0},        {"box-van", 0, 0}};
 
 /// Of one kind of panel: how many were looked at, and what the formula made of them.
 struct ByShape {

@@ -41,8 +41,8 @@ TEST_CASE("an estimate on the same terminal has its marks alone") {
                         "vehicle: Van\noverall: {length: 4640, width: 1800, height: 1450}\n"
                         "panels:\n  hood: {size: [1200, 800], forward: up, edges: none}\n");
     const std::string stock = "an estimate does not look at stock";
-    const std::vector<std::string> words{"cut", "sized.yaml", "film.yaml", "--like-size",
-                                         "4710,1830,1480", "--on-hand", "5m"};
+    const std::vector<std::string> words{
+        "cut", "sized.yaml", "film.yaml", "--like-size", "4710,1830,1480", "--on-hand", "5m"};
     const auto seen = pelt.in_terminal(words);
     CHECK(seen.status == 0);
     CHECK(has(seen.output, stock));
@@ -52,9 +52,8 @@ TEST_CASE("an estimate on the same terminal has its marks alone") {
 
 TEST_CASE("a remark that only a cut sheet has is told beside a list of areas") {
     const Program pelt;
-    pelt.folder().write("tucked.yaml",
-                        "film: Small film\nroll: {width: 1524 mm, trim: 6 mm}\n"
-                        "direction: two-way\nallowances: {tuck: 12 mm}\n");
+    pelt.folder().write("tucked.yaml", "film: Small film\nroll: {width: 1524 mm, trim: 6 mm}\n"
+                                       "direction: two-way\nallowances: {tuck: 12 mm}\n");
     pelt.folder().write("bare.yaml",
                         "vehicle: Van\npanels:\n  hood: {size: [1200, 800], forward: up}\n");
     const std::string remark = "uck of 12 mm by the film file";

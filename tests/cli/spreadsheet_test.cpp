@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: MIT
-// CSV of the whole program, as a spreadsheet takes it: with hostile names in every place that a file
-// can put one, and with its columns told in the manual.
+// CSV of the whole program, as a spreadsheet takes it: with hostile names in every place that a
+// file can put one, and with its columns told in the manual.
 #include "program.hpp"
 
 #include <doctest/doctest.h>
@@ -73,14 +73,18 @@ void write_hostile_files(const cli_test::Program& pelt) {
         "  '1.5': {size: [300, 200], forward: up, edges: none, is: plain panel, extra: '+extra'}\n"
         "hardware:\n  '@jets': {tool: '=screw;driver', with: ['+hood'], minutes: 2.5}\n"
         "  '+rail': {tool: '-key', with: ['-roof'], after: ['@jets'], minutes: 3}\n");
-    pelt.folder().write("like.yaml", "vehicle: '@like'\nlike: bad.yaml\noverall: {length: 4100, width: 1700, height: 1500}\n");
-    pelt.folder().write("bad-film.yaml",
-                        "film: '-film;x'\nroll: {width: 1524 mm, trim: 6 mm}\ndirection: two-way\n"
-                        "allowances: {tuck: 0 mm, bleed: 10 mm, margin: 40 mm, overlap: 10 mm, "
-                        "spacing: 4 mm, flush: 2 mm}\nsold: [{by: 1 m, price: 10.55}]\ncurrency: EUR\n");
-    pelt.folder().write("bad-jobs.yaml",
-                        "jobs:\n  - {job: '=job', vehicle: bad.yaml, film: bad-film.yaml, customer: '+c'}\n"
-                        "  - {job: '@none', vehicle: '-none.yaml', film: bad-film.yaml}\n");
+    pelt.folder().write(
+        "like.yaml",
+        "vehicle: '@like'\nlike: bad.yaml\noverall: {length: 4100, width: 1700, height: 1500}\n");
+    pelt.folder().write(
+        "bad-film.yaml",
+        "film: '-film;x'\nroll: {width: 1524 mm, trim: 6 mm}\ndirection: two-way\n"
+        "allowances: {tuck: 0 mm, bleed: 10 mm, margin: 40 mm, overlap: 10 mm, "
+        "spacing: 4 mm, flush: 2 mm}\nsold: [{by: 1 m, price: 10.55}]\ncurrency: EUR\n");
+    pelt.folder().write(
+        "bad-jobs.yaml",
+        "jobs:\n  - {job: '=job', vehicle: bad.yaml, film: bad-film.yaml, customer: '+c'}\n"
+        "  - {job: '@none', vehicle: '-none.yaml', film: bad-film.yaml}\n");
 }
 
 std::string csv_of(const cli_test::Program& pelt, std::vector<std::string> words,

@@ -101,8 +101,8 @@ TEST_CASE("a name finds the file that comes first, vehicles and films apart") {
     CHECK(faults[0].remedy.find("'car'") != std::string::npos);
 }
 
-// XDG Base Directory Specification 0.8, "Environment variables" and "Basics": $HOME/.local/share where
-// XDG_DATA_HOME is unset or empty, and relative paths are invalid and to be ignored.
+// XDG Base Directory Specification 0.8, "Environment variables" and "Basics": $HOME/.local/share
+// where XDG_DATA_HOME is unset or empty, and relative paths are invalid and to be ignored.
 TEST_CASE("the user's own folder is where XDG says") {
     CHECK(own_folder(world_with({{"HOME", "/home/a"}})) == "/home/a/.local/share/pelt");
     CHECK(own_folder(world_with({{"HOME", "/home/a"}, {"XDG_DATA_HOME", "/data"}})) ==
@@ -118,15 +118,16 @@ TEST_CASE("the user's own folder is where XDG says") {
 TEST_CASE("the user's own folder comes behind PELT_PATH and before the installed ones") {
     World world = world_with({{"PELT_PATH", "/one"}, {"XDG_DATA_HOME", "/data"}});
     world.folder_of_program = "/usr/bin";
-    CHECK(data_folders(world) == std::vector<std::string>{"/one", "/data/pelt", "/usr/share/pelt",
-                                                          "/usr/bin/share/pelt"});
+    CHECK(data_folders(world) ==
+          std::vector<std::string>{"/one", "/data/pelt", "/usr/share/pelt", "/usr/bin/share/pelt"});
     // Installed by hand below one's home: then those files are the installed ones.
     world = world_with({{"HOME", "/home/a"}});
     world.folder_of_program = "/home/a/.local/bin";
     CHECK(own_folder(world) == std::nullopt);
 }
 
-TEST_CASE("a name that the user's own and an installed file have is a fault, unless PELT_PATH has it") {
+TEST_CASE(
+    "a name that the user's own and an installed file have is a fault, unless PELT_PATH has it") {
     const support::ScratchFolder folder;
     folder.write("data/pelt/vehicles/van.yaml", "vehicle: mine\n");
     folder.write("data/pelt/vehicles/bus.yaml", "vehicle: mine\n");
@@ -142,7 +143,8 @@ TEST_CASE("a name that the user's own and an installed file have is a fault, unl
     REQUIRE(faults.size() == 1);
     CHECK(faults[0].severity == Severity::access);
     CHECK(faults[0].what.find(folder.path() + "/data/pelt/vehicles/van.yaml") != std::string::npos);
-    CHECK(faults[0].what.find(folder.path() + "/share/pelt/vehicles/van.yaml") != std::string::npos);
+    CHECK(faults[0].what.find(folder.path() + "/share/pelt/vehicles/van.yaml") !=
+          std::string::npos);
     CHECK_FALSE(faults[0].remedy.empty());
     World with_path = world_with(
         {{"XDG_DATA_HOME", folder.path() + "/data"}, {"PELT_PATH", folder.path() + "/path"}});

@@ -60,10 +60,9 @@ void check_form(const std::string& mark) {
 
 TEST_CASE("marks on the demonstration hatchback are four at most") {
     for (const char* by : {"straight", "contour"}) {
-        const std::size_t marks =
-            marks_of(sheet_of({"vehicles/town-hatchback.yaml", "films/satin-hybrid.yaml", "--by",
-                               by}))
-                .size();
+        const std::size_t marks = marks_of(sheet_of({"vehicles/town-hatchback.yaml",
+                                                     "films/satin-hybrid.yaml", "--by", by}))
+                                      .size();
         CHECK(marks > 0);
         CHECK(marks <= 4);
     }

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: MIT
-// Ten questions of a normal week (common practice, no source), each answered by one command that the
-// README shows.
+// Ten questions of a normal week (common practice, no source), each answered by one command that
+// the README shows.
 #include "shipped.hpp"
 
 #include <doctest/doctest.h>
@@ -13,7 +13,7 @@ namespace {
 
 struct Question {
     std::string asked;
-    std::string command; ///< as the README has it
+    std::string command;               ///< as the README has it
     std::vector<std::string> answered; ///< parts of its output
 };
 
@@ -51,16 +51,6 @@ const std::vector<Question> questions{
      "pelt cut panel-van gloss-cast-yard --times 3",
      {"3 times", "ORDER"}},
 };
-
-support::Result shell(const std::string& line) {
-    const std::string program = PELT_PROGRAM;
-    const std::string folder = program.substr(0, program.rfind('/'));
-    return support::run({.words = {"/bin/sh", "-c", line},
-                         .folder = PELT_TOP,
-                         .environment = {{"LC_ALL", "C.UTF-8"},
-                                         {"TERM", "dumb"},
-                                         {"PATH", folder + ":/usr/bin:/bin"}}});
-}
 
 TEST_CASE("ten questions of a normal week, each one command that the README shows") {
     CHECK(questions.size() == 10);

@@ -54,16 +54,6 @@ std::vector<std::string> blocks_of(const std::string& readme, const std::string&
     return blocks;
 }
 
-support::Result shell(const std::string& line) {
-    const std::string program = PELT_PROGRAM;
-    const std::string folder = program.substr(0, program.rfind('/'));
-    return support::run({.words = {"/bin/sh", "-c", line},
-                         .folder = PELT_TOP,
-                         .environment = {{"LC_ALL", "C.UTF-8"},
-                                         {"TERM", "dumb"},
-                                         {"PATH", folder + ":/usr/bin:/bin"}}});
-}
-
 TEST_CASE("the drawing of what was measured is the one that the program makes") {
     CHECK(pelt({"check", "examples/measuring.yaml", "-q", "-o", "-"}).output ==
           text_of("examples/measuring.svg"));

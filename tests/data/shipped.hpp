@@ -43,4 +43,15 @@ inline support::Result pelt(std::vector<std::string> words) {
                          .environment = {{"LC_ALL", "C"}, {"TERM", "dumb"}}});
 }
 
+/// Runs a line by the shell, as somebody who types it there.
+inline support::Result shell(const std::string& line) {
+    const std::string program = PELT_PROGRAM;
+    const std::string folder = program.substr(0, program.rfind('/'));
+    return support::run({.words = {"/bin/sh", "-c", line},
+                         .folder = PELT_TOP,
+                         .environment = {{"LC_ALL", "C.UTF-8"},
+                                         {"TERM", "dumb"},
+                                         {"PATH", folder + ":/usr/bin:/bin"}}});
+}
+
 } // namespace pelt::data_test

@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: MIT
 // Vehicles that were not measured: what is drawn of them, and what is made of the draws.
 #include "job.hpp"
-
 #include "model/error.hpp"
 #include "model/random.hpp"
 #include "order/draws.hpp"

@@ -110,8 +110,9 @@ TEST_CASE("what was not timed, or is not known by name, says nothing of the pace
 }
 
 TEST_CASE("rows of some people alone") {
-    const Shop shop = shop_with({row(PanelKind::roof, 8, 2, 0, "Ada"), row(PanelKind::roof, 9, 0, 0, "Ben"),
-                                 row(PanelKind::roof, 1, 1, 0, "Cy")});
+    const Shop shop =
+        shop_with({row(PanelKind::roof, 8, 2, 0, "Ada"), row(PanelKind::roof, 9, 0, 0, "Ben"),
+                   row(PanelKind::roof, 1, 1, 0, "Cy")});
     const auto tried = [&](const std::vector<std::string>& who) {
         return learnt_from(shop, who)->redo.at({PanelKind::roof, FilmKind::cast});
     };

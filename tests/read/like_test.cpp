@@ -163,9 +163,10 @@ TEST_CASE("what does not go together is told") {
     CHECK(faults_like("panels: {roof rack: no}\n") ==
           "v.yaml:3:10: the other vehicle has no panel 'roof rack' to leave out; did you mean "
           "'roof bars'?\n");
-    CHECK(faults_like("panels: {roof bars: none}\n") ==
-          "v.yaml:3:21: panel 'roof bars': it is 'none', not a map with keys; write 'no' where this "
-          "vehicle has none\n");
+    CHECK(
+        faults_like("panels: {roof bars: none}\n") ==
+        "v.yaml:3:21: panel 'roof bars': it is 'none', not a map with keys; write 'no' where this "
+        "vehicle has none\n");
     CHECK(faults_like("overall: {length: 9000}\n") ==
           "v.yaml:3:1: the overall length, 9000 mm, is nothing like the other vehicle's 4000 mm; "
           "check it and its unit, or choose a vehicle that is more like it\n");

@@ -107,9 +107,10 @@ TEST_CASE("lengths, counts and words out of bounds or out of kind") {
                                            "plain words on one line"},
         {"size: [9, 9]\ngroup: ''", "5:12: group is empty; write plain words on one line"},
         {"size: [9, 9]\ncrown: {wide: 6 m}", "5:19: wide '6 m' is more than 5 m; give -5 m to 5 m"},
-        {"size: [9, 9]\ncrown: 24", "5:12: 'crown' is one figure, and the panel is not round; give the "
-                                     "rise over the width and over the height: {wide: ..., high: "
-                                     "...}"},
+        {"size: [9, 9]\ncrown: 24",
+         "5:12: 'crown' is one figure, and the panel is not round; give the "
+         "rise over the width and over the height: {wide: ..., high: "
+         "...}"},
         {"size: [9, 9]\ncrown: {}", "5:5: 'crown' says nothing; give the rise over the width, "
                                     "'wide', and over the height, 'high'"},
         {"size: [9, 9]\nallowances: {wrap: 2 m}",

@@ -173,7 +173,8 @@ TEST_CASE("openings and hardware") {
              "clear: lamp}\n"
              "    edges: {top: {wrap: 6, behind: door cards}}\n"
              "hardware:\n"
-             "  door handles: {tool: six-lobe 25 driver, minutes: 12.5, clips: 2, count: 4, after: [door "
+             "  door handles: {tool: six-lobe 25 driver, minutes: 12.5, clips: 2, count: 4, after: "
+             "[door "
              "cards]}\n"
              "  door cards: {}\n"));
     CHECK(told(reading).empty());

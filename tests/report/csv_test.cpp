@@ -120,7 +120,8 @@ TEST_CASE("any text comes back through a strict reader") {
 TEST_CASE("numbers that are not whole are told from texts that look like one") {
     for (const char* number : {"1.5", "-0.25", "00.0"})
         CHECK(report::is_decimal(number));
-    for (const char* none : {"", "1", ".5", "1.", "1.5.2", "1,5", "1.5 ", "-", "-.5", "1e.5", "\"1.5\""})
+    for (const char* none :
+         {"", "1", ".5", "1.", "1.5.2", "1,5", "1.5 ", "-", "-.5", "1e.5", "\"1.5\""})
         CHECK_FALSE(report::is_decimal(none));
     CHECK(report::csv_text("1.5") == "\"1.5\"");
 }
@@ -128,7 +129,8 @@ TEST_CASE("numbers that are not whole are told from texts that look like one") {
 TEST_CASE("semicolons take decimal commas with them, and CR LF changes line ends alone") {
     const std::string csv =
         report::csv_line({report::csv_text("a;b"), "1.5", report::csv_text("2.5"), "-0.250", ""}) +
-        report::csv_line({report::csv_text("x\ny,\"z\""), "3", report::csv_text("=1;2"), "", "4.0"});
+        report::csv_line(
+            {report::csv_text("x\ny,\"z\""), "3", report::csv_text("=1;2"), "", "4.0"});
     CHECK(report::in_dialect(csv, report::CsvDialect::comma) == csv);
     CHECK(report::in_dialect(csv, report::CsvDialect::semicolon) ==
           "\"a;b\";1,5;\"2.5\";-0,250;\n\"x\ny,\"\"z\"\"\";3;\"'=1;2\";;4,0\n");

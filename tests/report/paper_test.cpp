@@ -351,8 +351,7 @@ TEST_CASE("a sheet says what a person at the table needs") {
     const auto pages = sheet_pages(sheet, Paper::a4, letters);
     for (const std::string text :
          {"ORDER", "WHAT THIS ASSUMES", "THE FILM ON THE TABLE", "STRIPS 1 TO ",
-          "write on the backing", "LEFT", "RIGHT",
-          "laps over piece 1, lap 10 mm, laid after it",
+          "write on the backing", "LEFT", "RIGHT", "laps over piece 1, lap 10 mm, laid after it",
           "lies under piece 2, lap 10 mm, laid before it", "IN THE ORDER OF LAYING", "CAUTIONS",
           "DEMONSTRATION", "page 1 of "}) {
         CAPTURE(text);

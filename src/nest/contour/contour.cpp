@@ -123,8 +123,8 @@ private:
     std::shared_ptr<Memory> memory_;
 };
 
-// The listed turns first, as without free turns; then a quarter of that work askew, from that layout
-// on: every round makes forms and fields of its own, which takes as long again.
+// The listed turns first, as without free turns; then a quarter of that work askew, from that
+// layout on: every round makes forms and fields of its own, which takes as long again.
 Result with_free_turns(std::span<const Piece> pieces, std::span<const Roll> rolls, Lists& lists,
                        const Effort& effort) {
     const std::uint64_t epochs = epochs_of(effort);
@@ -136,8 +136,10 @@ Result with_free_turns(std::span<const Piece> pieces, std::span<const Roll> roll
         lists.run(first, {epochs, 0, 1}, result);
         return result;
     }
-    if (!lists.run(first, {epochs == 0 ? tuning::joins_a_unit : epochs, 0, epochs == 0 ? 0.0 : listed_share},
-                   result))
+    if (!lists.run(
+            first,
+            {epochs == 0 ? tuning::joins_a_unit : epochs, 0, epochs == 0 ? 0.0 : listed_share},
+            result))
         return result;
     Turning turning(first);
     for (std::uint64_t round = 0; epochs == 0 || round < rounds; ++round) {
@@ -150,7 +152,8 @@ Result with_free_turns(std::span<const Piece> pieces, std::span<const Roll> roll
                                                     static_cast<double>(rounds);
         };
         const std::uint64_t stint =
-            epochs == 0 ? tuning::joins_a_unit / 2 : std::max<std::uint64_t>(epochs / tuning::askew_part / rounds, 1);
+            epochs == 0 ? tuning::joins_a_unit / 2
+                        : std::max<std::uint64_t>(epochs / tuning::askew_part / rounds, 1);
         if (!lists.run(near, {stint, share(round), share(round + 1)}, result))
             break;
     }

@@ -67,6 +67,18 @@ std::size_t whole_rows(const Cells& cells) {
     return cells.broken ? static_cast<std::size_t>(cells.broken->row) - 1 : cells.rows.size();
 }
 
+void tell_no_head_word(const std::shared_ptr<const Source>& source, const Layout& layout,
+                       std::size_t row, const std::string& remedy, Context& context) {
+    const Row& cells = layout.cells.rows[row];
+    const bool parted_otherwise =
+        cells.size() == 1 && cells[0].find_first_of("\t;,") != std::string::npos;
+    const std::string mark =
+        layout.separator == '\t' ? "tabs" : std::string{'\'', layout.separator, '\''};
+    context.fault(cell_at(source, row, 0), quoted(cells[0]) + " is no word for above the headings",
+                  parted_otherwise ? "part its cells by " + mark + ", as those of the headings are"
+                                   : remedy);
+}
+
 bool is_blank(const Row& row) {
     return std::all_of(row.begin(), row.end(),
                        [](const std::string& cell) { return trimmed(cell).empty(); });

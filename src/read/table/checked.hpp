@@ -19,13 +19,17 @@ Place cell_at(const std::shared_ptr<const Source>& source, std::size_t row, std:
 bool is_text(const std::shared_ptr<const Source>& source, const Cells& cells, Context& context);
 
 /// True where the table could not be followed to its end, which has then been told.
-bool tell_broken(const std::shared_ptr<const Source>& source, const Cells& cells,
-                 Context& context);
+bool tell_broken(const std::shared_ptr<const Source>& source, const Cells& cells, Context& context);
 
 /// The rows before the one that is broken.
 std::size_t whole_rows(const Cells& cells);
 
 bool is_blank(const Row& row);
+
+/// A row above the headings begins with a word that may not stand there. Where the row is parted by
+/// another mark than the headings are, that is the remedy.
+void tell_no_head_word(const std::shared_ptr<const Source>& source, const Layout& layout,
+                       std::size_t row, const std::string& remedy, Context& context);
 
 /// The text of a cell. Our own lists put an apostrophe before texts that a spreadsheet would run
 /// as a formula.

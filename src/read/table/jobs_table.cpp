@@ -82,8 +82,9 @@ private:
             if (plain_heading(row[0]) == "demonstration" && (value == "yes" || value == "no"))
                 out_.demonstration = value == "yes";
             else
-                context_.fault(at(r, 0), quoted(row[0]) + " is no word for above the headings",
-                               "there may be 'demonstration' with yes or no beside it");
+                tell_no_head_word(source_, layout_, r,
+                                  "there may be 'demonstration' with yes or no beside it",
+                                  context_);
         }
     }
 
@@ -165,16 +166,17 @@ private:
         const JobColumn& column = columns_[c];
         const std::string text = text_of_cell(cell);
         if (column.key == nullptr)
-            return add_margin(job, "least", number(text, place, column.heading, own));
+            return add_margin(job, "least", number_node(text, place, column.heading, marks_, own));
         switch (column.key->kind) {
         case ValueKind::names:
             return put(job, column.key->name, list_of(text, place));
         case ValueKind::count:
         case ValueKind::length:
         case ValueKind::percent:
-            return put(job, column.key->name, number(text, place, column.heading, own));
+            return put(job, column.key->name,
+                       number_node(text, place, column.heading, marks_, own));
         case ValueKind::map:
-            return add_margin(job, "want", number(text, place, column.heading, own));
+            return add_margin(job, "want", number_node(text, place, column.heading, marks_, own));
         default:
             put(job, column.key->name, scalar_node(text, place));
         }
@@ -197,15 +199,6 @@ private:
     static void add_margin(Node& job, std::string_view key, Node value) {
         const Place place = value.place;
         put(map_under(job, "margin", place), key, std::move(value));
-    }
-
-    Node number(std::string_view text, const Place& place, const std::string& label,
-                Context& own) {
-        const Parsed<std::string> parsed = marks_.with_points(text, place);
-        if (parsed.value)
-            return scalar_node(*parsed.value, place);
-        own.fault(place, label + " " + parsed.refusal.what, parsed.refusal.remedy);
-        return refused_node(place);
     }
 
     std::shared_ptr<const Source> source_;

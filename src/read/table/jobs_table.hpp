@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: MIT
-// Jobs as a table, a row a job and a column a word, turned into the trees that a YAML file gives, so
-// that all rules of the key table hold for them. Inside read/ only.
+// Jobs as a table, a row a job and a column a word, turned into the trees that a YAML file gives,
+// so that all rules of the key table hold for them. Inside read/ only.
 #pragma once
 
 #include "read/context.hpp"

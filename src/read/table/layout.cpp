@@ -36,9 +36,8 @@ constexpr std::array<char, 3> separators{'\t', ';', ','};
 
 std::size_t row_of_headings(const Cells& cells, std::string_view heading) {
     const auto row = std::find_if(cells.rows.begin(), cells.rows.end(), [&](const Row& cells_of) {
-        return std::any_of(cells_of.begin(), cells_of.end(), [&](const std::string& cell) {
-            return plain_heading(cell) == heading;
-        });
+        return std::any_of(cells_of.begin(), cells_of.end(),
+                           [&](const std::string& cell) { return plain_heading(cell) == heading; });
     });
     return static_cast<std::size_t>(row - cells.rows.begin());
 }

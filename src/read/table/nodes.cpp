@@ -29,6 +29,15 @@ Node map_node(const Place& place) {
     return node_of(Node::Kind::map, place);
 }
 
+Node number_node(std::string_view text, const Place& place, const std::string& label,
+                 DecimalMarks& marks, Context& context) {
+    const Parsed<std::string> parsed = marks.with_points(text, place);
+    if (parsed.value)
+        return scalar_node(*parsed.value, place);
+    context.fault(place, label + " " + parsed.refusal.what, parsed.refusal.remedy);
+    return refused_node(place);
+}
+
 void put(Node& map, std::string_view key, Node value) {
     const Place place = value.place;
     put_at(map, key, place, std::move(value));

@@ -58,9 +58,7 @@ public:
     }
 
 private:
-    Place at(std::size_t row, std::size_t column) const {
-        return cell_at(source_, row, column);
-    }
+    Place at(std::size_t row, std::size_t column) const { return cell_at(source_, row, column); }
 
     bool has_headings() {
         if (layout_.has_headings())
@@ -111,7 +109,7 @@ private:
         const std::string word = plain_heading(row[0]);
         const std::string value = row.size() > 1 ? text_of_cell(row[1]) : "";
         if (!is_head_word(word))
-            tell_unknown_word(row, r);
+            tell_unknown_word(row[0], r);
         else if (word.starts_with(overall_head) && !value.empty())
             put_overall(word.substr(overall_head.size()), value, r);
         else if (!value.empty())
@@ -132,12 +130,13 @@ private:
         drop_repeated_keys_of(overall);
     }
 
-    void tell_unknown_word(const Row& row, std::size_t r) {
+    void tell_unknown_word(const std::string& word, std::size_t r) {
         std::vector<std::string> known(head_keys.begin(), head_keys.end());
         for (const std::string_view key : overall_keys)
             known.push_back(std::string(overall_head) + std::string(key));
-        context_.fault(at(r, 0), quoted(row[0]) + " is no word for above the headings",
-                       did_you_mean(plain_heading(row[0]), known, "there may be", "and"));
+        tell_no_head_word(source_, layout_, r,
+                          did_you_mean(plain_heading(word), known, "there may be", "and"),
+                          context_);
     }
 
     /// The same word twice, told as of cells.
@@ -291,11 +290,7 @@ private:
     }
 
     Node number(std::string_view text, const Place& place, const std::string& label) {
-        const Parsed<std::string> parsed = marks_.with_points(text, place);
-        if (parsed.value)
-            return scalar_node(*parsed.value, place);
-        context_.fault(place, label + " " + parsed.refusal.what, parsed.refusal.remedy);
-        return refused_node(place);
+        return number_node(text, place, label, marks_, context_);
     }
 
     std::shared_ptr<const Source> source_;

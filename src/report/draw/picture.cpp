@@ -74,4 +74,18 @@ Box box_of(const Text& text, const Letters& letters) {
     return {text.at.x - before, text.at.y - up, length, up + down};
 }
 
+double degrees_of(pelt::Heading heading) {
+    switch (heading) {
+    case pelt::Heading::right:
+        return 0;
+    case pelt::Heading::up:
+        return 90;
+    case pelt::Heading::left:
+        return 180;
+    case pelt::Heading::down:
+        break;
+    }
+    return 270;
+}
+
 } // namespace pelt::report::draw

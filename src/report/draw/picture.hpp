@@ -4,6 +4,7 @@
 #pragma once
 
 #include "model/length.hpp"
+#include "model/vehicle.hpp"
 #include "report/draw/letters.hpp"
 
 #include <string>
@@ -84,6 +85,8 @@ struct Arrow {
     double length = 0;
     double degrees = 0;
 };
+/// Of an arrow that points there on the drawing.
+double degrees_of(pelt::Heading heading);
 
 enum class Anchor { start, middle, end };
 /// One line of text: `at` is where it begins, its middle or where it ends, half as high as its

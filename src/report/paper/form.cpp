@@ -47,12 +47,11 @@ std::string over_all(const Overall& overall, const Measures& measures) {
 Document head_of(const Vehicle* vehicle, const Measures& measures) {
     const std::string blank = "__________________";
     return {
-        Title{"MEASURING FORM",
-              vehicle != nullptr && vehicle->demonstration ? invented_data : ""},
+        Title{"MEASURING FORM", vehicle != nullptr && vehicle->demonstration ? invented_data : ""},
         Line{"Vehicle: " + (vehicle != nullptr ? vehicle->name : blank + blank) +
              " · body: " + (vehicle != nullptr && !vehicle->body.empty() ? vehicle->body : blank)},
-        Line{over_all(vehicle != nullptr ? vehicle->overall : Overall{}, measures) + " · units: " +
-             (vehicle != nullptr ? measures.size_unit() : "mm / cm / in")},
+        Line{over_all(vehicle != nullptr ? vehicle->overall : Overall{}, measures) +
+             " · units: " + (vehicle != nullptr ? measures.size_unit() : "mm / cm / in")},
         Line{"Number plate: " + blank + " · measured by: " + blank + " · date: " + blank},
         Items{"-", how_to_measure()},
         Heading{vehicle != nullptr ? "WIDTH AND HEIGHT (SMALL: WHAT THE FILE SAYS)"

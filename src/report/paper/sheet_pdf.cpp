@@ -83,7 +83,7 @@ namespace {
 /// What stands before the pages of strips.
 struct Front {
     std::vector<draw::Picture> pages;
-    bool how_to_read = false;   ///< the strips is told there
+    bool how_to_read = false;    ///< the strips is told there
     std::size_t cautions_at = 0; ///< the page of figures and cautions; 0: none, they come last
 };
 

@@ -128,8 +128,7 @@ private:
 
     draw::Picture legend(PageSize size) const {
         return legend_of_stretch(sheet_, pieces_, {strip_.roll, strip_.from, strip_.to},
-                                 smallest_type, Flow(size, plain_type, letters_).width(),
-                                 letters_);
+                                 smallest_type, Flow(size, plain_type, letters_).width(), letters_);
     }
 
     const Roll& roll() const {
