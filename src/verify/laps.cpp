@@ -207,10 +207,15 @@ private:
     }
 
     void add_end(const Stretch& stretch) {
+        // Where lines cross at the panel's edge a part ends in a needle. Rounding says which of two
+        // parts has a tip that is thinner than this; no knife does.
+        const auto own = static_cast<std::size_t>(stretch.part);
+        if (!covering_.holds(own, stretch.inside()))
+            return;
         const GridPoint beyond = stretch.outside();
         if (!covering_.wanted.stays_on(beyond) || covering_.near_a_rim(beyond))
             return;
-        End end{&stretch, static_cast<std::size_t>(stretch.part), {}};
+        End end{&stretch, own, {}};
         for (std::size_t part = 0; part < covering_.parts.size(); ++part)
             if (part != end.part && covering_.holds(part, beyond))
                 end.beside.push_back(part);

@@ -60,6 +60,17 @@ TEST_CASE("a seam line that cuts off a bit of a tuck leaves it with its film") {
     CHECK(out.plan->job().pieces.size() == 2);
 }
 
+TEST_CASE("seam lines that cross at the panel's edge leave tips thinner than any knife") {
+    const auto out = planned("outline: [[0, 0], [101, 0], [106.2, 1092], [5.2, 1092]], forward: up, "
+                             "edges: none, seam: at lines, seam lines: ["
+                             "{line: [[15.2, -100], [-10.7, 1192]], use: always}, "
+                             "{line: [[2.1, -100], [3, 1192]], use: always}]",
+                             "roll: {width: 300}\nallowances: {overlap: 17.3, handling: 20}\n",
+                             CutBy::straight);
+    REQUIRE(out.plan);
+    CHECK(out.plan->job().pieces.size() == 3);
+}
+
 TEST_CASE("a sliver of a tuck beyond the stop of an end is left out") {
     CHECK(planned("girths: [{at: 10, up: 106, down: 241.3}, {at: 21, up: 295.5, down: 247.8}, "
                   "{at: 32, up: 89.2, down: 174}, {at: 43, up: 109, down: 138}], "
