@@ -6,6 +6,7 @@
 #include "nest/straight/emit.hpp"
 #include "nest/straight/in_order.hpp"
 #include "nest/straight/many.hpp"
+#include "nest/straight/narrower.hpp"
 #include "nest/straight/run.hpp"
 
 #include <algorithm>
@@ -98,9 +99,7 @@ std::optional<Found> find(const Problem& problem, const Goal& goal, const Effort
     return Found{run.best(), run.proof(), run.bound(), run.stopped(), run.is_shortest()};
 }
 
-} // namespace
-
-Result nest(std::span<const Piece> pieces, std::span<const Roll> rolls, const Goal& goal,
+Result nest_alone(std::span<const Piece> pieces, std::span<const Roll> rolls, const Goal& goal,
             const Effort& effort, const Watch& watch) {
     const Problem problem = problem_of(pieces, rolls, goal);
     if (!problem.misfits.empty())
@@ -116,6 +115,47 @@ Result nest(std::span<const Piece> pieces, std::span<const Roll> rolls, const Go
     layout.stopped = found->stopped;
     layout.shortest = found->shortest;
     return {std::move(layout), {}};
+}
+
+Um new_length(const Layout& layout, std::span<const Roll> rolls) {
+    Um length = 0;
+    for (const UsedRoll& used : layout.rolls)
+        length += rolls[used.roll].is_new ? used.length : 0;
+    return length;
+}
+
+/// Where a narrower job's layout is shorter, that one.
+void take_from_narrower_jobs(Result& found, std::span<const Piece> pieces,
+                             std::span<const Roll> rolls, const Goal& goal, const Effort& effort,
+                             const Watch& watch) {
+    Um best = new_length(*found.layout, rolls);
+    for (const Narrower& job : narrower_jobs(pieces, goal)) {
+        if (found.layout->stopped || found.layout->shortest)
+            return;
+        Result narrower = nest_alone(job.pieces, rolls, job.goal, effort, watch);
+        if (!narrower.layout)
+            continue;
+        const bool stopped = narrower.layout->stopped;
+        if (const Um length = new_length(*narrower.layout, rolls); length < best) {
+            found.layout = std::move(narrower.layout);
+            found.layout->shortest = false; // of the narrower job it may be
+            best = length;
+        }
+        found.layout->stopped = stopped;
+    }
+}
+
+} // namespace
+
+/// A freer job contains the layouts of the narrower ones, but a search of more layouts may miss what
+/// a search of fewer finds. So each of them is searched with the same effort; not in trials, which
+/// only tell good ways from bad ones, nor where the watch alone ends the search.
+Result nest(std::span<const Piece> pieces, std::span<const Roll> rolls, const Goal& goal,
+            const Effort& effort, const Watch& watch) {
+    Result found = nest_alone(pieces, rolls, goal, effort, watch);
+    if (found.layout && !goal.in_order && !effort.trial && effort.amount > 0)
+        take_from_narrower_jobs(found, pieces, rolls, goal, effort, watch);
+    return found;
 }
 
 } // namespace pelt::nest::straight

@@ -1,4 +1,5 @@
 // SPDX-License-Identifier: MIT
+#include "asked_jobs.hpp"
 #include "nest/straight/random_job.hpp"
 #include "nest/straight/replay.hpp"
 
@@ -178,6 +179,45 @@ TEST_CASE("random jobs: more effort never gives a longer layout") {
             before = test::new_length(*found.layout, job.rolls);
         }
     }
+}
+
+/// The same job with fewer stages, without quarter turns, or both.
+std::vector<test::RandomJob> narrower(const test::RandomJob& job) {
+    std::vector<test::RandomJob> out;
+    test::RandomJob upright = job;
+    for (Piece& piece : upright.pieces) {
+        piece.shapes.resize(1);
+        piece.shapes.front().turns = {no_turn};
+    }
+    out.push_back(upright);
+    for (const int stages : {3, 2})
+        if (!job.goal.stages || *job.goal.stages > stages)
+            for (test::RandomJob fewer : {job, upright}) {
+                fewer.goal.stages = stages;
+                out.push_back(std::move(fewer));
+            }
+    return out;
+}
+
+TEST_CASE("random jobs: a freer job never gets a longer layout than a narrower one that it contains") {
+    int freer_is_shorter = 0;
+    const int jobs = test::asked_jobs("PELT_RANDOM_JOBS", 40); // 300 take two minutes
+    for (int i = 1; i <= jobs; ++i) {
+        const std::uint64_t seed = 9000 + static_cast<std::uint64_t>(i);
+        CAPTURE(seed);
+        const test::RandomJob job = test::random_job(seed);
+        const nest::Result free = solve(job);
+        REQUIRE(free.layout);
+        const Um length = test::new_length(*free.layout, job.rolls);
+        for (const test::RandomJob& other : narrower(job)) {
+            const nest::Result found = solve(other);
+            if (!found.layout)
+                continue;
+            CHECK(length <= test::new_length(*found.layout, job.rolls));
+            freer_is_shorter += length < test::new_length(*found.layout, job.rolls) ? 1 : 0;
+        }
+    }
+    CHECK(3 * freer_is_shorter > jobs); // else the jobs are no harder than the bound
 }
 
 TEST_CASE("random jobs: the order in which pieces come changes nothing") {
