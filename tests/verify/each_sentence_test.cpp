@@ -70,6 +70,12 @@ const std::vector<Wrong>& of_seams() {
                  q.x += 0.2;
          }},
         {"of its drawing as no seam tells",
+         [](RightPlan& p) {
+             panel_of(p, "wall").allowances.overlap = 14'200;
+             for (Seam& seam : p.job.seams)
+                 seam.overlap += seam.panel == 3 ? 200 : 0;
+         }},
+        {"of its drawing as no seam tells",
          [](RightPlan& p) { panel_of(p, "wall").lies = LiesOn::front; }},
         {"of its drawing as no seam tells",
          [](RightPlan& p) { p.job.film.allowances.overlap += 200; }},

@@ -90,6 +90,21 @@ TEST_CASE("a notch in the cut outline that reaches the film between its corners"
     CHECK(says(faults_of(plan), "piece 1 is cut smaller than what stays on the vehicle"));
 }
 
+TEST_CASE("an outline that crosses itself, all but a little of it the right way round") {
+    for (const bool cut : {false, true}) {
+        RightPlan plan = plan_of(flat);
+        Ring& ring = cut ? cut_outline(plan) : piece_of(plan, {"hood"}).wrapped.outer;
+        const auto low = std::adjacent_find(ring.begin(), ring.end(), [](GridPoint a, GridPoint b) {
+            return a.y == b.y && a.x < b.x;
+        });
+        REQUIRE(low != ring.end());
+        const Um y = low->y;
+        ring.insert(low + 1, {{300'000, y}, {300'000, y + 20'000}, {200'000, y - 20'000}});
+        CAPTURE(cut);
+        CHECK(says(faults_of(plan), "its outline is not a simple counter-clockwise ring"));
+    }
+}
+
 TEST_CASE("two holes that share a side, upright or not") {
     for (const bool upright : {false, true}) {
         RightPlan plan = plan_of(flat);
@@ -218,4 +233,36 @@ TEST_CASE("corners of two pieces are the gap apart across a diagonal, exactly") 
     CHECK(says(faults_of(plan), "closer than the spacing"));
     lie[0].at.y += 1;
     CHECK(faults_of(plan) == Told{});
+}
+
+TEST_CASE(
+    "whichever way a panel is drawn, its pieces lap as the check asks, and not the other way") {
+    for (const char* name : {"side wall", "hood", "front bumper", "hatch"})
+        for (const char* sides : {"left", "right", "both", "center"})
+            for (const char* forward : {"right", "left", "up", "down"})
+                for (const char* line : {"[[200, 0], [200, 400]]", "[[0, 150], [500, 150]]",
+                                         "[[250, 0], [250, 400]]", "[[0, 200], [500, 200]]"}) {
+                    const std::string panel =
+                        std::string("sides: ") + sides + ", forward: " + forward +
+                        ", size: [500, 400], edges: none, seam lines: [{line: " + line +
+                        ", use: always}]";
+                    CAPTURE(name);
+                    CAPTURE(panel);
+                    RightPlan plan = made_plan("vehicle: V\npanels:\n  " + std::string(name) +
+                                                   ": {" + panel + "}\n",
+                                               film, CutBy::straight, {});
+                    CHECK(faults_of(plan) == Told{});
+                    for (Seam& seam : plan.job.seams)
+                        std::swap(seam.upper_part, seam.under_part);
+                    CHECK(says(faults_of(plan), "of its drawing as no seam tells"));
+                }
+}
+
+TEST_CASE("on a hood it hangs on the middle which piece lies on top") {
+    RightPlan plan = plan_of("size: [500, 400], forward: up, edges: none, "
+                             "seam lines: [{line: [[200, 0], [200, 400]], use: always}]");
+    // Now the line lies on the other side of the middle.
+    for (Point& p : developed_of(plan, "hood").blanks.front().outline.points)
+        p.x = p.x > 250 ? 300 : p.x;
+    CHECK(says(faults_of(plan), "of its drawing as no seam tells"));
 }
