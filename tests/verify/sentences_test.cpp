@@ -266,3 +266,26 @@ TEST_CASE("on a hood it hangs on the middle which piece lies on top") {
         p.x = p.x > 250 ? 300 : p.x;
     CHECK(says(faults_of(plan), "of its drawing as no seam tells"));
 }
+
+TEST_CASE("no shape is offered a turn that its film may not have") {
+    struct Row {
+        const char* direction;
+        std::vector<int> may; ///< degrees
+        int may_not;
+    };
+    for (const Row& row : std::vector<Row>{{"one-way", {0}, 180},
+                                           {"one-way", {0}, 90},
+                                           {"two-way", {0, 180}, 90},
+                                           {"two-way", {0, 180}, 270},
+                                           {"any", {0, 90, 180, 270}, 45}}) {
+        RightPlan plan = plan_of(flat + ", direction: " + row.direction);
+        std::vector<Turn>& turns = piece_of(plan, {"hood"}).shapes.front().turns;
+        for (const int degrees : row.may)
+            turns.push_back({degrees * 1'000});
+        CAPTURE(row.direction);
+        CHECK(faults_of(plan) == Told{});
+        turns.push_back({row.may_not * 1'000});
+        CHECK(faults_of(plan) ==
+              Told{"panel 'hood', centre, copy 1: turned as its film may not lie"});
+    }
+}
