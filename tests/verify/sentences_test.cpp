@@ -289,3 +289,17 @@ TEST_CASE("no shape is offered a turn that its film may not have") {
               Told{"panel 'hood', centre, copy 1: turned as its film may not lie"});
     }
 }
+
+TEST_CASE(
+    "what pieces that lie askew lose to the grid is taken off the area that bounds the length") {
+    RightPlan plan = plan_of(flat + ", direction: any");
+    const Box box = box_of(cut_outline(plan));
+    const Um usable = plan.job.film.usable_width();
+    plan.layout.bound.length = box.along() * box.across() / usable; // rounded down: just under it
+    const std::string under = "the bound is under the pieces' area over the usable width";
+    CHECK(faults_of(plan) == Told{under});
+    plan.job.free_turns = true;
+    CHECK(faults_of(plan) == Told{});
+    plan.layout.bound.length -= 2;
+    CHECK(faults_of(plan) == Told{under});
+}
