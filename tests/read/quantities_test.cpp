@@ -74,8 +74,8 @@ TEST_CASE("yes and no are written so") {
 }
 
 TEST_CASE("long texts are cut where they are quoted") {
-    CHECK(quoted(std::string(50, 'x')) == "'" + std::string(40, 'x') + "...'");
-    CHECK(quoted("T\u00fcr") == "'T\u00fcr'");
+    CHECK(read::quoted(std::string(50, 'x')) == "'" + std::string(40, 'x') + "...'");
+    CHECK(read::quoted("T\u00fcr") == "'T\u00fcr'");
 }
 
 // ISO 4217, minor units; from memory.
