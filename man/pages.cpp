@@ -42,9 +42,15 @@ std::map<std::string, std::string> file_fillings(const std::string& path, const 
              pelt::cli::escaped(contents_of((folder + "example-" + name + ".yaml").c_str()))}};
 }
 
+std::map<std::string, std::string> vehicle_fillings(const std::string& path) {
+    auto out = file_fillings(path, "vehicle", pelt::read::In::vehicle);
+    out["LIMITS"] = pelt::cli::limit_list();
+    return out;
+}
+
 std::map<std::string, std::string> fillings_of(const std::string& path) {
     if (ends_with(path, "pelt-vehicle.5.in"))
-        return file_fillings(path, "vehicle", pelt::read::In::vehicle);
+        return vehicle_fillings(path);
     if (ends_with(path, "pelt-film.5.in"))
         return file_fillings(path, "film", pelt::read::In::film);
     if (ends_with(path, "pelt-stock.5.in"))

@@ -13,6 +13,7 @@
 #include "cli/statuses.hpp"
 #include "cli/values.hpp"
 #include "model/error.hpp"
+#include "model/utf8.hpp"
 #include "read/kind.hpp"
 #include "report/report.hpp"
 
@@ -39,7 +40,7 @@ std::size_t all_of(const Vehicle& vehicle) {
 }
 
 std::string line_for(const Vehicle& vehicle) {
-    std::string text = vehicle.file + ": vehicle " + in_quotes(vehicle.name) + ", " +
+    std::string text = printable(vehicle.file) + ": vehicle " + in_quotes(vehicle.name) + ", " +
                        counted(vehicle.panels.size(), "panel");
     if (all_of(vehicle) != vehicle.panels.size())
         text += " (" + std::to_string(all_of(vehicle)) + " with both sides and all copies)";
@@ -56,7 +57,7 @@ std::string direction_of(const Film& film) {
 }
 
 std::string line_for(const Film& film) {
-    return film.file + ": film " + in_quotes(film.name) + ", " +
+    return printable(film.file) + ": film " + in_quotes(film.name) + ", " +
            std::to_string(film.width / um_per_mm) + " mm wide, " + direction_of(film) +
            (film.demonstration ? ", demonstration\n" : "\n");
 }
@@ -66,19 +67,19 @@ std::string line_for(const Stock& stock) {
     std::map<std::string, Um> lengths;
     for (const StockRoll& roll : stock.rolls)
         lengths[roll.film] += roll.length;
-    std::string text = stock.file + ": stock, " + counted(stock.rolls.size(), "roll");
+    std::string text = printable(stock.file) + ": stock, " + counted(stock.rolls.size(), "roll");
     for (const auto& [film, length] : lengths)
         text += ", " + std::to_string(length / um_per_mm) + " mm of " + in_quotes(film);
     return text + (stock.demonstration ? ", demonstration\n" : "\n");
 }
 
 std::string line_for(const Shop& shop) {
-    return shop.file + ": shop " + in_quotes(shop.name) + ", crew of " + std::to_string(shop.crew) +
+    return printable(shop.file) + ": shop " + in_quotes(shop.name) + ", crew of " + std::to_string(shop.crew) +
            (shop.demonstration ? ", demonstration\n" : "\n");
 }
 
 std::string line_for(const Jobs& jobs) {
-    return jobs.file + ": " + counted(jobs.jobs.size(), "job") +
+    return printable(jobs.file) + ": " + counted(jobs.jobs.size(), "job") +
            (jobs.demonstration ? ", demonstration\n" : "\n");
 }
 

@@ -101,6 +101,8 @@ int tell_failure(const char* what) {
 int run(int argc, char** argv) {
     // A parent may have had it ignored; a closed pipe is to end us without a word.
     std::signal(SIGPIPE, SIG_DFL);
+    // A limit on the size of files is an error like a full disk.
+    std::signal(SIGXFSZ, SIG_IGN);
     std::set_terminate(end_of_a_throw);
     try {
         return run_words({argv + (argc > 0 ? 1 : 0), argv + argc});

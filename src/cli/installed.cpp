@@ -4,7 +4,12 @@
 #include "cli/nearest.hpp"
 #include "cli/values.hpp"
 
+#include <dirent.h>
+
 #include <algorithm>
+#include <new>
+#include <memory>
+#include <cerrno>
 #include <array>
 #include <filesystem>
 #include <system_error>
@@ -47,17 +52,24 @@ void add_folders_of_path(const std::string& list, std::vector<std::string>& out)
     }
 }
 
+struct CloseFolder {
+    void operator()(DIR* folder) const { ::closedir(folder); }
+};
+
+/// By the system's own calls: the library's iterator asks for memory where nothing can be thrown, and ends
+/// the program when there is none.
 void add_files_of(const fs::path& folder, InstalledFile like, Files& out) {
-    std::error_code error;
-    fs::directory_iterator entry(folder, error);
-    while (!error && entry != fs::directory_iterator{}) {
+    const std::unique_ptr<DIR, CloseFolder> open(::opendir(folder.c_str()));
+    if (!open && errno == ENOMEM)
+        throw std::bad_alloc();
+    while (const dirent* entry = open ? ::readdir(open.get()) : nullptr) {
+        const fs::path path = folder / entry->d_name;
         std::error_code no_type;
-        if (entry->path().extension() == ending && entry->is_regular_file(no_type)) {
-            like.name = entry->path().stem().string();
-            like.path = entry->path().string();
+        if (path.extension() == ending && fs::is_regular_file(path, no_type)) {
+            like.name = path.stem().string();
+            like.path = path.string();
             out.push_back(like);
         }
-        entry.increment(error);
     }
 }
 

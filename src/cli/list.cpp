@@ -8,6 +8,7 @@
 #include "cli/modeline.hpp"
 #include "cli/statuses.hpp"
 #include "cli/values.hpp"
+#include "model/utf8.hpp"
 #include "report/report.hpp"
 
 #include <algorithm>
@@ -25,27 +26,32 @@ std::string title_of(const InstalledFile& file) {
     if (file.is_film) {
         const auto film = read::film(*text.value);
         if (!film.value)
-            return "(wrong: see 'pelt check " + file.name + "')";
+            return "(wrong: see 'pelt check " + printable(file.name) + "')";
         title = film.value->name;
         demonstration = film.value->demonstration;
     } else {
         const auto vehicle = read::vehicle(*text.value);
         if (!vehicle.value)
-            return "(wrong: see 'pelt check " + file.name + "')";
+            return "(wrong: see 'pelt check " + printable(file.name) + "')";
         title = vehicle.value->name;
         demonstration = vehicle.value->demonstration;
     }
     return title + (demonstration ? " (demonstration)" : "");
 }
 
+std::string padded(std::string text, std::size_t width) {
+    text.resize(std::max(width, text.size()), ' ');
+    return text;
+}
+
 std::string section(const std::vector<InstalledFile>& files, bool films) {
     std::size_t longest = 0;
     for (const InstalledFile& file : files)
-        longest = std::max(longest, file.name.size());
+        longest = std::max(longest, printable(file.name).size());
     std::string text;
     for (const InstalledFile& file : files)
         if (file.is_film == films)
-            text += "  " + file.name + std::string(longest + 2 - file.name.size(), ' ') +
+            text += "  " + padded(printable(file.name), longest + 2) +
                     title_of(file) + (file.is_yours ? " (yours)" : "") + "\n";
     return (films ? "Films:\n" : "Vehicles:\n") + (text.empty() ? "  none\n" : text);
 }
@@ -58,7 +64,7 @@ int list_all(const Context& context) {
                                      [](const InstalledFile& file) { return file.is_yours; });
     const auto own = own_folder(context.world);
     if (has_own && own)
-        text += "\nYours are in " + *own + ".\n";
+        text += "\nYours are in " + printable(*own) + ".\n";
     Faults alike;
     for (const InstalledFile& file : files)
         if (!file.also_at.empty())

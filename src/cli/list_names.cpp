@@ -4,6 +4,7 @@
 #include "cli/complaints.hpp"
 #include "cli/files.hpp"
 #include "cli/installed.hpp"
+#include "model/utf8.hpp"
 
 #include <algorithm>
 #include <string>
@@ -17,8 +18,8 @@ namespace {
 class Names {
 public:
     void add(std::string_view kind, const std::string& name) {
-        // What holds a line end or a comma cannot be said on a command line anyway.
-        if (name.empty() || name.find_first_of(",\n\t") != std::string::npos)
+        // A comma cannot be said on a command line, and control characters must not reach a terminal.
+        if (name.empty() || name.find(',') != std::string::npos || printable(name) != name)
             return;
         std::string line = std::string(kind) + "\t" + name + "\n";
         if (std::find(lines_.begin(), lines_.end(), line) == lines_.end())

@@ -4,6 +4,7 @@
 #include "cli/options.hpp"
 #include "cli/statuses.hpp"
 #include "model/error.hpp"
+#include "model/limits.hpp"
 
 #include <array>
 #include <charconv>
@@ -102,6 +103,13 @@ std::string example_list() {
 }
 
 } // namespace
+
+std::string limit_list() {
+    std::string text = ".Bl -tag -width \"00,000,000 bytes\" -compact\n";
+    for (const limit::Told& one : limit::all())
+        text += ".It " + escaped(one.most) + "\n" + escaped(one.what) + "\n";
+    return text + ".El\n";
+}
 
 std::string escaped(std::string_view text) {
     std::string out;

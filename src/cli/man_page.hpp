@@ -15,6 +15,9 @@ std::string filled(std::string_view text, const std::map<std::string, std::strin
 /// What pelt.1.in is filled with, but for the date.
 std::map<std::string, std::string> manual_fillings();
 
+/// What files and jobs may hold at most.
+std::string limit_list();
+
 /// "November 25, 2026" from "2026-11-25".
 std::string mdoc_date(std::string_view iso_date);
 /// "2026-11-25" from seconds since 1970, UTC.

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "cli/messages.hpp"
 
+#include "model/utf8.hpp"
 #include <cstdio>
 #include <utility>
 
@@ -39,7 +40,7 @@ std::string behind_place(const Fault& fault, Unit unit) {
 std::string place_of(const Fault& fault) {
     if (!fault.place.source)
         return "pelt: ";
-    std::string text = fault.place.source->name + ":";
+    std::string text = printable(fault.place.source->name) + ":";
     if (fault.place.line > 0 && fault.place.source->is_table)
         text += cell_name(fault.place.line, fault.place.column) + ":";
     else if (fault.place.line > 0)
@@ -92,7 +93,7 @@ void Messages::tell(const Faults& faults) const {
 
 void Messages::tell_unlisted(const std::string& file, std::size_t count) const {
     if (count > 0)
-        sink_(file + ": and " + std::to_string(count) + " more like these\n");
+        sink_(printable(file) + ": and " + std::to_string(count) + " more like these\n");
 }
 
 void Messages::say(std::string_view line) const {

@@ -40,11 +40,16 @@ std::string folder_of(const std::string& path) {
     return folder.empty() ? "." : folder;
 }
 
-/// Where a link leads, so that the link stays one.
+/// Where a link leads, so that the link stays one; also where nothing is yet.
 std::string behind_links(const std::string& path) {
+    constexpr int most_links = 40; // as the kernel has it
     std::error_code error;
-    const fs::path real = fs::canonical(path, error);
-    return error ? path : real.string();
+    if (const fs::path real = fs::canonical(path, error); !error)
+        return real.string();
+    fs::path at = path;
+    for (int link = 0; link < most_links && fs::is_symlink(at, error); ++link)
+        at = at.parent_path() / fs::read_symlink(at, error); // an absolute one takes its place
+    return at.string();
 }
 
 bool exists_irregular(const std::string& path) {
@@ -70,6 +75,23 @@ int write_and_close(int descriptor, std::string_view bytes) {
     const int close_error = ::close(descriptor) == 0 ? 0 : errno;
     return error != 0 ? error : close_error;
 }
+
+/// While it lives, a pipe without a reader is an error that is told, and ends nobody.
+class BrokenPipesAreTold {
+public:
+    BrokenPipesAreTold() {
+        struct sigaction ignore {};
+        ignore.sa_handler = SIG_IGN;
+        ::sigemptyset(&ignore.sa_mask);
+        ::sigaction(SIGPIPE, &ignore, &before_);
+    }
+    ~BrokenPipesAreTold() { ::sigaction(SIGPIPE, &before_, nullptr); }
+    BrokenPipesAreTold(const BrokenPipesAreTold&) = delete;
+    BrokenPipesAreTold& operator=(const BrokenPipesAreTold&) = delete;
+
+private:
+    struct sigaction before_ {};
+};
 
 /// While it lives, signals that would end the program wait, so that no temporary stays behind.
 class SignalsWait {
@@ -136,7 +158,9 @@ private:
     std::string path_;
 };
 
+/// To open a pipe may take as long as its reader likes, so signals do not wait here.
 int write_directly(const std::string& path, std::string_view bytes) {
+    const BrokenPipesAreTold told;
     const int descriptor = ::open(path.c_str(), O_WRONLY | O_CLOEXEC);
     return descriptor < 0 ? errno : write_and_close(descriptor, bytes);
 }
@@ -149,9 +173,10 @@ std::optional<PlaceOfOutput> place_of_output(const std::string& path) {
     if ((printed ? ::fstat(STDOUT_FILENO, &about) : ::stat(path.c_str(), &about)) == 0)
         return S_ISREG(about.st_mode) ? std::optional(PlaceOfOutput{about.st_dev, about.st_ino, ""})
                                       : std::nullopt;
-    if (printed || ::stat(folder_of(path).c_str(), &about) != 0)
+    const std::string behind = printed ? path : behind_links(path);
+    if (printed || ::stat(folder_of(behind).c_str(), &about) != 0)
         return std::nullopt;
-    return PlaceOfOutput{about.st_dev, about.st_ino, fs::path(path).filename().string()};
+    return PlaceOfOutput{about.st_dev, about.st_ino, fs::path(behind).filename().string()};
 }
 
 std::string name_of_output(const std::string& path) {
@@ -180,14 +205,15 @@ std::optional<Fault> cannot_write(const std::string& path) {
 }
 
 std::optional<Fault> write_files(const std::vector<Output>& files) {
+    for (const Output& file : files)
+        if (exists_irregular(file.path))
+            if (const int error = write_directly(file.path, file.bytes); error != 0)
+                return write_fault(file.path, error);
     const SignalsWait wait;
     std::vector<std::pair<const Output*, Temporary>> temporaries;
     for (const Output& file : files) {
-        if (exists_irregular(file.path)) {
-            if (const int error = write_directly(file.path, file.bytes); error != 0)
-                return write_fault(file.path, error);
+        if (exists_irregular(file.path))
             continue;
-        }
         temporaries.emplace_back(&file, Temporary(behind_links(file.path)));
         if (const int error = temporaries.back().second.fill(file.bytes); error != 0)
             return write_fault(file.path, error);

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MIT
 #include "model/error.hpp"
+#include "model/limits.hpp"
 #include "model/marked_length.hpp"
 #include "order/binding.hpp"
 #include "order/buying.hpp"
@@ -91,6 +92,28 @@ void tell_misfits(const Job& job, const std::vector<std::size_t>& misfits, Fault
     }
 }
 
+/// Counted before any is made: a line of a file can ask for more than memory holds.
+void tell_too_many(const Job& job, Faults& faults) {
+    std::size_t pieces = 0;
+    for (std::size_t v = 0; v < job.vehicles.size(); ++v)
+        for (std::size_t p = 0; p < job.vehicles[v].panels.size(); ++p) {
+            const Panel& panel = job.vehicles[v].panels[p];
+            for (const Side side : sides_of(panel.sides))
+                if (!std::binary_search(job.left_out.begin(), job.left_out.end(),
+                                        LeftOut{static_cast<int>(v), static_cast<int>(p), side}))
+                    pieces += static_cast<std::size_t>(panel.faces) *
+                              static_cast<std::size_t>(panel.count) *
+                              static_cast<std::size_t>(job.times);
+        }
+    if (pieces > limit::pieces)
+        faults.push_back({Severity::job,
+                          {},
+                          "",
+                          "the job has " + limit::in_groups(pieces) + " pieces, more than " +
+                              limit::in_groups(limit::pieces),
+                          "plan it in several parts, by --only, --times or 'count'"});
+}
+
 /// No silence: an order that is not there must not look like one that is.
 Fault nothing_found() {
     return {Severity::job,
@@ -130,6 +153,7 @@ Job job_from(Request& request, Faults& faults) {
     job.also_read = request.also_read;
     job.vehicles = std::move(request.vehicles);
     job.left_out = left_out_by(request.selection, job.vehicles, faults);
+    tell_too_many(job, faults);
     job.left_on = left_on_by(request.leave, job.vehicles, faults);
     for (Vehicle& vehicle : job.vehicles)
         for (Panel& panel : vehicle.panels) {

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: MIT
 #include "read/context.hpp"
 
+#include "model/limits.hpp"
+
 #include <algorithm>
 #include <tuple>
 
@@ -34,6 +36,28 @@ void Context::add(Faults faults) {
         if (told_++ < most_kept)
             faults_.push_back(std::move(fault));
     }
+}
+
+bool Context::may_draw(std::size_t points, const Place& place) {
+    const bool told = drawn_ > limit::drawn_points;
+    drawn_ += points;
+    if (drawn_ <= limit::drawn_points)
+        return true;
+    if (!told)
+        fault(place,
+              "the outlines of the file take more than " + limit::in_groups(limit::drawn_points) +
+                  " points up to here, those along arcs included",
+              "make several files of it, or leave out points that lie on a straight line");
+    else
+        ++wrong_;
+    return false;
+}
+
+bool Context::may_compare(std::size_t letters) {
+    if (letters > limit::letters_compared - compared_)
+        return false;
+    compared_ += letters;
+    return true;
 }
 
 void Context::finish(Faults& faults, std::size_t& unlisted) && {

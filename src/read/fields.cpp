@@ -2,6 +2,7 @@
 #include "read/fields.hpp"
 
 #include "model/error.hpp"
+#include "model/limits.hpp"
 #include "read/quantities.hpp"
 #include "read/suggest.hpp"
 #include "read/syntax.hpp"
@@ -74,9 +75,6 @@ std::string present_word(const std::string& written, In map) {
     const Key* key = near.empty() ? nullptr : find_key(map, near);
     return key != nullptr && near == key->also ? std::string(key->name) : written;
 }
-
-/// More entries than any vehicle has; keeps the work on a hostile file small.
-constexpr std::size_t most_entries = 1'000;
 
 } // namespace
 
@@ -337,7 +335,7 @@ std::optional<Fields> Fields::map(std::string_view name) const {
 }
 
 bool Fields::few_enough(const Entry& entry, std::size_t entries) const {
-    if (entries <= most_entries)
+    if (entries <= limit::entries)
         return true;
     context_->fault(entry.place, quoted(entry.key) + " has more than 1000 entries",
                     "leave some out, or make several files of it");

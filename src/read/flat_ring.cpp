@@ -2,6 +2,7 @@
 #include "read/flat_ring.hpp"
 
 #include "geometry/predicates.hpp"
+#include "model/limits.hpp"
 #include "read/outline.hpp"
 
 #include <algorithm>
@@ -10,8 +11,6 @@
 
 namespace pelt::read {
 namespace {
-
-constexpr double most_ring_points = 1e6;
 
 /// A circular arc from one point to another.
 struct Arc {
@@ -74,6 +73,8 @@ std::optional<FlatRing> flat_ring(const OutlineForm& form) {
     FlatRing flat;
     const std::size_t n = form.segments.size();
     double points = static_cast<double>(n);
+    if (n > limit::outline_points)
+        return std::nullopt;
     add(flat, on_grid(form.segments.front().to), 0);
     for (std::size_t i = 1; i <= n; ++i) {
         const std::size_t segment = i % n;
@@ -82,7 +83,7 @@ std::optional<FlatRing> flat_ring(const OutlineForm& form) {
             const Arc arc = arc_through(form.segments[i - 1].to, *s.through, s.to);
             const double chords = arc.chords();
             points += chords;
-            if (points > most_ring_points)
+            if (points > static_cast<double>(limit::outline_points))
                 return std::nullopt;
             for (double k = 1; k < chords; ++k)
                 add(flat, on_grid(arc.at(k / chords)), segment);

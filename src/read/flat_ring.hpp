@@ -19,8 +19,8 @@ struct FlatRing {
 
 inline constexpr double arc_tolerance_mm = 0.05;
 
-/// Arcs become chords that stay within arc_tolerance_mm of them. None when that takes more than a
-/// million points.
+/// Arcs become chords that stay within arc_tolerance_mm of them. None when that takes more points
+/// than an outline may have.
 std::optional<FlatRing> flat_ring(const OutlineForm& form);
 
 /// The ring that a girth panel's stations span; where edges are smooth, one around it.

@@ -5,6 +5,7 @@
 #include "read/document.hpp"
 #include "read/quantities.hpp"
 #include "read/source_beside.hpp"
+#include "read/stays_inside.hpp"
 #include "trade/likeness.hpp"
 
 #include <array>
@@ -19,11 +20,6 @@ namespace fs = std::filesystem;
 
 fs::path folder_of(const std::string& file) {
     return file == "-" ? fs::path() : fs::path(file).parent_path();
-}
-
-bool stays_inside(const std::string& file) {
-    return file.front() != '/' && file.find("..") == std::string::npos &&
-           file.find('\\') == std::string::npos;
 }
 
 std::shared_ptr<const Source> told(Reading<std::shared_ptr<const Source>> loaded,

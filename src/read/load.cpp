@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MIT
 // The only place that opens input files.
+#include "model/limits.hpp"
 #include "read/quantities.hpp"
 #include "read/read.hpp"
 #include "read/source_beside.hpp"
@@ -127,11 +128,11 @@ Reading<std::shared_ptr<const Source>> load(const std::string& path) {
     auto source = std::make_shared<Source>();
     source->name = path;
     source->is_table = is_table_name(path);
-    if (!read_all(file.get(), source->text, largest_file)) {
+    if (!read_all(file.get(), source->text, limit::file_bytes)) {
         out.faults.push_back(not_read(path, "cannot be read: " + reason(errno), ""));
         return out;
     }
-    if (source->text.size() > largest_file)
+    if (source->text.size() > limit::file_bytes)
         out.faults.push_back(too_large(source));
     else
         out.value = std::move(source);
@@ -142,7 +143,7 @@ Reading<std::shared_ptr<const Source>> source_beside(const Place& named_at, cons
                                                      const std::string& called,
                                                      const Naming& naming) {
     const std::string& owner = named_at.source->name;
-    BytesRead got = bytes_beside(owner, file, largest_file, naming);
+    BytesRead got = bytes_beside(owner, file, limit::file_bytes, naming);
     Reading<std::shared_ptr<const Source>> out;
     if (got.file)
         out.files.push_back(*got.file);

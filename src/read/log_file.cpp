@@ -1,32 +1,25 @@
 // SPDX-License-Identifier: MIT
+#include "model/limits.hpp"
 #include "read/bytes_of_file.hpp"
 #include "read/log.hpp"
 #include "read/quantities.hpp"
+#include "read/stays_inside.hpp"
 #include "read/text_check.hpp"
 
 #include <filesystem>
 #include <utility>
 
 namespace pelt::read {
-namespace {
-
-bool inside_folder(const std::string& file) {
-    return file.front() != '/' && file.find("..") == std::string::npos &&
-           file.find('\\') == std::string::npos;
-}
-
-} // namespace
-
 std::shared_ptr<const Log> log_named(const Entry& entry, const std::string& file,
                                      Context& context) {
     const std::string name = "the log " + read::quoted(file);
-    if (!inside_folder(file)) {
+    if (!stays_inside(file)) {
         context.fault(entry.value.place, name + " is not in the shop file's folder",
                       "put it beside the shop file, or in a folder below");
         return nullptr;
     }
     const std::string& owner = entry.place.source->name;
-    BytesRead got = bytes_beside(owner, file, largest_file,
+    BytesRead got = bytes_beside(owner, file, limit::file_bytes,
                                  {"the shop file", "give a CSV file", "begin a new one"});
     if (got.file)
         context.files.push_back(*got.file);

@@ -70,7 +70,7 @@ void tell_no_such(const Entry& own, const Node& others, Context& context) {
     for (const Entry& entry : others.entries)
         known.push_back(entry.key);
     context.fault(own.place, "the other vehicle has no panel " + quoted(own.key) + " to leave out",
-                  did_you_mean(own.key, known, "its panels are", "and"));
+                  did_you_mean(own.key, known, "its panels are", context, "and"));
 }
 
 bool is_a_word(const Node& node) {

@@ -14,11 +14,15 @@ void check_reference(const std::string& name, std::string_view label, const Plac
         context.fault(place, {});
         return;
     }
+    const auto [remedy, is_new] = context.remedies.try_emplace(names.sort + ":" + name);
+    if (is_new)
+        remedy->second =
+            names.known->empty()
+                ? "list it under '" + names.sort + "'"
+                : did_you_mean(name, {names.known->begin(), names.known->end()}, "it has", context);
     context.fault(place,
                   std::string(label) + ": the file has no " + names.sort + " " + quoted(name),
-                  names.known->empty()
-                      ? "list it under '" + names.sort + "'"
-                      : did_you_mean(name, {names.known->begin(), names.known->end()}, "it has"));
+                  remedy->second);
 }
 
 } // namespace pelt::read

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MIT
 // The openings, seam lines and inlays of a panel.
+#include "model/limits.hpp"
 #include "read/flat_ring.hpp"
 #include "read/outline.hpp"
 #include "read/panel.hpp"
@@ -10,9 +11,6 @@
 
 namespace pelt::read {
 namespace {
-
-constexpr std::size_t most_seam_lines = 50;
-constexpr std::size_t most_seam_points = 50;
 
 /// Which hole of a scan; false where that is not said rightly.
 bool read_hole(const Fields& fields, const Entry& entry, const SurfaceForm& form, Opening& opening,
@@ -123,9 +121,9 @@ void read_seam_line(const Node& item, Panel& panel, Context& context) {
     if (entry == nullptr || entry->value.kind == Node::Kind::refused)
         return;
     const std::size_t points = entry->value.items.size();
-    if (entry->value.kind != Node::Kind::list || points < 2 || points > most_seam_points) {
+    if (entry->value.kind != Node::Kind::list || points < 2 || points > limit::seam_points) {
         context.fault(entry->place,
-                      "'line' is not a list of 2 to " + std::to_string(most_seam_points) +
+                      "'line' is not a list of 2 to " + std::to_string(limit::seam_points) +
                           " points",
                       "write it like [[0, 200], [900, 200]]");
         return;
@@ -149,9 +147,9 @@ void read_seam_line(const Node& item, Panel& panel, Context& context) {
 
 void read_seam_lines(const Fields& fields, Panel& panel, Context& context) {
     if (const std::vector<Node>* lines = fields.list("seam lines")) {
-        if (lines->size() > most_seam_lines)
+        if (lines->size() > limit::seam_lines)
             context.fault(fields.entry("seam lines")->place,
-                          "'seam lines' has more than " + std::to_string(most_seam_lines) +
+                          "'seam lines' has more than " + std::to_string(limit::seam_lines) +
                               " lines",
                           "leave some out");
         else

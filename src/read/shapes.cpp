@@ -2,6 +2,7 @@
 #include "read/shapes.hpp"
 
 #include "geometry/predicates.hpp"
+#include "model/limits.hpp"
 #include "read/flat_ring.hpp"
 #include "read/outline.hpp"
 #include "read/quantities.hpp"
@@ -74,10 +75,15 @@ private:
                                          const Place& place) {
         auto flat = flat_ring(form);
         if (!flat) {
-            context_.fault(place, label + " has arcs that take more than a million points",
-                           "give fewer or smaller arcs");
+            context_.fault(place,
+                           label + " takes more than " +
+                               limit::in_groups(limit::outline_points) +
+                               " points, those along its arcs included",
+                           "leave out points that lie on a straight line, or give fewer arcs");
             return std::nullopt;
         }
+        if (!context_.may_draw(flat->ring.size(), place))
+            return std::nullopt;
         Figure figure{label, place, std::move(flat->ring), std::move(flat->segment), &form, false};
         if (figure.ring.size() < 3 || all_on_a_line(figure.ring)) {
             context_.fault(place, label + " encloses no area", "check its points");

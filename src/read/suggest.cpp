@@ -1,11 +1,13 @@
 // SPDX-License-Identifier: MIT
 #include "read/suggest.hpp"
 
+#include "read/context.hpp"
 #include "read/meanings.hpp"
 #include "read/quantities.hpp"
 
 #include <algorithm>
 #include <cstddef>
+#include <utility>
 
 namespace pelt::read {
 namespace {
@@ -123,15 +125,29 @@ std::vector<std::string> by_likeness(std::string_view word, std::vector<std::str
     if (word.size() > longest_compared)
         return known;
     const std::string meant = folded(word);
-    const auto rank = [&](const std::string& candidate) {
-        return std::min(not_alike, candidate.size() > longest_compared
-                                       ? not_alike
-                                       : unlikeness(meant, folded(candidate)));
-    };
-    std::stable_sort(known.begin(), known.end(), [&](const std::string& a, const std::string& b) {
-        return rank(a) < rank(b);
-    });
+    std::vector<std::pair<double, std::string>> ranked;
+    for (std::string& candidate : known) {
+        const double rank = candidate.size() > longest_compared
+                                ? not_alike
+                                : std::min(not_alike, unlikeness(meant, folded(candidate)));
+        ranked.emplace_back(rank, std::move(candidate));
+    }
+    std::stable_sort(ranked.begin(), ranked.end(),
+                     [](const auto& a, const auto& b) { return a.first < b.first; });
+    known.clear();
+    for (auto& [rank, candidate] : ranked)
+        known.push_back(std::move(candidate));
     return known;
+}
+
+constexpr std::size_t most_named = 8;
+
+/// "LEAD 'a', 'b' … and N more", of more than are named.
+std::string first_of(const std::vector<std::string>& words, std::string_view lead) {
+    std::string text(lead);
+    for (std::size_t i = 0; i < most_named; ++i)
+        text += (i > 0 ? ", " : " ") + quoted(words[i]);
+    return text + " and " + std::to_string(words.size() - most_named) + " more";
 }
 
 } // namespace
@@ -150,16 +166,27 @@ std::string did_you_mean(std::string_view word, const std::vector<std::string>& 
                          std::string_view lead, std::string_view last_joint) {
     if (const std::vector<std::string> meant = likely_meant(word, known); !meant.empty())
         return "did you mean " + listed(meant) + "?";
-    constexpr std::size_t most = 8;
     if (known.empty())
         return {};
-    if (known.size() <= most)
+    if (known.size() <= most_named)
         return std::string(lead) + " " + listed(known, last_joint);
-    const std::vector<std::string> likeliest = by_likeness(word, known);
-    std::string text(lead);
-    for (std::size_t i = 0; i < most; ++i)
-        text += (i > 0 ? ", " : " ") + quoted(likeliest[i]);
-    return text + " and " + std::to_string(known.size() - most) + " more";
+    return first_of(by_likeness(word, known), lead);
+}
+
+std::size_t letters_to_compare(std::string_view word, const std::vector<std::string>& known) {
+    if (word.size() > longest_compared)
+        return 0;
+    std::size_t letters = 0;
+    for (const std::string& candidate : known)
+        letters += candidate.size() > longest_compared ? 0 : candidate.size();
+    return 2 * word.size() * letters; // by the letters of the whole, then by those of its words
+}
+
+std::string did_you_mean(std::string_view word, const std::vector<std::string>& known,
+                         std::string_view lead, Context& context, std::string_view last_joint) {
+    if (known.size() <= most_named || context.may_compare(letters_to_compare(word, known)))
+        return did_you_mean(word, known, lead, last_joint);
+    return first_of(known, lead);
 }
 
 } // namespace pelt::read

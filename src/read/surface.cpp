@@ -3,16 +3,15 @@
 
 #include "geometry/mesh/facing.hpp"
 #include "geometry/space.hpp"
-#include "read/bytes_of_file.hpp"
 #include "read/document.hpp"
-#include "read/mesh/mesh_file.hpp"
+#include "read/known_scans.hpp"
 #include "read/quantities.hpp"
 #include "read/scan_side.hpp"
+#include "read/stays_inside.hpp"
 
 #include <algorithm>
 #include <array>
 #include <cmath>
-#include <cstdint>
 #include <utility>
 
 namespace pelt::read {
@@ -27,20 +26,6 @@ constexpr double largest_mm = 30'000;
 constexpr double smallest_mm = 1;
 /// Of a direction's length: less than this in the plane of the panel is "out of the panel".
 constexpr double within_the_panel = .35;
-
-/// FNV-1a, 64 bits (draft-eastlake-fnv).
-std::string digest_of(std::string_view bytes) {
-    std::uint64_t hash = 0xcbf29ce484222325ULL;
-    for (const char c : bytes) {
-        hash ^= static_cast<unsigned char>(c);
-        hash *= 0x100000001b3ULL;
-    }
-    constexpr std::string_view digits = "0123456789abcdef";
-    std::string out;
-    for (int shift = 60; shift >= 0; shift -= 4)
-        out += digits[(hash >> static_cast<unsigned>(shift)) & 15U];
-    return out;
-}
 
 Point3 in_plane(Point3 v, Point3 normal) {
     return v - dot(v, normal) * normal;
@@ -70,7 +55,7 @@ public:
         if (scan_ && forward && up && right_side_out(*forward, *up, outside))
             set_frame(*forward, *up);
         if (scan_)
-            form_.surface = std::make_shared<const Surface>(*std::move(scan_));
+            form_.surface = context_.scans->shared(*std::move(scan_));
         panel_.form = std::move(form_);
     }
 
@@ -97,8 +82,7 @@ private:
     }
 
     bool inside_folder(const std::string& file) {
-        if (file.front() != '/' && file.find("..") == std::string::npos &&
-            file.find('\\') == std::string::npos)
+        if (stays_inside(file))
             return true;
         context_.fault(entry_.value.place,
                        "the scan " + quoted(file) + " is not in the vehicle file's folder",
@@ -107,32 +91,29 @@ private:
     }
 
     void load_scan() {
-        const BytesRead bytes = bytes_beside(entry_.place.source->name, form_.file, largest_scan);
+        const ScanFile& scan =
+            context_.scans->of(entry_.place.source->name, form_.file, form_.unit);
         const std::string name = "the scan " + quoted(form_.file);
-        if (bytes.file)
-            context_.files.push_back(*bytes.file);
-        if (!bytes.bytes) {
-            context_.add({{bytes.not_opened ? Severity::access : Severity::file, entry_.value.place,
-                           panel_.name, name + " " + bytes.what, bytes.remedy}});
+        if (scan.opened.file)
+            context_.files.push_back(*scan.opened.file);
+        if (!scan.opened.bytes) {
+            context_.add(
+                {{scan.opened.not_opened ? Severity::access : Severity::file, entry_.value.place,
+                  panel_.name, name + " " + scan.opened.what, scan.opened.remedy}});
             return;
         }
-        MeshRead read = parse_mesh(form_.file, *bytes.bytes);
-        if (!read.mesh) {
-            context_.fault(entry_.value.place, name + " " + read.what, read.remedy);
+        if (!scan.what.empty()) {
+            context_.fault(entry_.value.place, name + " " + scan.what, scan.remedy);
             return;
         }
-        const double scale = length_of(form_.unit).mm();
-        for (Point3& p : read.mesh->points)
-            p = scale * p;
-        form_.digest = digest_of(*bytes.bytes);
-        geometry::SurfaceFound found = geometry::surface_of(std::move(*read.mesh));
-        for (const std::string& remark : found.remarks)
+        form_.digest = scan.digest;
+        for (const std::string& remark : scan.found.remarks)
             context_.add(
                 {{Severity::warning, entry_.value.place, panel_.name, name + " " + remark, ""}});
-        if (!found.surface)
-            context_.fault(entry_.value.place, name + " " + found.what, found.remedy);
-        else if (right_size(*found.surface, name))
-            scan_ = std::move(found.surface);
+        if (!scan.found.surface)
+            context_.fault(entry_.value.place, name + " " + scan.found.what, scan.found.remedy);
+        else if (right_size(*scan.found.surface, name))
+            scan_ = scan.found.surface;
     }
 
     bool right_size(const Surface& surface, const std::string& name) {

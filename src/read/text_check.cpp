@@ -1,11 +1,13 @@
 // SPDX-License-Identifier: MIT
 #include "read/text_check.hpp"
 
+#include "model/limits.hpp"
 #include "model/utf8.hpp"
 
 #include <algorithm>
 #include <optional>
 #include <string_view>
+#include <utility>
 
 namespace pelt::read {
 namespace {
@@ -58,15 +60,26 @@ std::optional<std::size_t> tab_in_indent(std::string_view text) {
     return std::nullopt;
 }
 
+/// Where a line begins that is longer than the parser can hold.
+std::optional<std::size_t> long_line(std::string_view text) {
+    for (std::size_t at = 0; at < text.size();) {
+        const std::size_t end = std::min(text.find('\n', at), text.size());
+        if (end - at > limit::line_bytes)
+            return at;
+        at = end + 1;
+    }
+    return std::nullopt;
+}
+
 class Check {
 public:
     Check(const std::shared_ptr<const Source>& source, Faults& faults)
         : source_(source), faults_(faults) {}
 
-    bool refuse(std::optional<std::size_t> at, const char* what, const char* remedy) {
+    bool refuse(std::optional<std::size_t> at, std::string what, const char* remedy) {
         if (!at)
             return false;
-        faults_.push_back({Severity::file, place_of(source_, *at), "", what, remedy});
+        faults_.push_back({Severity::file, place_of(source_, *at), "", std::move(what), remedy});
         return true;
     }
 
@@ -96,7 +109,7 @@ Fault too_large(const std::shared_ptr<const Source>& source) {
 
 bool check_text(const std::shared_ptr<const Source>& source, Faults& faults) {
     const std::string& text = source->text;
-    if (text.size() > largest_file) {
+    if (text.size() > limit::file_bytes) {
         faults.push_back(too_large(source));
         return false;
     }
@@ -107,6 +120,10 @@ bool check_text(const std::shared_ptr<const Source>& source, Faults& faults) {
     if (check.refuse(found(nul), "the file holds a zero byte: it is not text",
                      "give a text file, saved as UTF-8") ||
         check.refuse(malformed(text), "this is not UTF-8 text", "save the file as UTF-8"))
+        return false;
+    if (check.refuse(long_line(text),
+                     "this line is longer than " + limit::in_groups(limit::line_bytes) + " bytes",
+                     "break it after a comma, or put every entry on a line of its own"))
         return false;
     bool good = true;
     if (text.starts_with("\xEF\xBB\xBF"))

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "read/yaml.hpp"
 
+#include "model/limits.hpp"
 #include "read/another_kind.hpp"
 #include "read/syntax.hpp"
 #include "read/text_check.hpp"
@@ -86,8 +87,8 @@ public:
         const auto is_text = [](const Node& item) { return item.kind == Node::Kind::scalar; };
         if (items.size() == 2 && std::all_of(items.begin(), items.end(), is_text))
             ++points_;
-        if (points_ > most_points)
-            stop(open_.back().node.place, "the file holds more than 200,000 points",
+        if (points_ > limit::points)
+            stop(open_.back().node.place, "the file holds more than " + limit::in_groups(limit::points) + " points",
                  "leave out points that lie closer than a millimeter");
         close();
     }
@@ -147,7 +148,7 @@ private:
         Node made;
         made.kind = kind;
         made.place = cursor_.at(byte_of(mark));
-        if (++nodes_ > most_nodes)
+        if (++nodes_ > limit::values)
             stop(made.place, "the file holds more than a million values",
                  "leave out points that lie closer than a millimeter");
         return made;
@@ -156,7 +157,7 @@ private:
     void open(Node::Kind kind, const YAML::Mark& mark, const std::string& tag,
               YAML::anchor_t anchor, YAML::EmitterStyle::value style) {
         Node made = node(kind, mark);
-        if (open_.size() >= static_cast<std::size_t>(deepest))
+        if (open_.size() >= limit::depth)
             stop(made.place, "maps and lists stand more than 32 deep in one another",
                  "close brackets, or indent less");
         const std::size_t byte = byte_of(mark);

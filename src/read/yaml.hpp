@@ -35,14 +35,9 @@ struct Entry {
     Node value;
 };
 
-inline constexpr int deepest = 32;
-inline constexpr std::size_t most_points = 200'000;
-inline constexpr std::size_t most_nodes = 1'000'000;
-
 /// Parses the one document of a file, after check_text. YAML is kept to what a person writes:
 /// maps, lists, one-line texts. Everything else is a fault with a sentence of its own, and so are
-/// repeated keys, depth over 32, more than 200,000 points (lists of two texts) and a million
-/// values. Without a result the file could not be followed to its end; `faults` says why.
+/// repeated keys and what is beyond the limits of model/limits.hpp (points are lists of two texts). Without a result the file could not be followed to its end; `faults` says why.
 std::optional<Node> parse(const std::shared_ptr<const Source>& source, Faults& faults);
 
 } // namespace pelt::read

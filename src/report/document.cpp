@@ -67,7 +67,7 @@ private:
 std::string plain(const std::string& text) {
     std::string out;
     for (const char c : text) {
-        if (std::string_view("\\`*_[]<>#").find(c) != std::string_view::npos)
+        if (std::string_view("\\`*_[]<>#~&").find(c) != std::string_view::npos)
             out += '\\';
         out += c;
     }

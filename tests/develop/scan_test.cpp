@@ -154,6 +154,11 @@ TEST_CASE("a scan is laid flat once for all films, to the same blanks as by itse
           std::optional<double>(6), std::optional<double>()})
         CHECK(ring_for(percent, true) == ring_for(percent, false));
     CHECK(scans->kept().of(form.surface) == laid);
+    // A copy of it, as another file or another panel has one, is the same scan; another one is not.
+    CHECK(scans->kept().of(std::make_shared<const Surface>(*form.surface)) == laid);
+    Surface moved = *form.surface;
+    moved.points[0].z += .001;
+    CHECK(scans->kept().of(std::make_shared<const Surface>(moved)) != laid);
     // One layout for the limit of 6 %, asked for twice; where it does not bind it is the natural
     // one.
     CHECK(&laid->layout(.06) == &laid->layout(.06));

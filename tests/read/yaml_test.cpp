@@ -148,14 +148,14 @@ TEST_CASE("depth and size have limits") {
     CHECK(faults_of("a: " + std::string(31, '[') + std::string(31, ']') + "\n") == "");
     std::string points = "a: [";
     for (int i = 0; i <= 200'000; ++i)
-        points += "[1, 2], ";
-    CHECK(faults_of(points + "]\n").starts_with("t.yaml:1:"));
+        points += "[1, 2],\n ";
+    CHECK(faults_of(points + "]\n").starts_with("t.yaml:200001:"));
     CHECK(faults_of(points + "]\n")
               .find("the file holds more than 200,000 points; leave out "
                     "points that lie closer than a millimeter") != std::string::npos);
     std::string values = "a: [";
     for (int i = 0; i <= 1'000'000; ++i)
-        values += "1, ";
+        values += i % 1'000 == 0 ? "1,\n " : "1, ";
     CHECK(faults_of(values + "]\n").find("the file holds more than a million values") !=
           std::string::npos);
 }

@@ -82,4 +82,6 @@ TEST_CASE("our own signs can be spelt in ASCII, column for column") {
 
 TEST_CASE("Markdown escapes what a reader would take for markup") {
     CHECK(to_markdown({Line{"a_b *c* [d] <e>"}}) == "\na\\_b \\*c\\* \\[d\\] \\<e\\>\n");
+    // Struck out text (GitHub Flavored Markdown 6.5) and entities (CommonMark 6.2), from memory.
+    CHECK(to_markdown({Line{"~~a~~ &lt;"}}) == "\n\\~\\~a\\~\\~ \\&lt;\n");
 }

@@ -157,6 +157,14 @@ TEST_CASE("a cut runs from edge to edge of one sheet, strictly inside it") {
     CHECK(then(0, 0, 500, 0) == nothing);
 }
 
+TEST_CASE("a piece that is free is not cut again") {
+    OnRoll roll(Boxes{{{0, 0}, {500, 1'000}}});
+    roll.across(500);
+    CHECK(roll.faults() == Told{});
+    roll.across(250);
+    CHECK(roll.faults() == Told{"panel 'p1', centre, copy 1: the cuts do not free it"});
+}
+
 TEST_CASE("numbers follow the order in which cuts free the pieces") {
     OnRoll roll(Boxes{{{0, 0}, {500, 1'000}}, {{500, 0}, {1'000, 1'000}}});
     roll.across(500).across(1'000);
@@ -180,6 +188,13 @@ TEST_CASE(
     CHECK(slit_at(994) == Told{}); // 988 mm from the trim
     CHECK(slit_at(400) == off);
     CHECK(slit_at(984) == off);
+    const auto crosscut_at = [](Um x) {
+        OnRoll roll(Boxes{});
+        roll.job.film.allowances.ruler = 10 * mm;
+        return roll.across(x).faults();
+    };
+    CHECK(crosscut_at(500) == Told{});
+    CHECK(crosscut_at(505) == Told{"roll, cut 1: not on a whole step of the ruler"});
 }
 
 } // namespace

@@ -9,6 +9,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <tuple>
 #include <utility>
 
 namespace pelt::develop {
@@ -89,11 +90,27 @@ std::optional<double> LaidScan::bound() const {
     return bound_;
 }
 
+bool LaidScans::Kept::ByContent::operator()(const std::shared_ptr<const Surface>& a,
+                                            const std::shared_ptr<const Surface>& b) const {
+    const auto all = [](const Point3& p) { return std::tie(p.x, p.y, p.z); };
+    const auto before = [&](const Point3& p, const Point3& q) { return all(p) < all(q); };
+    if (a == b)
+        return false;
+    if (a->points.size() != b->points.size())
+        return a->points.size() < b->points.size();
+    if (a->triangles != b->triangles)
+        return a->triangles < b->triangles;
+    if (a->points != b->points)
+        return std::lexicographical_compare(a->points.begin(), a->points.end(), b->points.begin(),
+                                            b->points.end(), before);
+    return a->loops < b->loops;
+}
+
 std::shared_ptr<const LaidScan> LaidScans::Kept::of(const std::shared_ptr<const Surface>& scan) {
     Entry* entry = nullptr;
     {
         const std::lock_guard lock(mutex_);
-        entry = &entries_[scan.get()];
+        entry = &entries_[scan];
     }
     std::call_once(entry->once, [&] { entry->laid = std::make_shared<const LaidScan>(scan); });
     return entry->laid;

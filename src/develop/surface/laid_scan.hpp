@@ -69,10 +69,15 @@ public:
 private:
     struct Entry {
         std::once_flag once;
-        std::shared_ptr<const LaidScan> laid; ///< holds the scan, so that its address stays its own
+        std::shared_ptr<const LaidScan> laid;
+    };
+    /// By what the scan is, not by where it lies: panels and files may hold copies of one.
+    struct ByContent {
+        bool operator()(const std::shared_ptr<const Surface>& a,
+                        const std::shared_ptr<const Surface>& b) const;
     };
     std::mutex mutex_;
-    std::map<const Surface*, Entry> entries_;
+    std::map<std::shared_ptr<const Surface>, Entry, ByContent> entries_;
 };
 
 } // namespace pelt::develop

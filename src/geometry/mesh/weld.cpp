@@ -7,6 +7,7 @@
 #include <cstdint>
 #include <numeric>
 #include <unordered_map>
+#include <utility>
 
 namespace pelt::geometry {
 namespace {
@@ -140,12 +141,21 @@ bool close_flat_ones(const Mesh& mesh, std::vector<int>& first) {
     return any;
 }
 
-void rename(std::vector<Triangle>& triangles, const std::vector<int>& name) {
+/// The last name of a chain of them. The chain is shortened on the way: a scan of slivers can make it as
+/// long as the scan has points, and every one of them asks for its end.
+int last_name(std::vector<int>& name, int point) {
+    int last = point;
+    while (name[index(last)] != last)
+        last = name[index(last)];
+    while (point != last)
+        point = std::exchange(name[index(point)], last);
+    return last;
+}
+
+void rename(std::vector<Triangle>& triangles, std::vector<int>& name) {
     for (Triangle& t : triangles)
-        for (int& corner : t) {
-            while (name[index(corner)] != corner)
-                corner = name[index(corner)];
-        }
+        for (int& corner : t)
+            corner = last_name(name, corner);
 }
 
 void drop_unused(Mesh& mesh) {

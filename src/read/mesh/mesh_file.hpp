@@ -11,11 +11,8 @@
 
 namespace pelt::read {
 
-/// What a scan may hold. Counts that a file only claims are held against its length before memory
-/// is taken for them.
-inline constexpr std::size_t largest_scan = std::size_t{192} << 20U; ///< bytes
-inline constexpr std::size_t most_scan_points = 3'000'000;
-inline constexpr std::size_t most_scan_triangles = 2'000'000;
+/// How far from the origin a point may lie. How many there may be: model/limits.hpp; counts that a file
+/// only claims are held against its length before memory is taken for them.
 inline constexpr double farthest_coordinate = 1e9;
 
 /// A mesh, or in words what is wrong with the file.

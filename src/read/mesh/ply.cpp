@@ -1,4 +1,5 @@
 // SPDX-License-Identifier: MIT
+#include "model/limits.hpp"
 #include "read/mesh/ply_header.hpp"
 #include "read/mesh/words.hpp"
 
@@ -156,8 +157,10 @@ private:
             const double value = values_.next(property.type);
             if (!corners)
                 continue;
-            if (value != std::floor(value) || value < 0)
+            if (value != std::floor(value) || !(value >= 0))
                 values_.fail("a corner of a face is not a whole number from 0");
+            if (value >= static_cast<double>(limit::scan_points))
+                values_.fail("a corner of a face is no point of the scan");
             maker_.add_corner(static_cast<std::int64_t>(value));
         }
         if (corners)

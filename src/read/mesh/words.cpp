@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: MIT
 #include "read/mesh/words.hpp"
 
+#include "model/limits.hpp"
+
 #include <algorithm>
 #include <charconv>
 #include <cmath>
@@ -96,21 +98,21 @@ std::int64_t Words::whole(std::string_view word) const {
 }
 
 void MeshMaker::reserve(std::size_t points, std::size_t triangles) {
-    mesh_.points.reserve(std::min(points, most_scan_points));
-    mesh_.triangles.reserve(std::min(triangles, most_scan_triangles));
+    mesh_.points.reserve(std::min(points, limit::scan_points));
+    mesh_.triangles.reserve(std::min(triangles, limit::scan_triangles));
 }
 
 void MeshMaker::add_point(Point3 p) {
-    if (mesh_.points.size() >= most_scan_points)
-        throw BadMesh{"has more than " + std::to_string(most_scan_points) + " points",
+    if (mesh_.points.size() >= limit::scan_points)
+        throw BadMesh{"has more than " + limit::in_groups(limit::scan_points) + " points",
                       "thin the scan out before it is exported"};
     mesh_.points.push_back(p);
 }
 
 void MeshMaker::end_polygon() {
     for (std::size_t k = 2; k < corners_.size(); ++k) {
-        if (mesh_.triangles.size() >= most_scan_triangles)
-            throw BadMesh{"has more than " + std::to_string(most_scan_triangles) + " triangles",
+        if (mesh_.triangles.size() >= limit::scan_triangles)
+            throw BadMesh{"has more than " + limit::in_groups(limit::scan_triangles) + " triangles",
                           "thin the scan out before it is exported"};
         // No file that is short enough holds more points than an int counts.
         const auto corner = [&](std::size_t i) {
