@@ -29,6 +29,16 @@ std::size_t triangles_wanted(double area, double noise_mm) {
     return static_cast<std::size_t>(std::clamp(fit, fewest, most));
 }
 
+std::vector<Point> outline_in(const Flat& flat, const std::vector<int>& loop) {
+    std::vector<Point> ring;
+    for (const int i : loop)
+        ring.push_back(
+            {flat[static_cast<std::size_t>(i)].re, flat[static_cast<std::size_t>(i)].im});
+    return ring;
+}
+
+} // namespace
+
 Sheet3 sheet_of(const Surface& surface) {
     Sheet3 sheet{
         surface.points, surface.triangles, surface.triangles.size(), surface.loops.front(), {}};
@@ -39,16 +49,6 @@ Sheet3 sheet_of(const Surface& surface) {
     }
     return sheet;
 }
-
-std::vector<Point> outline_in(const Flat& flat, const std::vector<int>& loop) {
-    std::vector<Point> ring;
-    for (const int i : loop)
-        ring.push_back(
-            {flat[static_cast<std::size_t>(i)].re, flat[static_cast<std::size_t>(i)].im});
-    return ring;
-}
-
-} // namespace
 
 LaidScan::LaidScan(std::shared_ptr<const Surface> scan) : scan_(std::move(scan)) {
     const double area = geometry::area_of(scan_->points, scan_->triangles);
@@ -87,6 +87,18 @@ std::optional<double> LaidScan::bound() const {
         bound_ = convex ? roof_bound(sheet_, flat_->patch) : disc_bound(sheet_, flat_->patch);
     });
     return bound_;
+}
+
+std::optional<Division>
+LaidScan::division(const std::vector<double>& key,
+                   const std::function<std::optional<Division>()>& search) const {
+    Divided* divided = nullptr;
+    {
+        const std::lock_guard lock(mutex_);
+        divided = &divisions_[key];
+    }
+    std::call_once(divided->once, [&] { divided->division = search(); });
+    return divided->division;
 }
 
 std::shared_ptr<const LaidScan> LaidScans::Kept::of(const std::shared_ptr<const Surface>& scan) {
