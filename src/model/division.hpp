@@ -14,11 +14,12 @@ struct Division {
     enum class Kind { seam, relief };
     Kind kind = Kind::seam;
     int pieces = 1;
+    int cuts = 0;               ///< straight ones
     double cut_mm = 0;          ///< seams or relief cuts together, along the panel
     double stretch_percent = 0; ///< the least possible of the piece that asks most
     bool own_lines = false;     ///< along the panel's own seam lines
     bool estimate = false;      ///< by the rule of strips, not tried on a scan
-    /// Straight on the blank, from end to end; none for an estimate.
+    /// On the blank, short stretches one beside the other; none for an estimate.
     std::vector<std::array<Point, 2>> lines = {};
 };
 

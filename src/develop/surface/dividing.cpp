@@ -79,7 +79,7 @@ std::optional<Judged> judged(const LaidSheet& laid, const std::vector<Slit>& sli
     const double whole = std::accumulate(slit->areas.begin(), slit->areas.end(), 0.0);
     if (*std::min_element(slit->areas.begin(), slit->areas.end()) < smallest_piece * whole)
         return std::nullopt;
-    Judged out{static_cast<int>(slit->parts.size()), 0, slit->length_mm};
+    Judged out{static_cast<int>(slit->parts.size()), 0, slit->length_mm, slit->edges};
     for (const Sheet3& part : slit->parts) {
         const auto least = laid_least(part);
         if (!least || lies_over_itself(least->flat, part.outline))
@@ -105,9 +105,14 @@ std::optional<Division> divided_within(double limit, const LaidSheet& coarse,
             continue;
         const auto found = judged(fine, one.way->slits, limit);
         if (found && found->stretch <= limit)
-            return Division{one.way->kind,    found->pieces,         found->length_mm,
-                            100 * found->stretch, one.way->own_lines, false,
-                            one.way->slits};
+            return Division{one.way->kind,
+                            found->pieces,
+                            static_cast<int>(one.way->slits.size()),
+                            found->length_mm,
+                            100 * found->stretch,
+                            one.way->own_lines,
+                            false,
+                            found->edges};
         if (++tried == fine_trials)
             break;
     }

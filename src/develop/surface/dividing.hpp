@@ -32,6 +32,7 @@ struct Judged {
     int pieces = 0;
     double stretch = 0;
     double length_mm = 0;
+    std::vector<Slit> edges = {}; ///< what is slit, in the layout
 };
 /// Gives up, with a stretch above `enough`, as soon as a part asks more.
 std::optional<Judged> judged(const LaidSheet& laid, const std::vector<Slit>& slits, double enough);

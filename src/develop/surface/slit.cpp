@@ -75,6 +75,10 @@ private:
         bool own;
     };
 
+    Point in_layout(int point) const {
+        return {flat_[index(point)].re, flat_[index(point)].im};
+    }
+
     std::vector<double> distances(const Slit& slit) const {
         const Cx a{slit[0].x, slit[0].y};
         const Cx way = unit(Cx{slit[1].x, slit[1].y} - a);
@@ -262,7 +266,7 @@ private:
                     continue;
                 const Point3 a = points_[index(e.first)];
                 const Point3 b = points_[index(e.second)];
-                out.edges.push_back({a, b});
+                out.edges.push_back({in_layout(e.first), in_layout(e.second)});
                 const double length = geometry::distance(a, b);
                 out.length_mm += length;
                 const double y = (flat_[index(e.first)].im + flat_[index(e.second)].im) / 2;

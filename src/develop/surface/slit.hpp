@@ -19,8 +19,7 @@ struct SlitSheet {
     std::vector<double> areas;    ///< of the parts' own triangles, mm²
     double length_mm = 0;         ///< of the slits on the surface, lids left out
     double length_over_third = 0; ///< of that, above the lower third of the layout
-    /// The slits' edges as points in space, lids left out; both sides of a seam share them.
-    std::vector<std::array<Point3, 2>> edges;
+    std::vector<Slit> edges;      ///< what is slit, in the layout, lids left out
 };
 
 /// Triangles are divided where a slit crosses them; points nearer to its line than a fifth of their
