@@ -134,6 +134,7 @@ StretchAsked stretch_of(const Bow& wide, const Bow& high, Rim rim) {
     StretchAsked out;
     out.curvature = wide.curvature * high.curvature;
     out.width_mm = shorter;
+    out.length_mm = longer;
     const bool same_rise =
         std::abs(wide.curvature - high.curvature) <= 1e-9 * std::abs(high.curvature);
     if (rim == Rim::circle && same_rise) {

@@ -37,6 +37,8 @@ struct Purpose {
     /// Also the bound of a scan's stretch and where it stretches how far.
     bool in_detail = true;
     std::shared_ptr<LaidScans> scans = nullptr; ///< none: nothing is kept
+    /// Also where to divide a scan that asks more than the film gives.
+    bool divide = false;
 };
 
 /// Develops one panel: outlines with arcs (flattened within 0.05 mm), crowns, girths, scans.

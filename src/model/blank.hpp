@@ -2,6 +2,7 @@
 // A panel developed flat: true lengths, panel frame, millimetres, before the grid.
 #pragma once
 
+#include "model/division.hpp"
 #include "model/polygon.hpp"
 
 #include <array>
@@ -49,6 +50,8 @@ struct StretchAsked {
     std::optional<double> bound_percent = std::nullopt;   ///< below the least, to first order
     std::optional<double> curvature = std::nullopt; ///< of Gauss, mean, 1/mm²; below 0: a saddle
     std::optional<double> width_mm = std::nullopt;  ///< the shorter side
+    std::optional<double> length_mm = std::nullopt; ///< the longer side
+    std::optional<Division> division = std::nullopt; ///< where to divide what the film does not cover
 };
 
 /// A line along which the panel may be, or always is, made of two pieces.

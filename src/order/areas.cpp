@@ -41,7 +41,7 @@ public:
         }
         develop_each(panels, request_.threads,
                      {request_.film ? request_.film->stretch_panel_percent : std::nullopt,
-                      request_.stretch_in_detail, request_.scans});
+                      request_.stretch_in_detail, request_.scans, request_.stretch_in_detail});
         for (std::size_t i = 0; i < panels.size(); ++i)
             add(panels[i], sides[i]);
         if (stops(out_.faults))

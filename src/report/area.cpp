@@ -51,6 +51,18 @@ Json json_verdict(const PanelArea& row, const AreaSheet& sheet) {
     return lies ? json_text(name_of(*lies)) : json_null;
 }
 
+Json json_division(const PanelArea& row, const AreaSheet& sheet) {
+    const auto division = division_for(row.stretch, sheet.stretch_limit);
+    if (!division)
+        return json_null;
+    return JsonObject()
+        .add("kind", json_text(name_of(division->kind)))
+        .add("pieces", json_whole(division->pieces))
+        .add("seam_mm", json_number(rounded_percent(division->cut_mm)))
+        .add("stretch_percent", json_number(rounded_percent(division->stretch_percent)))
+        .on_one_line();
+}
+
 Json json_row(const PanelArea& row, const AreaSheet& sheet) {
     const Box box = box_of(row.wrapped.outer);
     const bool known = row.stretch.is != StretchAsked::Is::unknown;
@@ -73,6 +85,7 @@ Json json_row(const PanelArea& row, const AreaSheet& sheet) {
                                               : std::nullopt))
         .add("verdict", json_verdict(row, sheet))
         .add("guessed", json_bool(row.guessed))
+        .add("split", json_division(row, sheet))
         .on_one_line();
 }
 
@@ -129,6 +142,14 @@ Table area_rows(const AreaSheet& sheet, const Measures& measures) {
     return table;
 }
 
+std::string what_helps(const StretchAsked& stretch, const AreaSheet& sheet) {
+    const auto division = division_for(stretch, sheet.stretch_limit);
+    return (division ? "would in " + division_text(*division, stretch, sheet.unit) + "; or "
+                     : std::string()) +
+           (division && !division->estimate ? "take a softer film"
+                                            : advice_on(stretch, *sheet.stretch_limit));
+}
+
 /// What is worth a word about the stretch: scans, and what does not lie down by itself.
 std::vector<std::string> stretch_texts(const AreaSheet& sheet) {
     std::vector<std::string> texts;
@@ -144,7 +165,7 @@ std::vector<std::string> stretch_texts(const AreaSheet& sheet) {
         if (row.map)
             text += "; " + where_most(*row.map);
         if (lies == Lies::split)
-            text += "; " + advice_on(row.stretch, *sheet.stretch_limit);
+            text += "; " + what_helps(row.stretch, sheet);
         if (texts.empty() || texts.back() != text)
             texts.push_back(text);
     }

@@ -60,6 +60,7 @@ public:
         shades();
         rim();
         wrapped();
+        seams();
         if (row_.map && !is_much_the_same(*row_.map))
             peak();
         if (!row_.map)
@@ -121,6 +122,16 @@ private:
         else
             path = path_of(row_.outline) + "Z";
         draw("rim", path);
+    }
+
+    /// Where dividing it is proposed.
+    void seams() {
+        std::string path;
+        if (row_.stretch.division)
+            for (const auto& [a, b] : row_.stretch.division->lines)
+                path += path_of({a, b});
+        if (!path.empty())
+            draw("proposed", path);
     }
 
     void wrapped() {

@@ -25,7 +25,7 @@ text { font-family: sans-serif; fill: #000 }
 .b6 { fill: #5a5a5a; stroke: #5a5a5a } .b7 { fill: #3c3c3c; stroke: #3c3c3c }
 .shade { stroke-linejoin: round }
 .swatch { stroke: #000 }
-.wrapped, .rim, .rise, .pull { fill: none; stroke: #000; stroke-linecap: round }
+.wrapped, .rim, .rise, .pull, .proposed { fill: none; stroke: #000; stroke-linecap: round }
 )";
 
 /// Lines as thick as letters of that size ask for.
@@ -35,7 +35,7 @@ std::string style_of(double text) {
     };
     return std::string(style_before_lines) + width(".wrapped", .1) +
            ".wrapped { stroke-dasharray: " + svg_number(.5 * text) + " " + svg_number(.4 * text) +
-           " }\n" + width(".rim", .1) + width(".rise, .pull, .peak", .15) + width(".swatch", .1) +
+           " }\n" + width(".rim", .1) + width(".rise, .pull, .peak", .15) + width(".proposed", .3) + width(".swatch", .1) +
            ".shade { stroke-width: .3 }\n</style>\n";
 }
 
@@ -190,6 +190,10 @@ private:
             words("Thin line: the panel. Broken line: the film that stays on.");
         if (has(true))
             words("Cross: the largest stretch; the line through it shows which way it pulls.");
+        if (std::any_of(drawn_.begin(), drawn_.end(), [](const PanelArea* row) {
+                return row->stretch.division.has_value();
+            }))
+            words("Thick line: where to divide what the film will not cover in one piece.");
         if (has(false))
             words("One grey all over: measured by tape, an estimate for the whole panel. The arcs "
                   "over it and beside it are its rises as measured, with the straightedge as a "

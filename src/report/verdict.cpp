@@ -95,6 +95,46 @@ std::string advice_on(const StretchAsked& stretch, double limit_percent) {
                   "or take a softer film";
 }
 
+std::optional<Division> division_for(const StretchAsked& stretch, std::optional<double> limit) {
+    if (how_it_lies(stretch, limit) != Lies::split)
+        return std::nullopt;
+    if (stretch.division || !stretch.length_mm)
+        return stretch.division;
+    const auto strips = strips_needed(stretch, *limit);
+    if (!strips)
+        return std::nullopt;
+    Division out;
+    out.pieces = *strips;
+    out.cuts = *strips - 1;
+    out.cut_mm = (*strips - 1) * *stretch.length_mm;
+    const double width = *stretch.width_mm / *strips;
+    out.stretch_percent = 100 * std::abs(*stretch.curvature) * width * width / 8;
+    out.estimate = true;
+    return out;
+}
+
+std::string_view name_of(Division::Kind kind) {
+    return kind == Division::Kind::relief ? "relief" : "seam";
+}
+
+std::string division_text(const Division& division, const StretchAsked& stretch, Unit unit) {
+    const Measures measures(unit);
+    const std::string length =
+        measures.size_with_unit(static_cast<Um>(std::lround(division.cut_mm)) * um_per_mm);
+    std::string what;
+    if (division.kind == Division::Kind::relief)
+        what = (division.cuts == 1 ? "a relief cut" : std::to_string(division.cuts) + " relief cuts") +
+               std::string(" from the rim, lapped as they close, ") + length + " in all";
+    else
+        what = std::to_string(division.pieces) + " pieces, seams " + length + " long in all";
+    if (division.own_lines)
+        what += ", along the file's seam lines";
+    if (division.estimate)
+        what += ", along its length (an estimate)";
+    return what + ": " + percent(division.stretch_percent) + " instead of " +
+           percent(stretch.percent);
+}
+
 bool is_much_the_same(const StretchMap& map) {
     constexpr double nearly = .9;
     double area = 0;

@@ -3,6 +3,7 @@
 #pragma once
 
 #include "model/blank.hpp"
+#include "model/length.hpp"
 
 #include <optional>
 #include <string>
@@ -38,6 +39,16 @@ std::string remedy_for(const StretchAsked& stretch);
 
 /// What helps where the film will not go in one piece: strips, cuts, an inlay; no full stop.
 std::string advice_on(const StretchAsked& stretch, double limit_percent);
+
+/// Where to divide what asks more than the limit: as tried on the scan, or in strips by tape, which
+/// is an estimate. None where it goes in one piece or nothing is known.
+std::optional<Division> division_for(const StretchAsked& stretch, std::optional<double> limit);
+
+/// "seam", "relief".
+std::string_view name_of(Division::Kind kind);
+
+/// "one seam, 412 mm long: 6.1 % instead of 19 %"; no full stop.
+std::string division_text(const Division& division, const StretchAsked& stretch, Unit unit);
 
 /// More than half of the panel is stretched by nine tenths of the most.
 bool is_much_the_same(const StretchMap& map);

@@ -42,7 +42,7 @@ double largest_stretch(const std::vector<Linear>& maps, std::size_t own) {
 
 } // namespace
 
-std::optional<Flattened> flattened(const Sheet3& sheet) {
+std::optional<LaidLeast> laid_least(const Sheet3& sheet) {
     auto patch = Patch::of(sheet.points, sheet.triangles, sheet.own);
     if (!patch)
         return std::nullopt;
@@ -51,14 +51,21 @@ std::optional<Flattened> flattened(const Sheet3& sheet) {
     if (!start)
         return std::nullopt;
     Least least = least_stretch(*patch, *start);
-    Drape natural = drape(*patch, least.flat, any_stretch);
-    const std::vector<Linear> maps = patch->maps(natural.flat);
+    return LaidLeast{std::move(*patch), std::move(least.flat), least.stretch};
+}
+
+std::optional<Flattened> flattened(const Sheet3& sheet) {
+    auto laid = laid_least(sheet);
+    if (!laid)
+        return std::nullopt;
+    auto& [patch, flat, stretch] = *laid;
+    Drape natural = drape(patch, flat, any_stretch);
+    const std::vector<Linear> maps = patch.maps(natural.flat);
     // Within the tolerance of its limits the drape may gain on what was found to be the least.
-    const bool better = turned_over(*patch, maps) == 0 && natural.met;
-    const double natural_stretch = better ? largest_stretch(maps, sheet.own) : least.stretch;
-    return Flattened{std::move(*patch), least.flat, least.stretch,
-                     better ? std::move(natural.flat) : least.flat,
-                     std::max(natural_stretch, least.stretch)};
+    const bool better = turned_over(patch, maps) == 0 && natural.met;
+    const double natural_stretch = better ? largest_stretch(maps, sheet.own) : stretch;
+    return Flattened{std::move(patch), flat, stretch, better ? std::move(natural.flat) : flat,
+                     std::max(natural_stretch, stretch)};
 }
 
 Flat layout_within(const Flattened& flattened, double limit) {

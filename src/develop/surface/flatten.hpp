@@ -34,6 +34,14 @@ struct Flattened {
 /// a cut.
 std::optional<Flattened> flattened(const Sheet3& sheet);
 
+/// The layout of least stretch alone, for those who compare many surfaces.
+struct LaidLeast {
+    Patch patch;
+    Flat flat;
+    double stretch = 0;
+};
+std::optional<LaidLeast> laid_least(const Sheet3& sheet);
+
 /// The layout to cut for film that stretches by `limit` at most: natural where that is enough, else
 /// within the limit, else that of least stretch.
 Flat layout_within(const Flattened& flattened, double limit);

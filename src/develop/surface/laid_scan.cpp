@@ -30,6 +30,16 @@ std::size_t triangles_wanted(double area, double noise_mm) {
     return static_cast<std::size_t>(std::clamp(fit, fewest, most));
 }
 
+std::vector<Point> outline_in(const Flat& flat, const std::vector<int>& loop) {
+    std::vector<Point> ring;
+    for (const int i : loop)
+        ring.push_back(
+            {flat[static_cast<std::size_t>(i)].re, flat[static_cast<std::size_t>(i)].im});
+    return ring;
+}
+
+} // namespace
+
 Sheet3 sheet_of(const Surface& surface) {
     Sheet3 sheet{
         surface.points, surface.triangles, surface.triangles.size(), surface.loops.front(), {}};
@@ -40,16 +50,6 @@ Sheet3 sheet_of(const Surface& surface) {
     }
     return sheet;
 }
-
-std::vector<Point> outline_in(const Flat& flat, const std::vector<int>& loop) {
-    std::vector<Point> ring;
-    for (const int i : loop)
-        ring.push_back(
-            {flat[static_cast<std::size_t>(i)].re, flat[static_cast<std::size_t>(i)].im});
-    return ring;
-}
-
-} // namespace
 
 LaidScan::LaidScan(std::shared_ptr<const Surface> scan) : scan_(std::move(scan)) {
     const double area = geometry::area_of(scan_->points, scan_->triangles);
@@ -90,6 +90,7 @@ std::optional<double> LaidScan::bound() const {
     return bound_;
 }
 
+<<<<<<< HEAD
 bool LaidScans::Kept::ByContent::operator()(const std::shared_ptr<const Surface>& a,
                                             const std::shared_ptr<const Surface>& b) const {
     const auto all = [](const Point3& p) { return std::tie(p.x, p.y, p.z); };
@@ -104,6 +105,18 @@ bool LaidScans::Kept::ByContent::operator()(const std::shared_ptr<const Surface>
         return std::lexicographical_compare(a->points.begin(), a->points.end(), b->points.begin(),
                                             b->points.end(), before);
     return a->loops < b->loops;
+=======
+std::optional<Division>
+LaidScan::division(const std::vector<double>& key,
+                   const std::function<std::optional<Division>()>& search) const {
+    Divided* divided = nullptr;
+    {
+        const std::lock_guard lock(mutex_);
+        divided = &divisions_[key];
+    }
+    std::call_once(divided->once, [&] { divided->division = search(); });
+    return divided->division;
+>>>>>>> i25
 }
 
 std::shared_ptr<const LaidScan> LaidScans::Kept::of(const std::shared_ptr<const Surface>& scan) {

@@ -7,12 +7,17 @@
 #include "develop/surface/noise.hpp"
 #include "model/surface.hpp"
 
+#include <functional>
 #include <map>
 #include <memory>
 #include <mutex>
 #include <optional>
+#include <vector>
 
 namespace pelt::develop {
+
+/// The surface with lids over its openings.
+Sheet3 sheet_of(const Surface& surface);
 
 /// Layouts and the bound are made when they are first asked for, and kept. May be asked by several
 /// threads at once.
@@ -39,11 +44,18 @@ public:
     const Flat& layout(std::optional<double> limit) const;
     /// What no layout goes below, to first order.
     std::optional<double> bound() const;
+    /// Where to divide it: `search` is run once for every `key`.
+    std::optional<Division> division(const std::vector<double>& key,
+                                     const std::function<std::optional<Division>()>& search) const;
 
 private:
     struct Layout {
         std::once_flag once;
         Flat flat;
+    };
+    struct Divided {
+        std::once_flag once;
+        std::optional<Division> division;
     };
 
     std::shared_ptr<const Surface> scan_;
@@ -54,8 +66,9 @@ private:
     Sheet3 sheet_;
     std::optional<Flattened> flat_;
 
-    mutable std::mutex mutex_; ///< of the map, not of what is in it
+    mutable std::mutex mutex_; ///< of the maps, not of what is in them
     mutable std::map<double, Layout> layouts_;
+    mutable std::map<std::vector<double>, Divided> divisions_;
     mutable std::once_flag bound_once_;
     mutable std::optional<double> bound_;
 };

@@ -2,6 +2,9 @@
 #include "develop/surface/surface_panel.hpp"
 
 #include "develop/outline.hpp"
+#include "develop/surface/as_drawn.hpp"
+#include "develop/surface/decimate.hpp"
+#include "develop/surface/dividing.hpp"
 #include "develop/surface/laid_scan.hpp"
 #include "develop/surface/roof.hpp"
 #include "develop/surface/scan_openings.hpp"
@@ -10,12 +13,10 @@
 #include "geometry/geometry.hpp"
 #include "geometry/mesh/mesh.hpp"
 #include "geometry/predicates.hpp"
-#include "geometry/space.hpp"
 #include "model/marked_length.hpp"
 
 #include <algorithm>
 #include <cmath>
-#include <limits>
 #include <memory>
 #include <string>
 #include <utility>
@@ -25,31 +26,6 @@ namespace {
 
 std::size_t index(int i) {
     return static_cast<std::size_t>(i);
-}
-
-/// The layout turned so that the drawing's way up is up on the whole, its lower left at 0.
-Flat as_drawn(const Sheet3& sheet, const Patch& patch, const SurfaceForm& form, Flat flat) {
-    const std::vector<Linear> maps = patch.maps(flat);
-    Cx up;
-    for (std::size_t t = 0; t < sheet.own; ++t) {
-        const Triangle& corners = sheet.triangles[t];
-        const Point3 origin = sheet.points[index(corners[0])];
-        const Point3 x = geometry::unit(sheet.points[index(corners[1])] - origin);
-        const Point3 normal =
-            geometry::unit(geometry::cross(x, sheet.points[index(corners[2])] - origin));
-        const Cx v{geometry::dot(form.upward, x),
-                   geometry::dot(form.upward, geometry::cross(normal, x))};
-        up = up + patch.facets()[t].area * (maps[t].z * v + maps[t].w * conjugate(v));
-    }
-    const Cx turn = Cx{0, 1} * conjugate(unit(up));
-    Cx low{std::numeric_limits<double>::infinity(), std::numeric_limits<double>::infinity()};
-    for (Cx& u : flat) {
-        u = turn * u;
-        low = {std::min(low.re, u.re), std::min(low.im, u.im)};
-    }
-    for (Cx& u : flat)
-        u = u - low;
-    return flat;
 }
 
 /// Snapped to the grid, so that every machine goes on from the same figures.
@@ -79,14 +55,15 @@ bool is_whole(const Blank& blank) {
     return !found.contact;
 }
 
-double shorter_side(const std::vector<Point>& ring) {
+/// The shorter and the longer one of the box around a ring.
+std::pair<double, double> sides_of(const std::vector<Point>& ring) {
     Point low = ring.front();
     Point high = low;
     for (const Point& p : ring) {
         low = {std::min(low.x, p.x), std::min(low.y, p.y)};
         high = {std::max(high.x, p.x), std::max(high.y, p.y)};
     }
-    return std::min(high.x - low.x, high.y - low.y);
+    return std::minmax({high.x - low.x, high.y - low.y});
 }
 
 void tell_quality(const LaidScan& laid, const SurfaceForm& form, const Panel& panel,
@@ -139,7 +116,9 @@ StretchAsked stretch_of(const LaidScan& laid, const Blank& blank, bool with_boun
     if (const auto bound = with_bound ? laid.bound() : std::nullopt)
         out.bound_percent = 100 * *bound;
     out.curvature = total_curvature(laid.sheet()) / laid.flat()->patch.area();
-    out.width_mm = shorter_side(blank.outline.points);
+    const auto [shorter, longer] = sides_of(blank.outline.points);
+    out.width_mm = shorter;
+    out.length_mm = longer;
     return out;
 }
 
@@ -148,6 +127,51 @@ Flat stretched(Flat layout, const SurfaceForm& form) {
     for (Cx& point : layout)
         point = {point.re * form.times_x, point.im * form.times_y};
     return layout;
+}
+
+std::vector<std::vector<Point>> lines_on_the_scan(const Panel& panel, const SurfaceForm& form) {
+    std::vector<std::vector<Point>> lines;
+    for (const SeamLine& line : panel.seam_lines) {
+        lines.push_back(line.line);
+        for (Point& p : lines.back())
+            p = {p.x / form.times_x, p.y / form.times_y};
+    }
+    return lines;
+}
+
+/// Where to divide what asks more than the limit; tried on a coarse scan and held by the fine one.
+std::optional<Division> division_of(const LaidScan& laid, const SurfaceForm& form,
+                                    const Panel& panel, double limit) {
+    constexpr std::size_t coarse_triangles = 900;
+    const Sheet3 coarse = sheet_of(thinned(laid.surface(), coarse_triangles).surface);
+    auto roughly = laid_least(coarse);
+    if (!roughly)
+        return std::nullopt;
+    const Flat coarse_flat =
+        as_drawn(coarse, roughly->patch, form, std::move(roughly->flat));
+    const Patch& patch = laid.flat()->patch;
+    const Flat flat = as_drawn(laid.sheet(), patch, form, laid.layout(limit));
+    return divided_within(limit, {coarse, coarse_flat}, {laid.sheet(), flat},
+                          map_of(laid.sheet(), patch, flat).peak, lines_on_the_scan(panel, form));
+}
+
+std::optional<Division> scaled_division(std::optional<Division> found, const SurfaceForm& form) {
+    if (found)
+        for (auto& line : found->lines)
+            for (Point& p : line)
+                p = {p.x * form.times_x, p.y * form.times_y};
+    return found;
+}
+
+/// What the division hangs on, besides the scan.
+std::vector<double> what_divides(const SurfaceForm& form, const Panel& panel, double limit) {
+    std::vector<double> out{limit, form.upward.x, form.upward.y, form.upward.z};
+    for (const std::vector<Point>& line : lines_on_the_scan(panel, form)) {
+        out.push_back(static_cast<double>(line.size()));
+        for (const Point& p : line)
+            out.insert(out.end(), {p.x, p.y});
+    }
+    return out;
 }
 
 } // namespace
@@ -175,6 +199,12 @@ void develop_surface(const SurfaceForm& form, const Panel& panel, const Purpose&
         return;
     }
     out.stretch = stretch_of(*laid, blank, purpose.in_detail);
+    if (purpose.divide && limit && out.stretch.is != StretchAsked::Is::unknown &&
+        laid->flat()->least_stretch > *limit)
+        out.stretch.division = scaled_division(
+            laid->division(what_divides(form, panel, *limit),
+                           [&] { return division_of(*laid, form, panel, *limit); }),
+            form);
     out.surface_mm2 = form.times_x * form.times_y *
                       geometry::area_of(laid->surface().points, laid->surface().triangles);
     if (purpose.in_detail && !laid->too_rough())
