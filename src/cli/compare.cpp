@@ -7,6 +7,7 @@
 #include "cli/interrupt.hpp"
 #include "cli/rendering.hpp"
 #include "cli/request.hpp"
+#include "cli/run_time.hpp"
 #include "cli/shop_asked.hpp"
 #include "report/report.hpp"
 
@@ -100,7 +101,7 @@ private:
             shop_->add_to(request);
         if (order::is_guessed(request))
             return guess(choice, request, told);
-        Searched found = search(std::move(request), context_);
+        Searched found = search(std::move(request), seconds_of_one(), context_);
         told.add(found.outcome.faults, choice.name());
         report::ComparisonRow row{choice.film.name, choice.roll_width(), std::nullopt,
                                   first_problem(found.outcome.faults, unit())};
@@ -119,7 +120,7 @@ private:
 
     /// The same of a vehicle that was not measured.
     bool guess(const Candidate& choice, const order::Request& request, FaultsOfFilms& told) {
-        Estimated found = estimate(request, context_);
+        Estimated found = estimate(request, seconds_of_one(), context_);
         told.add(found.outcome.faults, choice.name());
         report::ComparisonRow row{choice.film.name, choice.roll_width(), std::nullopt,
                                   first_problem(found.outcome.faults, unit())};
@@ -130,6 +131,11 @@ private:
             row.quote = shop_->quote(order::film_to_quote(*row.estimate));
         rows_.push_back(std::move(row));
         return !found.interrupted;
+    }
+
+    /// Every choice gets its share of the time that is left.
+    std::optional<double> seconds_of_one() const {
+        return time_.share_of(choices_.size() - rows_.size());
     }
 
     Unit unit() const { return unit_of(context_.arguments, choices_.front().film); }
@@ -147,6 +153,7 @@ private:
     }
 
     const Context& context_;
+    const RunTime time_{context_.arguments};
     Files files_;
     std::optional<Vehicle> vehicle_;
     std::vector<Candidate> choices_;

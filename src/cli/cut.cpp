@@ -7,6 +7,7 @@
 #include "cli/interrupt.hpp"
 #include "cli/rendering.hpp"
 #include "cli/request.hpp"
+#include "cli/run_time.hpp"
 #include "cli/seen.hpp"
 #include "cli/shop_asked.hpp"
 #include "cli/statuses.hpp"
@@ -147,6 +148,7 @@ report::Fillings fillings_of(const Arguments& arguments, Faults& faults) {
 int run_cut(const Context& context) {
     Files files(context);
     Faults faults;
+    const RunTime time(context.arguments);
     const std::vector<Target> targets = targets_of(context.arguments, faults);
     for (const Fault& fault : faults_of_paper(targets, context.world))
         faults.push_back(fault);
@@ -172,11 +174,11 @@ int run_cut(const Context& context) {
     if (shop)
         shop->add_to(request);
     if (order::is_guessed(request))
-        return cut_estimate(request, shop, targets, fillings, files, context);
+        return cut_estimate(request, shop, targets, fillings, files, time, context);
     const bool says_why =
         context.messages.loudness().verbose > 0 && !context.messages.loudness().quiet;
     request.find_binding = says_why || allows_for_errors(request);
-    const Searched found = search(request, context);
+    const Searched found = search(request, time.left(), context);
     files.tell(found.outcome.plan
                    ? not_seen_on_the_page(found.outcome.faults, targets, context.world,
                                           PageHas::warnings_and_remarks)
@@ -204,7 +206,7 @@ int run_cut(const Context& context) {
     if (written == status::done)
         tell_of_many_pages(targets, sheet, context);
     if (says_why && written == status::done && !found.interrupted)
-        tell_why(request, found.outcome, sheet, context);
+        tell_why(request, found.outcome, sheet, time, context);
     return written == status::done ? files.status() : written;
 }
 

@@ -23,8 +23,9 @@ Fault no_pattern() {
 
 } // namespace
 
-Estimated estimate(order::Request request, const Context& context) {
-    SearchWatch watch = watch_asked_for(context);
+Estimated estimate(order::Request request, std::optional<double> seconds,
+                   const Context& context) {
+    SearchWatch watch = watch_for(seconds, context);
     request.watch = [&](const nest::Progress& progress) { return watch.go_on(progress); };
     Estimated out{order::estimate(request)};
     watch.finish();
@@ -34,12 +35,12 @@ Estimated estimate(order::Request request, const Context& context) {
 
 int cut_estimate(const order::Request& request, const std::optional<ShopAsked>& shop,
                  const std::vector<Target>& targets, const report::Fillings& filled, Files& files,
-                 const Context& context) {
+                 const RunTime& time, const Context& context) {
     if (context.arguments.count(Opt::pattern) > 0) {
         files.tell({no_pattern()});
         return files.status();
     }
-    const Estimated found = estimate(request, context);
+    const Estimated found = estimate(request, time.left(), context);
     files.tell(found.outcome.estimate ? not_seen_on_the_page(found.outcome.faults, targets,
                                                              context.world, PageHas::warnings)
                                       : found.outcome.faults);

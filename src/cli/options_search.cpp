@@ -25,9 +25,11 @@ std::vector<OptionRow> search_options() {
          .value = "SECONDS",
          .commands = planning_commands(),
          .group = Group::search,
-         .line = "stop looking after so many seconds",
-         .text = "Stops the search after so many seconds and prints the best layout so far, which "
-                 "says that it was stopped. Another run may then give another sheet."},
+         .line = "look for a shorter layout for so many seconds",
+         .text = "Looks for so many seconds, unless the layout is proved to be the shortest before, and "
+                 "prints the best one so far, which says that it was stopped. With --effort it "
+                 "stops at whichever comes first. The seconds are the whole run's: compare shares "
+                 "them among its films and widths. Another run may then give another sheet."},
         {.id = Opt::threads,
          .name = "threads",
          .kind = Kind::count,

@@ -127,17 +127,18 @@ order::Request wishes_of(const Arguments& arguments) {
     request.in_order = arguments.count(Opt::in_order) > 0;
     request.effort = {static_cast<int>(number(arguments, Opt::effort)), threads_of(arguments),
                       static_cast<std::uint64_t>(number(arguments, Opt::seed))};
+    request.until_stopped =
+        arguments.count(Opt::time) > 0 && arguments.count(Opt::effort) == 0;
     request.scans = std::make_shared<develop::LaidScans>();
     return request;
 }
 
-SearchWatch watch_asked_for(const Context& context) {
-    const auto time = context.arguments.value(Opt::time);
-    return {time ? seconds(*time) : std::nullopt, progress_line(context)};
+SearchWatch watch_for(std::optional<double> seconds, const Context& context) {
+    return {seconds, progress_line(context)};
 }
 
-Searched search(order::Request request, const Context& context) {
-    SearchWatch watch = watch_asked_for(context);
+Searched search(order::Request request, std::optional<double> seconds, const Context& context) {
+    SearchWatch watch = watch_for(seconds, context);
     request.watch = [&](const nest::Progress& progress) { return watch.go_on(progress); };
     spdlog::debug("planning {} vehicle(s) with {} thread(s)", request.vehicles.size(),
                   request.effort.threads);

@@ -27,8 +27,8 @@ int threads_of(const Arguments& arguments);
 /// The wishes of the command line, without the files; of several widths the first.
 order::Request wishes_of(const Arguments& arguments);
 
-/// Shows on a terminal how far a search is; ended by `--time` and by Ctrl-C.
-SearchWatch watch_asked_for(const Context& context);
+/// Shows on a terminal how far a search is; ended after so many seconds and by Ctrl-C.
+SearchWatch watch_for(std::optional<double> seconds, const Context& context);
 
 struct Searched {
     order::Outcome outcome;
@@ -36,8 +36,8 @@ struct Searched {
     bool interrupted = false; ///< by Ctrl-C, also where that came too late to stop anything
 };
 
-/// Plans one job, showing how far it is, until its end, the end of `--time`, or Ctrl-C. A search
-/// that was stopped has a warning among its faults.
-Searched search(order::Request request, const Context& context);
+/// Plans one job, showing how far it is, until its end, the end of these seconds, or Ctrl-C. A
+/// search that was stopped has a warning among its faults.
+Searched search(order::Request request, std::optional<double> seconds, const Context& context);
 
 } // namespace pelt::cli

@@ -22,10 +22,11 @@ report::Sheet sheet_of(const Searched& found, const report::Sheet& like) {
 
 /// Along outlines what is compared is laid out quickly, and so is the job itself. None: stopped.
 std::optional<report::Sheet> compared_with(const order::Request& request,
-                                           const report::Sheet& sheet, const Context& context) {
+                                           const report::Sheet& sheet, const RunTime& time,
+                                           const Context& context) {
     if (request.by != CutBy::contour)
         return sheet;
-    const Searched quick = search(order::to_compare(request), context);
+    const Searched quick = search(order::to_compare(request), time.left(), context);
     if (quick.interrupted || !quick.outcome.plan)
         return std::nullopt;
     report::Sheet out = sheet_of(quick, sheet);
@@ -45,19 +46,25 @@ std::string compared(const Searched& found, const report::Sheet& than) {
 } // namespace
 
 void tell_why(const order::Request& request, const order::Outcome& outcome,
-              const report::Sheet& sheet, const Context& context) {
+              const report::Sheet& sheet, const RunTime& time, const Context& context) {
     if (const std::string pieces = report::what_binds(sheet); !pieces.empty())
         note("these pieces, end to end from the free end, set the length: " + pieces,
              context);
     std::vector<order::WhatIf> all = order::what_ifs(request, outcome);
-    const auto than = all.empty() ? std::nullopt : compared_with(request, sheet, context);
+    if (all.empty())
+        return;
+    if (time.is_over())
+        return note("what changes would save is not weighed: the time was up", context);
+    const auto than = compared_with(request, sheet, time, context);
     if (!than)
         return;
     for (order::WhatIf& what_if : all) {
         const std::string what = what_if.what;
-        const Searched found = search(std::move(what_if.request), context);
+        const Searched found = search(std::move(what_if.request), time.left(), context);
         if (found.interrupted)
             return;
+        if (time.is_over())
+            return note("what other changes would save is not weighed: the time was up", context);
         note(what + ": " + compared(found, *than), context);
     }
 }

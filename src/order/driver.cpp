@@ -8,6 +8,7 @@
 #include "order/fill.hpp"
 #include "order/idle_options.hpp"
 #include "order/job_of.hpp"
+#include "order/look_on.hpp"
 #include "order/order.hpp"
 #include "order/parts_off.hpp"
 #include "order/seams_weighed.hpp"
@@ -199,7 +200,8 @@ Outcome run(Request request) {
     const Shelf shelf = shelf_of(request.stock, job->film, out.faults);
     const SpareToBuy to_buy =
         spare ? SpareToBuy{spare->needed, spare->longest_remake} : SpareToBuy{};
-    auto [result, short_stock, cheapest] = fill_from_shelf(
+    const auto fill_all = request.until_stopped ? look_on_from_shelf : fill_from_shelf;
+    auto [result, short_stock, cheapest] = fill_all(
         *job, shelf, to_buy, request.effort, while_doing("laying out", request.watch), out.faults);
     if (!result.layout) {
         tell_misfits(*job, result.misfits, out.faults);

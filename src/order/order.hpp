@@ -59,6 +59,7 @@ struct Request {
     bool find_binding = false;    ///< also say what binds the length
     bool weigh_the_spare = false; ///< also say which panel most of it is for
     nest::Effort effort;
+    bool until_stopped = false; ///< after this effort looks on until the watch says stop
     nest::Watch watch;                                   ///< may be empty
     std::shared_ptr<develop::LaidScans> scans = nullptr; ///< kept for other runs; may be empty
     std::shared_ptr<const Learnt> learnt = nullptr;      ///< of the shop's log; may be empty

@@ -136,6 +136,7 @@ Request to_compare(Request request) {
     request.weigh_the_rules = false;
     request.weigh_the_seams = false;
     request.find_binding = false;
+    request.until_stopped = false;
     request.effort.trial = request.effort.trial || request.by == CutBy::contour;
     return request;
 }
