@@ -9,6 +9,8 @@
 #include <cmath>
 #include <memory>
 #include <numbers>
+#include <string>
+#include <vector>
 
 using namespace pelt;
 
@@ -77,4 +79,33 @@ TEST_CASE("parts cover the surface, and both sides of a seam are the same line")
     CHECK(rims == doctest::Approx(geometry::length_of(mesh.points, sheet.outline) +
                                   2 * slit->length_mm)
                       .epsilon(1e-9));
+}
+
+TEST_CASE("what is proposed for crowns, saddles and tori is within the limit and less than whole") {
+    struct Shape {
+        std::string name;
+        test::Mesh mesh;
+        double limit;
+    };
+    const auto torus = test::grid(24, 14, [](double u, double v) {
+        const double around = (u - .5) * std::numbers::pi / 3;
+        const double tube = (v - .5) * 2 * std::numbers::pi / 3;
+        const double out = 300 + 100 * std::cos(tube);
+        return Point3{out * std::sin(around), 100 * std::sin(tube), out * std::cos(around)};
+    });
+    const std::vector<Shape> shapes{
+        {"crown", test::crown(300, 60, 200, 40, 20, 14), 6},
+        {"high crown", test::crown(200, 60, 160, 50, 18, 14), 10},
+        {"saddle", test::crown(400, 50, 400, -50, 18, 18), 3},
+        {"torus", torus, 4},
+    };
+    for (const Shape& shape : shapes) {
+        CAPTURE(shape.name);
+        const DevelopedPanel panel = divided(shape.mesh, shape.limit);
+        REQUIRE(panel.stretch.percent > shape.limit);
+        REQUIRE(panel.stretch.division);
+        const Division& found = *panel.stretch.division;
+        CHECK(found.stretch_percent <= shape.limit);
+        CHECK(found.stretch_percent < panel.stretch.percent);
+    }
 }
