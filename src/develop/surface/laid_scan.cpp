@@ -90,7 +90,6 @@ std::optional<double> LaidScan::bound() const {
     return bound_;
 }
 
-<<<<<<< HEAD
 bool LaidScans::Kept::ByContent::operator()(const std::shared_ptr<const Surface>& a,
                                             const std::shared_ptr<const Surface>& b) const {
     const auto all = [](const Point3& p) { return std::tie(p.x, p.y, p.z); };
@@ -105,7 +104,8 @@ bool LaidScans::Kept::ByContent::operator()(const std::shared_ptr<const Surface>
         return std::lexicographical_compare(a->points.begin(), a->points.end(), b->points.begin(),
                                             b->points.end(), before);
     return a->loops < b->loops;
-=======
+}
+
 std::optional<Division>
 LaidScan::division(const std::vector<double>& key,
                    const std::function<std::optional<Division>()>& search) const {
@@ -116,7 +116,6 @@ LaidScan::division(const std::vector<double>& key,
     }
     std::call_once(divided->once, [&] { divided->division = search(); });
     return divided->division;
->>>>>>> i25
 }
 
 std::shared_ptr<const LaidScan> LaidScans::Kept::of(const std::shared_ptr<const Surface>& scan) {
