@@ -144,7 +144,7 @@ Table area_rows(const AreaSheet& sheet, const Measures& measures) {
 
 std::string what_helps(const StretchAsked& stretch, const AreaSheet& sheet) {
     const auto division = division_for(stretch, sheet.stretch_limit);
-    return (division ? "would in " + division_text(*division, stretch, sheet.unit) + "; or "
+    return (division ? "holds with " + division_text(*division, stretch, sheet.unit) + "; or "
                      : std::string()) +
            (division && !division->estimate ? "take a softer film"
                                             : advice_on(stretch, *sheet.stretch_limit));

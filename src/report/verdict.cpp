@@ -121,12 +121,16 @@ std::string division_text(const Division& division, const StretchAsked& stretch,
     const Measures measures(unit);
     const std::string length =
         measures.size_with_unit(static_cast<Um>(std::lround(division.cut_mm)) * um_per_mm);
+    const std::string cuts = std::to_string(division.cuts);
     std::string what;
     if (division.kind == Division::Kind::relief)
-        what = (division.cuts == 1 ? "a relief cut" : std::to_string(division.cuts) + " relief cuts") +
-               std::string(" from the rim, lapped as they close, ") + length + " in all";
+        what = division.cuts == 1 ? "a relief cut from the rim, " + length + ", lapped as it closes"
+                                  : cuts + " relief cuts from the rim, " + length +
+                                        " in all, lapped as they close";
     else
-        what = std::to_string(division.pieces) + " pieces, seams " + length + " long in all";
+        what = (division.cuts == 1 ? "one seam, " + length
+                                   : cuts + " seams, " + length + " in all") +
+               ", so " + std::to_string(division.pieces) + " pieces";
     if (division.own_lines)
         what += ", along the file's seam lines";
     if (division.estimate)

@@ -8,8 +8,6 @@ namespace pelt::trade {
 struct SeamCost {
     /// The fitter chose the line: nobody will mind a seam there.
     static constexpr double own_line = 1;
-    /// Over an opening there is no film, and its edges hide where the seam ends.
-    static constexpr double opening = 0;
     /// The lower third is seen least by somebody who stands before the vehicle.
     static constexpr double lower_third = 2;
     /// Anywhere else a seam is seen.
