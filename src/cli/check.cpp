@@ -74,8 +74,8 @@ std::string line_for(const Stock& stock) {
 }
 
 std::string line_for(const Shop& shop) {
-    return printable(shop.file) + ": shop " + in_quotes(shop.name) + ", crew of " + std::to_string(shop.crew) +
-           (shop.demonstration ? ", demonstration\n" : "\n");
+    return printable(shop.file) + ": shop " + in_quotes(shop.name) + ", crew of " +
+           std::to_string(shop.crew) + (shop.demonstration ? ", demonstration\n" : "\n");
 }
 
 std::string line_for(const Jobs& jobs) {

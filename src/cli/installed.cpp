@@ -7,11 +7,11 @@
 #include <dirent.h>
 
 #include <algorithm>
-#include <new>
-#include <memory>
-#include <cerrno>
 #include <array>
+#include <cerrno>
 #include <filesystem>
+#include <memory>
+#include <new>
 #include <system_error>
 #include <tuple>
 
@@ -56,8 +56,8 @@ struct CloseFolder {
     void operator()(DIR* folder) const { ::closedir(folder); }
 };
 
-/// By the system's own calls: the library's iterator asks for memory where nothing can be thrown, and ends
-/// the program when there is none.
+/// By the system's own calls: the library's iterator asks for memory where nothing can be thrown,
+/// and ends the program when there is none.
 void add_files_of(const fs::path& folder, InstalledFile like, Files& out) {
     const std::unique_ptr<DIR, CloseFolder> open(::opendir(folder.c_str()));
     if (!open && errno == ENOMEM)

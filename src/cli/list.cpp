@@ -51,8 +51,8 @@ std::string section(const std::vector<InstalledFile>& files, bool films) {
     std::string text;
     for (const InstalledFile& file : files)
         if (file.is_film == films)
-            text += "  " + padded(printable(file.name), longest + 2) +
-                    title_of(file) + (file.is_yours ? " (yours)" : "") + "\n";
+            text += "  " + padded(printable(file.name), longest + 2) + title_of(file) +
+                    (file.is_yours ? " (yours)" : "") + "\n";
     return (films ? "Films:\n" : "Vehicles:\n") + (text.empty() ? "  none\n" : text);
 }
 

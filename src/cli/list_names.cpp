@@ -18,7 +18,8 @@ namespace {
 class Names {
 public:
     void add(std::string_view kind, const std::string& name) {
-        // A comma cannot be said on a command line, and control characters must not reach a terminal.
+        // A comma cannot be said on a command line, and control characters must not reach a
+        // terminal.
         if (name.empty() || name.find(',') != std::string::npos || printable(name) != name)
             return;
         std::string line = std::string(kind) + "\t" + name + "\n";

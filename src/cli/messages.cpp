@@ -2,6 +2,7 @@
 #include "cli/messages.hpp"
 
 #include "model/utf8.hpp"
+
 #include <cstdio>
 #include <utility>
 

@@ -43,8 +43,8 @@ std::optional<Fault> cannot_write(const std::string& path);
 
 /// Writes every file beside its target and then renames it there: either all of the temporaries
 /// are whole and every target is replaced, or no target is touched. What is no regular file (a
-/// device, a pipe) is written to directly, before them. While there are temporaries, signals that end a
-/// program wait.
+/// device, a pipe) is written to directly, before them. While there are temporaries, signals that
+/// end a program wait.
 std::optional<Fault> write_files(const std::vector<Output>& files);
 
 /// Writes to standard output and closes it, since only then every failure has been reported.

@@ -51,7 +51,8 @@ struct StretchAsked {
     std::optional<double> curvature = std::nullopt; ///< of Gauss, mean, 1/mm²; below 0: a saddle
     std::optional<double> width_mm = std::nullopt;  ///< the shorter side
     std::optional<double> length_mm = std::nullopt; ///< the longer side
-    std::optional<Division> division = std::nullopt; ///< where to divide what the film does not cover
+    std::optional<Division> division =
+        std::nullopt; ///< where to divide what the film does not cover
 };
 
 /// A line along which the panel may be, or always is, made of two pieces.

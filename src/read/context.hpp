@@ -37,11 +37,12 @@ public:
     /// True when so much was told that further sentences are not kept, only counted.
     bool full() const;
 
-    /// Takes so many points of an outline from what a file may draw; a fault, once, where that is over.
+    /// Takes so many points of an outline from what a file may draw; a fault, once, where that is
+    /// over.
     bool may_draw(std::size_t points, const Place& place);
 
-    /// Takes so many letters from what may be compared to tell which name was meant; false, without a
-    /// word, where that is over.
+    /// Takes so many letters from what may be compared to tell which name was meant; false, without
+    /// a word, where that is over.
     bool may_compare(std::size_t letters);
 
     /// True when something that is wrong was told since `mark()` gave this number; warnings are not.

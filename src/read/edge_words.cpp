@@ -170,9 +170,9 @@ void EdgeWords::check(const std::string& word, const Place& place, Context& cont
                 known.push_back(edge.name);
         for (const std::string_view other : {"all", "top", "bottom", "left", "right"})
             known.emplace_back(other);
-        context.fault(place, quoted(word) + " is not an edge of this panel",
-                      did_you_mean(word, known, "its edges are numbers such as '1-2', and",
-                                   context));
+        context.fault(
+            place, quoted(word) + " is not an edge of this panel",
+            did_you_mean(word, known, "its edges are numbers such as '1-2', and", context));
     }
 }
 

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MIT
-// Scans that a file has named already: many panels of one scan cost no more than one. Inside read/ only.
+// Scans that a file has named already: many panels of one scan cost no more than one. Inside read/
+// only.
 #pragma once
 
 #include "geometry/mesh/mesh.hpp"
@@ -17,9 +18,9 @@ namespace pelt::read {
 
 /// What came of one scan file.
 struct ScanFile {
-    BytesRead opened;         ///< its bytes are gone
-    std::string digest;       ///< of the bytes
-    std::string what;         ///< not empty: no mesh, and why
+    BytesRead opened;   ///< its bytes are gone
+    std::string digest; ///< of the bytes
+    std::string what;   ///< not empty: no mesh, and why
     std::string remedy;
     geometry::SurfaceFound found; ///< in millimetres; when there is a mesh
 };

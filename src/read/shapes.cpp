@@ -76,8 +76,7 @@ private:
         auto flat = flat_ring(form);
         if (!flat) {
             context_.fault(place,
-                           label + " takes more than " +
-                               limit::in_groups(limit::outline_points) +
+                           label + " takes more than " + limit::in_groups(limit::outline_points) +
                                " points, those along its arcs included",
                            "leave out points that lie on a straight line, or give fewer arcs");
             return std::nullopt;

@@ -6,8 +6,8 @@
 
 namespace pelt::read {
 
-/// True for a path down from the folder: not from the root, no step that is "..", no backslash. Links are
-/// followed and held against the folder when the file is opened (bytes_of_file.hpp).
+/// True for a path down from the folder: not from the root, no step that is "..", no backslash.
+/// Links are followed and held against the folder when the file is opened (bytes_of_file.hpp).
 bool stays_inside(std::string_view path);
 
 } // namespace pelt::read

@@ -27,8 +27,8 @@ std::vector<std::string> likely_meant(std::string_view word,
 std::string did_you_mean(std::string_view word, const std::vector<std::string>& known,
                          std::string_view lead, std::string_view last_joint = "or");
 
-/// The same for one of many faults of a file: the known words are told in their own order where the file
-/// has had its share of comparing.
+/// The same for one of many faults of a file: the known words are told in their own order where the
+/// file has had its share of comparing.
 std::string did_you_mean(std::string_view word, const std::vector<std::string>& known,
                          std::string_view lead, Context& context,
                          std::string_view last_joint = "or");

@@ -10,9 +10,9 @@
 
 namespace pelt::read {
 
-/// Faults for: more than 8 MiB, a line beyond its limit, a byte order mark, NUL and other control characters, what is not
-/// UTF-8, line ends of a lone carriage return, tabs in the indent. The first of each kind is told.
-/// True when there are none.
+/// Faults for: more than 8 MiB, a line beyond its limit, a byte order mark, NUL and other control
+/// characters, what is not UTF-8, line ends of a lone carriage return, tabs in the indent. The
+/// first of each kind is told. True when there are none.
 bool check_text(const std::shared_ptr<const Source>& source, Faults& faults);
 
 /// The fault of a file over 8 MiB.

@@ -88,7 +88,8 @@ public:
         if (items.size() == 2 && std::all_of(items.begin(), items.end(), is_text))
             ++points_;
         if (points_ > limit::points)
-            stop(open_.back().node.place, "the file holds more than " + limit::in_groups(limit::points) + " points",
+            stop(open_.back().node.place,
+                 "the file holds more than " + limit::in_groups(limit::points) + " points",
                  "leave out points that lie closer than a millimeter");
         close();
     }

@@ -37,7 +37,8 @@ struct Entry {
 
 /// Parses the one document of a file, after check_text. YAML is kept to what a person writes:
 /// maps, lists, one-line texts. Everything else is a fault with a sentence of its own, and so are
-/// repeated keys and what is beyond the limits of model/limits.hpp (points are lists of two texts). Without a result the file could not be followed to its end; `faults` says why.
+/// repeated keys and what is beyond the limits of model/limits.hpp (points are lists of two texts).
+/// Without a result the file could not be followed to its end; `faults` says why.
 std::optional<Node> parse(const std::shared_ptr<const Source>& source, Faults& faults);
 
 } // namespace pelt::read

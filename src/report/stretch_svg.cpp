@@ -35,8 +35,8 @@ std::string style_of(double text) {
     };
     return std::string(style_before_lines) + width(".wrapped", .1) +
            ".wrapped { stroke-dasharray: " + svg_number(.5 * text) + " " + svg_number(.4 * text) +
-           " }\n" + width(".rim", .1) + width(".rise, .pull, .peak", .15) + width(".proposed", .3) + width(".swatch", .1) +
-           ".shade { stroke-width: .3 }\n</style>\n";
+           " }\n" + width(".rim", .1) + width(".rise, .pull, .peak", .15) + width(".proposed", .3) +
+           width(".swatch", .1) + ".shade { stroke-width: .3 }\n</style>\n";
 }
 
 /// A round figure that no stretch exceeds: 1, 2, 5, 10, 20, 50 … percent.
@@ -190,9 +190,8 @@ private:
             words("Thin line: the panel. Broken line: the film that stays on.");
         if (has(true))
             words("Cross: the largest stretch; the line through it shows which way it pulls.");
-        if (std::any_of(drawn_.begin(), drawn_.end(), [](const PanelArea* row) {
-                return row->stretch.division.has_value();
-            }))
+        if (std::any_of(drawn_.begin(), drawn_.end(),
+                        [](const PanelArea* row) { return row->stretch.division.has_value(); }))
             words("Thick line: where to divide what the film will not cover in one piece.");
         if (has(false))
             words("One grey all over: measured by tape, an estimate for the whole panel. The arcs "

@@ -128,9 +128,9 @@ std::string division_text(const Division& division, const StretchAsked& stretch,
                                   : cuts + " relief cuts from the rim, " + length +
                                         " in all, lapped as they close";
     else
-        what = (division.cuts == 1 ? "one seam, " + length
-                                   : cuts + " seams, " + length + " in all") +
-               ", so " + std::to_string(division.pieces) + " pieces";
+        what =
+            (division.cuts == 1 ? "one seam, " + length : cuts + " seams, " + length + " in all") +
+            ", so " + std::to_string(division.pieces) + " pieces";
     if (division.own_lines)
         what += ", along the file's seam lines";
     if (division.estimate)

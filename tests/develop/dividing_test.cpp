@@ -66,8 +66,7 @@ TEST_CASE("parts cover the surface, and both sides of a seam are the same line")
                                 geometry::loops_of(mesh.points, mesh.triangles).front()};
     const auto laid = develop::laid_least(sheet);
     REQUIRE(laid);
-    const auto slit =
-        develop::slit_along(sheet, laid->flat, {{Point{-1000, 13}, Point{1000, 41}}});
+    const auto slit = develop::slit_along(sheet, laid->flat, {{Point{-1000, 13}, Point{1000, 41}}});
     REQUIRE(slit);
     REQUIRE(slit->parts.size() == 2);
     const double whole = geometry::area_of(mesh.points, mesh.triangles);
@@ -76,9 +75,9 @@ TEST_CASE("parts cover the surface, and both sides of a seam are the same line")
     double rims = 0;
     for (const develop::Sheet3& part : slit->parts)
         rims += geometry::length_of(part.points, part.outline);
-    CHECK(rims == doctest::Approx(geometry::length_of(mesh.points, sheet.outline) +
-                                  2 * slit->length_mm)
-                      .epsilon(1e-9));
+    CHECK(rims ==
+          doctest::Approx(geometry::length_of(mesh.points, sheet.outline) + 2 * slit->length_mm)
+              .epsilon(1e-9));
 }
 
 TEST_CASE("what is proposed for crowns, saddles and tori is within the limit and less than whole") {

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
-// Memory that is refused at any allocation of the whole program: status 5 and a sentence of its own, or the
-// same as ever; never death by a signal. Papers and drawings are not asked of it: Pango and GLib end a process
-// themselves when they get none.
+// Memory that is refused at any allocation of the whole program: status 5 and a sentence of its
+// own, or the same as ever; never death by a signal. Papers and drawings are not asked of it: Pango
+// and GLib end a process themselves when they get none.
 #include "cli/program.hpp"
 
 #include <doctest/doctest.h>
@@ -72,7 +72,7 @@ TEST_CASE("memory refused while a folder is gone through, or the command line ta
 }
 
 TEST_CASE("memory refused at any moment of a search: status 5 and a sentence") {
-    is_given_up_with_a_sentence(
-        {"cut", "van.yaml", "film.yaml", "-q", "--effort", "1", "--threads", "2", "--format", "csv"},
-        20);
+    is_given_up_with_a_sentence({"cut", "van.yaml", "film.yaml", "-q", "--effort", "1", "--threads",
+                                 "2", "--format", "csv"},
+                                20);
 }

@@ -82,8 +82,8 @@ TEST_CASE("lists of what is installed show odd names with their control characte
     pelt.environment["XDG_DATA_HOME"] = pelt.folder().path() + "/data\033[7m";
     pelt.folder().write("data\033[7m/pelt/vehicles/" + odd + ".yaml", cli_test::small_van);
     pelt.folder().write("data\033[7m/pelt/films/" + odd + ".yaml", "film: wrong\n");
-    for (const std::vector<std::string>& words :
-         std::vector<std::vector<std::string>>{{"list"}, {"list", "--names"}, {"cut", "no", "no"}}) {
+    for (const std::vector<std::string>& words : std::vector<std::vector<std::string>>{
+             {"list"}, {"list", "--names"}, {"cut", "no", "no"}}) {
         const support::Result result = pelt(words);
         CAPTURE(result.output + result.errors);
         CHECK(result.output.find('\033') == std::string::npos);

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: MIT
-// Signals at many moments of a run: a whole sheet or the old one, and nothing beside it. No time is measured:
-// whenever a signal comes, the same must hold.
+// Signals at many moments of a run: a whole sheet or the old one, and nothing beside it. No time is
+// measured: whenever a signal comes, the same must hold.
 #include "cli/program.hpp"
 
 #include <doctest/doctest.h>
@@ -19,7 +19,8 @@ TEST_CASE("signals at forty moments leave a whole sheet or the old one, and no t
     const std::string whole = pelt.file("whole.svg");
     for (int moment = 0; moment < 40; ++moment) {
         const std::string signal = moment % 3 == 0 ? "INT" : moment % 3 == 1 ? "TERM" : "HUP";
-        const std::string after = "0." + std::string(moment < 10 ? "0" : "") + std::to_string(moment);
+        const std::string after =
+            "0." + std::string(moment < 10 ? "0" : "") + std::to_string(moment);
         CAPTURE(signal);
         CAPTURE(after);
         pelt.folder().write("sheet.svg", "old");

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: MIT
-// What the system refuses while results are written: status 4 and a sentence, or death by the signal that
-// was sent; never a part of a file, and nothing beside it.
+// What the system refuses while results are written: status 4 and a sentence, or death by the
+// signal that was sent; never a part of a file, and nothing beside it.
 #include "cli/program.hpp"
 
 #include <doctest/doctest.h>
@@ -57,9 +57,9 @@ TEST_CASE("a pipe that nobody opens for reading can be interrupted") {
 
 TEST_CASE("a pipe whose reader goes away is told") {
     const Program pelt;
-    const support::Result result =
-        pelt.shell("mkfifo pipe.svg; (exec 3< pipe.svg; exec 3<&-) & "
-                   "pelt cut van.yaml film.yaml -q --format svg --times 300 -o pipe.svg -o sheet.txt");
+    const support::Result result = pelt.shell(
+        "mkfifo pipe.svg; (exec 3< pipe.svg; exec 3<&-) & "
+        "pelt cut van.yaml film.yaml -q --format svg --times 300 -o pipe.svg -o sheet.txt");
     // The reader may be gone before or after the pipe has taken all of it.
     CHECK(result.status == writing_failed);
     CHECK(result.errors.find("pipe.svg: cannot be written: Broken pipe") != std::string::npos);

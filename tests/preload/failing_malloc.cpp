@@ -1,7 +1,8 @@
 // SPDX-License-Identifier: MIT
-// Preloaded into a program: memory that runs out. Allocation number FAIL_AT of those made since main() began
-// is refused, and with FAIL_ON all after it. What libraries ask for before main() is none of the program's;
-// GLib then ends the process by itself. At the end FAIL_COUNT has the number of all written to standard error.
+// Preloaded into a program: memory that runs out. Allocation number FAIL_AT of those made since
+// main() began is refused, and with FAIL_ON all after it. What libraries ask for before main() is
+// none of the program's; GLib then ends the process by itself. At the end FAIL_COUNT has the number
+// of all written to standard error.
 #include <dlfcn.h>
 #include <unistd.h>
 

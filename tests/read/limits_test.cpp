@@ -36,9 +36,10 @@ std::string comb(int teeth) {
 TEST_CASE("a line is as long as the parser can hold, and no longer") {
     const std::string longest(limit::line_bytes - 9, 'x');
     CHECK_FALSE(says(faults_of_vehicle("vehicle: " + longest + "\n"), "bytes"));
-    CHECK(faults_of_vehicle("units: mm\nvehicle: " + longest + "x\n") ==
-          "t.yaml:2:1: this line is longer than 100,000 bytes; break it after a comma, or put every "
-          "entry on a line of its own\n");
+    CHECK(
+        faults_of_vehicle("units: mm\nvehicle: " + longest + "x\n") ==
+        "t.yaml:2:1: this line is longer than 100,000 bytes; break it after a comma, or put every "
+        "entry on a line of its own\n");
     // Where nothing limits the line, a file of 8 MiB of these takes two gigabytes.
     for (const std::string some : {"[", "{", "[],", "&a x,", "a: b,"}) {
         std::string text = "vehicle: [";
@@ -48,7 +49,8 @@ TEST_CASE("a line is as long as the parser can hold, and no longer") {
     }
 }
 
-TEST_CASE("an outline has as many points as can be checked and cut, those along its arcs included") {
+TEST_CASE(
+    "an outline has as many points as can be checked and cut, those along its arcs included") {
     CHECK(faults_of_vehicle(vehicle_with(comb(2'498) + "forward: up\nedges: none")) == "");
     CHECK(says(faults_of_vehicle(vehicle_with(comb(2'500) + "forward: up\nedges: none")),
                "panel 'hood': the outline takes more than 5,000 points, those along its arcs "
@@ -67,7 +69,8 @@ TEST_CASE("an outline has as many points as can be checked and cut, those along 
 TEST_CASE("the outlines of one file together have a limit, told once") {
     std::string text = "vehicle: T\npanels:\n";
     for (int p = 0; p < 25; ++p)
-        text += "  p" + std::to_string(p) + ":\n    forward: up\n    edges: none\n    " + comb(2'490);
+        text +=
+            "  p" + std::to_string(p) + ":\n    forward: up\n    edges: none\n    " + comb(2'490);
     const std::string faults = faults_of_vehicle(text);
     CHECK(says(faults, "panel 'p20': the outlines of the file take more than 100,000 points up to "
                        "here, those along arcs included; make several files of it"));
@@ -103,8 +106,8 @@ TEST_CASE("a wrong reference is looked up once, however often it stands there") 
         text += "  p" + std::to_string(p) + ":\n    size: [1000, 500]\n    openings:\n";
         for (int k = 1; k <= 20; ++k)
             text += "      o" + std::to_string(k) + ": {outline: [[" + std::to_string(40 * k) +
-                    ", 10], [" + std::to_string(40 * k + 9) + ", 10], [" +
-                    std::to_string(40 * k) + ", 20]], behind: " + std::string(64, 'b') + "}\n";
+                    ", 10], [" + std::to_string(40 * k + 9) + ", 10], [" + std::to_string(40 * k) +
+                    ", 20]], behind: " + std::string(64, 'b') + "}\n";
     }
     const auto reading = read::vehicle(file(text));
     REQUIRE(reading.faults.size() == 100);

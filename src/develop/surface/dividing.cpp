@@ -51,8 +51,8 @@ std::vector<Priced> priced(const std::vector<WayToDivide>& ways, const LaidSheet
         if (!slit || (slit->parts.size() == 1) != (way.kind == Division::Kind::relief) ||
             !(slit->length_mm > 0))
             continue;
-        out.push_back({&way, std::max(2, static_cast<int>(slit->parts.size())),
-                       cost_of(way, *slit)});
+        out.push_back(
+            {&way, std::max(2, static_cast<int>(slit->parts.size())), cost_of(way, *slit)});
     }
     std::stable_sort(out.begin(), out.end(), [](const Priced& a, const Priced& b) {
         return std::pair(a.pieces, a.cost) < std::pair(b.pieces, b.cost);
@@ -71,8 +71,7 @@ std::vector<Point> ring_of(const LaidSheet& laid) {
 
 } // namespace
 
-std::optional<Judged> judged(const LaidSheet& laid, const std::vector<Slit>& slits,
-                             double enough) {
+std::optional<Judged> judged(const LaidSheet& laid, const std::vector<Slit>& slits, double enough) {
     const auto slit = slit_along(laid.sheet, laid.flat, slits);
     if (!slit)
         return std::nullopt;
@@ -91,8 +90,8 @@ std::optional<Judged> judged(const LaidSheet& laid, const std::vector<Slit>& sli
     return out;
 }
 
-std::optional<Division> divided_within(double limit, const LaidSheet& coarse,
-                                       const LaidSheet& fine, Point peak,
+std::optional<Division> divided_within(double limit, const LaidSheet& coarse, const LaidSheet& fine,
+                                       Point peak,
                                        const std::vector<std::vector<Point>>& own_lines) {
     // Coarse meshes read high by one or two in a hundred of the stretch.
     constexpr double coarse_room = 1.03;

@@ -22,8 +22,8 @@ struct LaidSheet {
 /// is tried again on the fine one. Relief cuts compete with seams of two pieces. None where nothing
 /// of what is tried (up to eight pieces) holds on the fine sheet. The same for every machine, at
 /// most some hundred coarse trials and six fine ones.
-std::optional<Division> divided_within(double limit, const LaidSheet& coarse,
-                                       const LaidSheet& fine, Point peak,
+std::optional<Division> divided_within(double limit, const LaidSheet& coarse, const LaidSheet& fine,
+                                       Point peak,
                                        const std::vector<std::vector<Point>>& own_lines);
 
 /// The same slits on one sheet: the least stretch of the part that asks most. None where a part is

@@ -28,8 +28,7 @@ Edge edge_of(int a, int b) {
 /// Triangles and their layout, divided along one line after another.
 class Divided {
 public:
-    Divided(const Sheet3& sheet, const Flat& flat)
-        : points_(sheet.points), flat_(flat) {
+    Divided(const Sheet3& sheet, const Flat& flat) : points_(sheet.points), flat_(flat) {
         for (std::size_t t = 0; t < sheet.triangles.size(); ++t)
             triangles_.push_back({sheet.triangles[t], t < sheet.own});
         for (const Cx& u : flat)
@@ -59,9 +58,9 @@ public:
             if (!part)
                 return std::nullopt;
             part->trusted = whole.trusted;
-            const std::vector<Triangle> own(
-                part->triangles.begin(),
-                part->triangles.begin() + static_cast<std::ptrdiff_t>(part->own));
+            const std::vector<Triangle> own(part->triangles.begin(),
+                                            part->triangles.begin() +
+                                                static_cast<std::ptrdiff_t>(part->own));
             out.areas.push_back(geometry::area_of(part->points, own));
             out.parts.push_back(std::move(*part));
         }
@@ -75,9 +74,7 @@ private:
         bool own;
     };
 
-    Point in_layout(int point) const {
-        return {flat_[index(point)].re, flat_[index(point)].im};
-    }
+    Point in_layout(int point) const { return {flat_[index(point)].re, flat_[index(point)].im}; }
 
     std::vector<double> distances(const Slit& slit) const {
         const Cx a{slit[0].x, slit[0].y};
@@ -124,7 +121,8 @@ private:
     bool crossed(int a, int b) const { return off_[index(a)] * off_[index(b)] < 0; }
 
     void divide(const Corner& t) {
-        // Turned so that its first corner is the one that the line parts from the others, or lies on.
+        // Turned so that its first corner is the one that the line parts from the others, or lies
+        // on.
         Triangle c = t.at;
         const auto count = [&] {
             return int{crossed(c[0], c[1])} + int{crossed(c[1], c[2])} + int{crossed(c[2], c[0])};
@@ -196,9 +194,9 @@ private:
         std::map<int, int> numbers;
         std::vector<int> out;
         for (std::size_t t = 0; t < triangles_.size(); ++t)
-            out.push_back(numbers.try_emplace(find(static_cast<int>(t)),
-                                              static_cast<int>(numbers.size()))
-                              .first->second);
+            out.push_back(
+                numbers.try_emplace(find(static_cast<int>(t)), static_cast<int>(numbers.size()))
+                    .first->second);
         return out;
     }
 

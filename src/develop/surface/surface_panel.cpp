@@ -147,8 +147,7 @@ std::optional<Division> division_of(const LaidScan& laid, const SurfaceForm& for
     auto roughly = laid_least(coarse);
     if (!roughly)
         return std::nullopt;
-    const Flat coarse_flat =
-        as_drawn(coarse, roughly->patch, form, std::move(roughly->flat));
+    const Flat coarse_flat = as_drawn(coarse, roughly->patch, form, std::move(roughly->flat));
     const Patch& patch = laid.flat()->patch;
     const Flat flat = as_drawn(laid.sheet(), patch, form, laid.layout(limit));
     return divided_within(limit, {coarse, coarse_flat}, {laid.sheet(), flat},
@@ -201,10 +200,10 @@ void develop_surface(const SurfaceForm& form, const Panel& panel, const Purpose&
     out.stretch = stretch_of(*laid, blank, purpose.in_detail);
     if (purpose.divide && limit && out.stretch.is != StretchAsked::Is::unknown &&
         laid->flat()->least_stretch > *limit)
-        out.stretch.division = scaled_division(
-            laid->division(what_divides(form, panel, *limit),
-                           [&] { return division_of(*laid, form, panel, *limit); }),
-            form);
+        out.stretch.division =
+            scaled_division(laid->division(what_divides(form, panel, *limit),
+                                           [&] { return division_of(*laid, form, panel, *limit); }),
+                            form);
     out.surface_mm2 = form.times_x * form.times_y *
                       geometry::area_of(laid->surface().points, laid->surface().triangles);
     if (purpose.in_detail && !laid->too_rough())

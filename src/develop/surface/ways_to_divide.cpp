@@ -119,8 +119,7 @@ private:
     std::pair<double, double> extent(double way) const {
         std::pair<double, double> out{0, 0};
         for (const Point& p : place_.outline) {
-            const double at =
-                (p.x - middle_.x) * std::cos(way) + (p.y - middle_.y) * std::sin(way);
+            const double at = (p.x - middle_.x) * std::cos(way) + (p.y - middle_.y) * std::sin(way);
             out = {std::min(out.first, at), std::max(out.second, at)};
         }
         return out;
@@ -131,8 +130,7 @@ private:
         const auto [low, high] = extent(square);
         std::vector<Slit> slits;
         for (int k = 1; k < pieces; ++k)
-            slits.push_back(
-                across(beyond(middle_, square, low + (high - low) * k / pieces), way));
+            slits.push_back(across(beyond(middle_, square, low + (high - low) * k / pieces), way));
         return slits;
     }
 
@@ -147,11 +145,10 @@ private:
             for (int t = 0; t < turns; ++t) {
                 std::vector<Slit> slits;
                 for (int k = 0; k < rays; ++k)
-                    slits.push_back(
-                        {from, beyond(from,
-                                      long_way_ + full_turn * k / rays +
-                                          full_turn * t / (turns * rays),
-                                      3 * reach_)});
+                    slits.push_back({from, beyond(from,
+                                                  long_way_ + full_turn * k / rays +
+                                                      full_turn * t / (turns * rays),
+                                                  3 * reach_)});
                 add(Division::Kind::seam, rays, std::move(slits));
             }
     }
@@ -186,8 +183,7 @@ private:
 
     void reliefs() {
         constexpr double over_the_rim = 1.05;
-        const std::vector<std::vector<int>> sets{
-            {0}, {1}, {2}, {3}, {0, 2}, {1, 3}, {0, 1, 2, 3}};
+        const std::vector<std::vector<int>> sets{{0}, {1}, {2}, {3}, {0, 2}, {1, 3}, {0, 1, 2, 3}};
         for (const double depth : {1.0 / 3, .5, 2.0 / 3, .9})
             for (const double turn : {0.0, full_turn / 8})
                 for (const std::vector<int>& set : sets) {

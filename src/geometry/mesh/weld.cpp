@@ -141,8 +141,8 @@ bool close_flat_ones(const Mesh& mesh, std::vector<int>& first) {
     return any;
 }
 
-/// The last name of a chain of them. The chain is shortened on the way: a scan of slivers can make it as
-/// long as the scan has points, and every one of them asks for its end.
+/// The last name of a chain of them. The chain is shortened on the way: a scan of slivers can make
+/// it as long as the scan has points, and every one of them asks for its end.
 int last_name(std::vector<int>& name, int point) {
     int last = point;
     while (name[index(last)] != last)

@@ -11,8 +11,8 @@
 
 namespace pelt::read {
 
-/// How far from the origin a point may lie. How many there may be: model/limits.hpp; counts that a file
-/// only claims are held against its length before memory is taken for them.
+/// How far from the origin a point may lie. How many there may be: model/limits.hpp; counts that a
+/// file only claims are held against its length before memory is taken for them.
 inline constexpr double farthest_coordinate = 1e9;
 
 /// A mesh, or in words what is wrong with the file.
