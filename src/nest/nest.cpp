@@ -12,4 +12,11 @@ Result nest(std::span<const Piece> pieces, std::span<const Roll> rolls, const Go
                                      : straight::nest(pieces, rolls, goal, effort, watch);
 }
 
+Um new_length(const Layout& layout, std::span<const Roll> rolls) {
+    Um length = 0;
+    for (const UsedRoll& used : layout.rolls)
+        length += rolls[used.roll].is_new ? used.length : 0;
+    return length;
+}
+
 } // namespace pelt::nest

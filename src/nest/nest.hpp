@@ -71,4 +71,7 @@ struct Result {
 Result nest(std::span<const Piece> pieces, std::span<const Roll> rolls, const Goal& goal,
             const Effort& effort, const Watch& watch);
 
+/// What a layout takes of new film.
+Um new_length(const Layout& layout, std::span<const Roll> rolls);
+
 } // namespace pelt::nest

@@ -34,13 +34,6 @@ bool all_new(const Job& job, const Layout& layout) {
                        [&](const UsedRoll& used) { return job.rolls[used.roll].is_new; });
 }
 
-Um new_length(const Job& job, const Layout& layout) {
-    Um length = 0;
-    for (const UsedRoll& used : layout.rolls)
-        length += job.rolls[used.roll].is_new ? used.length : 0;
-    return length;
-}
-
 std::optional<Um> new_length_without_rules(Job job, const Request& request) {
     nest::Effort effort = request.effort;
     effort.trial = effort.amount == 1;
@@ -48,7 +41,7 @@ std::optional<Um> new_length_without_rules(Job job, const Request& request) {
         fill(job, effort, while_doing("weighing what the rules cost", request.watch));
     if (!result.layout)
         return std::nullopt;
-    return new_length(job, *result.layout);
+    return nest::new_length(*result.layout, job.rolls);
 }
 
 /// Looks for layouts without one rule at a time, the others kept.
@@ -56,7 +49,7 @@ RulesCost weigh_the_rules(const Job& job, const Layout& layout, const Request& r
     RulesCost cost;
     if (!request.weigh_the_rules || job.by != CutBy::straight)
         return cost;
-    const Um length = new_length(job, layout);
+    const Um length = nest::new_length(layout, job.rolls);
     if (length <= layout.bound.length)
         return {length, length};
     if (job.stages) {

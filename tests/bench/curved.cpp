@@ -5,6 +5,7 @@
 #include "develop/surface/flatten.hpp"
 #include "develop/surface/roof.hpp"
 #include "geometry/mesh/mesh.hpp"
+#include "mesh_panel.hpp"
 #include "meshes.hpp"
 
 #include <sys/resource.h>
@@ -41,18 +42,6 @@ double megabytes() {
     return static_cast<double>(usage.ru_maxrss) / 1024;
 }
 
-Panel panel_of(const test::Mesh& mesh) {
-    SurfaceForm form;
-    form.surface = std::make_shared<const Surface>(
-        *geometry::surface_of({mesh.points, mesh.triangles}).surface);
-    form.across = {1, 0, 0};
-    form.upward = {0, 1, 0};
-    Panel panel;
-    panel.name = "bench";
-    panel.form = std::move(form);
-    return panel;
-}
-
 void caps() {
     std::printf(
         "cap    triangles  least      exact      over %%   roof bound  off %%    seconds\n");
@@ -75,7 +64,7 @@ void caps() {
 
 void timed(const char* name, const test::Mesh& mesh) {
     const double start = now();
-    const Panel panel = panel_of(mesh);
+    const Panel panel = test::panel_of(mesh);
     const double read = now();
     Faults faults;
     const DevelopedPanel out = develop::develop(panel, faults, {6.0});
@@ -89,7 +78,7 @@ void timed(const char* name, const test::Mesh& mesh) {
 }
 
 void two_at_once(const test::Mesh& mesh) {
-    const Panel panel = panel_of(mesh);
+    const Panel panel = test::panel_of(mesh);
     const auto once = [&] {
         Faults faults;
         develop::develop(panel, faults, {6.0});

@@ -4,6 +4,7 @@
 #include "develop/develop.hpp"
 #include "develop/surface/dividing.hpp"
 #include "geometry/mesh/mesh.hpp"
+#include "mesh_panel.hpp"
 #include "meshes.hpp"
 
 #include <cmath>
@@ -41,14 +42,7 @@ void gores(const test::Mesh& mesh) {
 }
 
 void proposals(const test::Mesh& mesh) {
-    SurfaceForm form;
-    form.surface = std::make_shared<const Surface>(
-        *geometry::surface_of({mesh.points, mesh.triangles}).surface);
-    form.across = {1, 0, 0};
-    form.upward = {0, 1, 0};
-    Panel panel;
-    panel.name = "hemisphere";
-    panel.form = std::move(form);
+    const Panel panel = test::panel_of(mesh);
     const auto scans = std::make_shared<develop::LaidScans>();
     std::printf("film %%  kind    pieces  cut mm  asks %%  seconds\n");
     for (const double limit : {60.0, 30.0, 20.0, 12.0, 8.0}) {

@@ -2,6 +2,7 @@
 #include "develop/develop.hpp"
 #include "develop/surface/dividing.hpp"
 #include "geometry/mesh/mesh.hpp"
+#include "mesh_panel.hpp"
 #include "meshes.hpp"
 
 #include <doctest/doctest.h>
@@ -17,19 +18,11 @@ using namespace pelt;
 namespace {
 
 DevelopedPanel divided(const test::Mesh& mesh, double film_percent, bool divide = true) {
-    SurfaceForm form;
-    form.surface = std::make_shared<const Surface>(
-        *geometry::surface_of({mesh.points, mesh.triangles}).surface);
-    form.across = {1, 0, 0};
-    form.upward = {0, 1, 0};
-    Panel panel;
-    panel.name = "cap";
-    panel.form = std::move(form);
     Faults faults;
     develop::Purpose purpose;
     purpose.film_percent = film_percent;
     purpose.divide = divide;
-    DevelopedPanel out = develop::develop(panel, faults, purpose);
+    DevelopedPanel out = develop::develop(test::panel_of(mesh), faults, purpose);
     CHECK(faults.empty());
     return out;
 }

@@ -26,9 +26,8 @@ double cost_of(const WayToDivide& way, const SlitSheet& slit) {
 
 bool lies_over_itself(const Flat& flat, const std::vector<int>& outline) {
     Ring ring;
-    for (const int i : outline) {
-        const Cx u = flat[static_cast<std::size_t>(i)];
-        const GridPoint at = geometry::on_grid(Point{u.re, u.im});
+    for (const Point p : outline_in(flat, outline)) {
+        const GridPoint at = geometry::on_grid(p);
         if (ring.empty() || ring.back() != at)
             ring.push_back(at);
     }
@@ -60,15 +59,6 @@ std::vector<Priced> priced(const std::vector<WayToDivide>& ways, const LaidSheet
     return out;
 }
 
-std::vector<Point> ring_of(const LaidSheet& laid) {
-    std::vector<Point> ring;
-    for (const int i : laid.sheet.outline) {
-        const Cx u = laid.flat[static_cast<std::size_t>(i)];
-        ring.push_back({u.re, u.im});
-    }
-    return ring;
-}
-
 } // namespace
 
 std::optional<Judged> judged(const LaidSheet& laid, const std::vector<Slit>& slits, double enough) {
@@ -96,7 +86,8 @@ std::optional<Division> divided_within(double limit, const LaidSheet& coarse, co
     // Coarse meshes read high by one or two in a hundred of the stretch.
     constexpr double coarse_room = 1.03;
     constexpr int fine_trials = 6;
-    const std::vector<WayToDivide> ways = ways_to_divide({ring_of(fine), peak, own_lines});
+    const std::vector<WayToDivide> ways =
+        ways_to_divide({outline_in(fine.flat, fine.sheet.outline), peak, own_lines});
     int tried = 0;
     for (const Priced& one : priced(ways, coarse)) {
         const auto roughly = judged(coarse, one.way->slits, coarse_room * limit);

@@ -79,4 +79,12 @@ Flat layout_within(const Flattened& flattened, double limit) {
     return std::move(within.flat);
 }
 
+std::vector<Point> outline_in(const Flat& flat, const std::vector<int>& loop) {
+    std::vector<Point> ring;
+    for (const int i : loop)
+        ring.push_back(
+            {flat[static_cast<std::size_t>(i)].re, flat[static_cast<std::size_t>(i)].im});
+    return ring;
+}
+
 } // namespace pelt::develop

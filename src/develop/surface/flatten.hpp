@@ -3,6 +3,7 @@
 #pragma once
 
 #include "develop/surface/patch.hpp"
+#include "model/polygon.hpp"
 #include "model/surface.hpp"
 
 #include <optional>
@@ -41,6 +42,9 @@ struct LaidLeast {
     double stretch = 0;
 };
 std::optional<LaidLeast> laid_least(const Sheet3& sheet);
+
+/// A loop of points as the layout has it.
+std::vector<Point> outline_in(const Flat& flat, const std::vector<int>& loop);
 
 /// The layout to cut for film that stretches by `limit` at most: natural where that is enough, else
 /// within the limit, else that of least stretch.

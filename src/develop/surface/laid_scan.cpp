@@ -30,14 +30,6 @@ std::size_t triangles_wanted(double area, double noise_mm) {
     return static_cast<std::size_t>(std::clamp(fit, fewest, most));
 }
 
-std::vector<Point> outline_in(const Flat& flat, const std::vector<int>& loop) {
-    std::vector<Point> ring;
-    for (const int i : loop)
-        ring.push_back(
-            {flat[static_cast<std::size_t>(i)].re, flat[static_cast<std::size_t>(i)].im});
-    return ring;
-}
-
 } // namespace
 
 Sheet3 sheet_of(const Surface& surface) {

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "develop/surface/slit.hpp"
 
+#include "geometry/mesh/groups.hpp"
 #include "geometry/mesh/mesh.hpp"
 #include "geometry/space.hpp"
 
@@ -8,7 +9,6 @@
 #include <cmath>
 #include <limits>
 #include <map>
-#include <numeric>
 #include <set>
 #include <utility>
 
@@ -174,13 +174,7 @@ private:
     }
 
     std::vector<int> components() const {
-        std::vector<int> root(triangles_.size());
-        std::iota(root.begin(), root.end(), 0);
-        const auto find = [&](int i) {
-            while (root[index(i)] != i)
-                i = root[index(i)] = root[index(root[index(i)])];
-            return i;
-        };
+        geometry::Groups groups(triangles_.size());
         std::map<Edge, int> first;
         for (std::size_t t = 0; t < triangles_.size(); ++t)
             for (std::size_t k = 0; k < 3; ++k) {
@@ -189,58 +183,66 @@ private:
                     continue;
                 const auto [at, is_new] = first.try_emplace(e, static_cast<int>(t));
                 if (!is_new)
-                    root[index(find(static_cast<int>(t)))] = find(at->second);
+                    groups.join(static_cast<int>(t), at->second);
             }
         std::map<int, int> numbers;
         std::vector<int> out;
         for (std::size_t t = 0; t < triangles_.size(); ++t)
-            out.push_back(
-                numbers.try_emplace(find(static_cast<int>(t)), static_cast<int>(numbers.size()))
-                    .first->second);
+            out.push_back(numbers
+                              .try_emplace(groups.first_of(static_cast<int>(t)),
+                                           static_cast<int>(numbers.size()))
+                              .first->second);
         return out;
+    }
+
+    /// The panel's own triangles before those of lids.
+    std::vector<Corner> triangles_of(const std::vector<int>& part_of, int part) const {
+        std::vector<Corner> out;
+        for (const bool own : {true, false})
+            for (std::size_t t = 0; t < triangles_.size(); ++t)
+                if (part_of[t] == part && triangles_[t].own == own)
+                    out.push_back(triangles_[t]);
+        return out;
+    }
+
+    /// Corners 3 t + k around a point, in groups that no slit parts.
+    geometry::Groups fans_of(const std::vector<Corner>& triangles) const {
+        geometry::Groups fans(3 * triangles.size());
+        std::map<Edge, std::pair<int, int>> first; // the corners of the smaller and the larger end
+        for (std::size_t t = 0; t < triangles.size(); ++t)
+            for (std::size_t k = 0; k < 3; ++k) {
+                const std::size_t n = (k + 1) % 3;
+                const Triangle& at = triangles[t].at;
+                const Edge e = edge_of(at[k], at[n]);
+                if (slit_.count(e) > 0)
+                    continue;
+                std::pair<int, int> ends{static_cast<int>(3 * t + k), static_cast<int>(3 * t + n)};
+                if (at[k] > at[n])
+                    std::swap(ends.first, ends.second);
+                const auto [known, is_new] = first.try_emplace(e, ends);
+                if (is_new)
+                    continue;
+                fans.join(ends.first, known->second.first);
+                fans.join(ends.second, known->second.second);
+            }
+        return fans;
     }
 
     /// One part, with a copy of a point for every fan of triangles that slits part.
     std::optional<Sheet3> opened(const std::vector<int>& part_of, int part) const {
-        std::vector<Corner> mine;
-        for (const bool own : {true, false})
-            for (std::size_t t = 0; t < triangles_.size(); ++t)
-                if (part_of[t] == part && triangles_[t].own == own)
-                    mine.push_back(triangles_[t]);
+        const std::vector<Corner> mine = triangles_of(part_of, part);
         Sheet3 out;
         for (const Corner& t : mine)
             out.own += t.own ? 1 : 0;
         if (out.own == 0)
             return std::nullopt;
-        std::vector<int> root(3 * mine.size());
-        std::iota(root.begin(), root.end(), 0);
-        const auto find = [&](int i) {
-            while (root[index(i)] != i)
-                i = root[index(i)] = root[index(root[index(i)])];
-            return i;
-        };
-        std::map<Edge, std::pair<int, int>> first; // the corners of the smaller and the larger end
-        for (std::size_t t = 0; t < mine.size(); ++t)
-            for (std::size_t k = 0; k < 3; ++k) {
-                const std::size_t n = (k + 1) % 3;
-                const Edge e = edge_of(mine[t].at[k], mine[t].at[n]);
-                if (slit_.count(e) > 0)
-                    continue;
-                std::pair<int, int> ends{static_cast<int>(3 * t + k), static_cast<int>(3 * t + n)};
-                if (mine[t].at[k] > mine[t].at[n])
-                    std::swap(ends.first, ends.second);
-                const auto [at, is_new] = first.try_emplace(e, ends);
-                if (is_new)
-                    continue;
-                root[index(find(ends.first))] = find(at->second.first);
-                root[index(find(ends.second))] = find(at->second.second);
-            }
+        geometry::Groups fans = fans_of(mine);
         std::map<int, int> numbers;
         for (std::size_t t = 0; t < mine.size(); ++t) {
             Triangle made{};
             for (std::size_t k = 0; k < 3; ++k) {
-                const auto [at, is_new] = numbers.try_emplace(find(static_cast<int>(3 * t + k)),
-                                                              static_cast<int>(numbers.size()));
+                const auto [at, is_new] = numbers.try_emplace(
+                    fans.first_of(static_cast<int>(3 * t + k)), static_cast<int>(numbers.size()));
                 made[k] = at->second;
                 if (is_new)
                     out.points.push_back(points_[index(mine[t].at[k])]);

@@ -66,8 +66,8 @@ private:
             reach_ = std::max(reach_, std::hypot(at.x - middle_.x, at.y - middle_.y));
     }
 
-    void add(Division::Kind kind, int pieces, std::vector<Slit> slits, bool own = false) {
-        out_.push_back({kind, pieces, own, std::move(slits)});
+    void add(Division::Kind kind, std::vector<Slit> slits, bool own = false) {
+        out_.push_back({kind, own, std::move(slits)});
     }
 
     Point beyond(Point from, double way, double far) const {
@@ -96,21 +96,20 @@ private:
                 slits.push_back({line[i], line[i + 1]});
             reach_over_the_rim(slits);
             together.insert(together.end(), slits.begin(), slits.end());
-            add(Division::Kind::seam, 2, slits, true);
+            add(Division::Kind::seam, slits, true);
         }
         if (place_.own_lines.size() > 1)
-            add(Division::Kind::seam, static_cast<int>(place_.own_lines.size()) + 1, together,
-                true);
+            add(Division::Kind::seam, together, true);
     }
 
     void halves() {
         constexpr int ways = 8;
         for (const Point& through : middles_)
             for (int k = 0; k < ways; ++k)
-                add(Division::Kind::seam, 2, {across(through, long_way_ + k * full_turn / 16)});
+                add(Division::Kind::seam, {across(through, long_way_ + k * full_turn / 16)});
         for (const double beside : {-.15, .15})
             for (const double turn : {0.0, full_turn / 4})
-                add(Division::Kind::seam, 2,
+                add(Division::Kind::seam,
                     {across(beyond(middle_, long_way_ + turn + full_turn / 4, beside * reach_),
                             long_way_ + turn)});
     }
@@ -136,7 +135,7 @@ private:
 
     void strips(int pieces) {
         for (const double turn : {0.0, full_turn / 4})
-            add(Division::Kind::seam, pieces, parallels(long_way_ + turn, pieces));
+            add(Division::Kind::seam, parallels(long_way_ + turn, pieces));
     }
 
     void stars(int rays) {
@@ -149,7 +148,7 @@ private:
                                                   long_way_ + full_turn * k / rays +
                                                       full_turn * t / (turns * rays),
                                                   3 * reach_)});
-                add(Division::Kind::seam, rays, std::move(slits));
+                add(Division::Kind::seam, std::move(slits));
             }
     }
 
@@ -158,7 +157,7 @@ private:
             std::vector<Slit> slits = parallels(long_way_, along);
             const std::vector<Slit> more = parallels(long_way_ + full_turn / 4, over);
             slits.insert(slits.end(), more.begin(), more.end());
-            add(Division::Kind::seam, along * over, std::move(slits));
+            add(Division::Kind::seam, std::move(slits));
         }
     }
 
@@ -194,7 +193,7 @@ private:
                         slits.push_back({beyond(middle_, way, (1 - depth) * far),
                                          beyond(middle_, way, over_the_rim * far)});
                     }
-                    add(Division::Kind::relief, 1, std::move(slits));
+                    add(Division::Kind::relief, std::move(slits));
                 }
     }
 

@@ -11,7 +11,6 @@ namespace pelt::develop {
 
 struct WayToDivide {
     Division::Kind kind = Division::Kind::seam;
-    int about_pieces = 1; ///< of a panel without bays and bends
     bool own_lines = false;
     std::vector<Slit> slits;
 };

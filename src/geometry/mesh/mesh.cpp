@@ -1,13 +1,13 @@
 // SPDX-License-Identifier: MIT
 #include "geometry/mesh/mesh.hpp"
 
+#include "geometry/mesh/groups.hpp"
 #include "geometry/mesh/weld.hpp"
 #include "geometry/space.hpp"
 
 #include <algorithm>
 #include <array>
 #include <cmath>
-#include <numeric>
 #include <utility>
 
 namespace pelt::geometry {
@@ -173,14 +173,7 @@ private:
     /// Where fans of triangles touch in a point only, each gets a point of its own.
     void split_touching_fans() {
         std::vector<Triangle>& triangles = mesh_.triangles;
-        // Corners around a point that share a side get one name: union of 3 t + k.
-        std::vector<int> name(3 * triangles.size());
-        std::iota(name.begin(), name.end(), 0);
-        const auto find = [&](int c) {
-            while (name[index(c)] != c)
-                c = name[index(c)] = name[index(name[index(c)])];
-            return c;
-        };
+        Groups fans(3 * triangles.size()); // of corners 3 t + k around a point that share a side
         const auto corner = [&](int t, int point) {
             for (int k = 0; k < 3; ++k)
                 if (triangles[index(t)][index(k)] == point)
@@ -190,15 +183,12 @@ private:
         const std::vector<Side> sides = sides_of(triangles);
         for (std::size_t i = 0; i + 1 < sides.size(); ++i)
             if (same_edge(sides[i], sides[i + 1]))
-                for (const int end : {sides[i].low, sides[i].high}) {
-                    const int a = find(corner(sides[i].triangle, end));
-                    const int b = find(corner(sides[i + 1].triangle, end));
-                    name[index(std::max(a, b))] = std::min(a, b);
-                }
+                for (const int end : {sides[i].low, sides[i].high})
+                    fans.join(corner(sides[i].triangle, end), corner(sides[i + 1].triangle, end));
         std::vector<int> owner(mesh_.points.size(), -1);
         for (std::size_t t = 0; t < triangles.size(); ++t)
             for (std::size_t k = 0; k < 3; ++k) {
-                const int fan = find(static_cast<int>(3 * t + k));
+                const int fan = fans.first_of(static_cast<int>(3 * t + k));
                 const int point = triangles[t][k];
                 if (fan == static_cast<int>(3 * t + k)) {
                     if (owner[index(point)] < 0) {
@@ -216,7 +206,7 @@ private:
             point_of[index(fan)] = point;
         for (std::size_t t = 0; t < triangles.size(); ++t)
             for (std::size_t k = 0; k < 3; ++k)
-                triangles[t][k] = point_of[index(find(static_cast<int>(3 * t + k)))];
+                triangles[t][k] = point_of[index(fans.first_of(static_cast<int>(3 * t + k)))];
     }
 
     bool is_a_disc(const Surface& surface) {

@@ -117,13 +117,6 @@ Result nest_alone(std::span<const Piece> pieces, std::span<const Roll> rolls, co
     return {std::move(layout), {}};
 }
 
-Um new_length(const Layout& layout, std::span<const Roll> rolls) {
-    Um length = 0;
-    for (const UsedRoll& used : layout.rolls)
-        length += rolls[used.roll].is_new ? used.length : 0;
-    return length;
-}
-
 /// Where a narrower job's layout is shorter, that one.
 void take_from_narrower_jobs(Result& found, std::span<const Piece> pieces,
                              std::span<const Roll> rolls, const Goal& goal, const Effort& effort,
